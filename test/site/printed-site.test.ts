@@ -12,6 +12,7 @@ import { writtenFiles } from "../../lib/site/written-files.ts";
 import { contentKey } from "../../lib/sheet/revision.ts";
 import { partOfDemonstration } from "../commands/demonstration-part.ts";
 import type { WorkCache } from "../../lib/kept/work-cache.ts";
+import { packedText } from "../../lib/print/packed-pages.ts";
 import { RECORDS as DEMONSTRATION } from "../support/demonstration.ts";
 import { pdfStructure } from "../support/pdf-structure.ts";
 import { pageText, readPdf } from "../support/read-pdf.ts";
@@ -154,9 +155,11 @@ describe("papers of a build", async () => {
   test("lose no paper to a letter that no font has: the sheet that shows it shows [?]", async () => {
     const { prints } = site;
     if (prints === undefined) throw new Error("Unexpected site without sheets to print");
-    const sheets = prints.sheets.map((sheet, i) =>
-      i === 0 ? { ...sheet, sheet: { ...sheet.sheet, name: "\u9ed2 Kuro" } } : sheet,
-    );
+    const sheets = prints.sheets.map((sheet, i) => {
+      if (i > 0) return sheet;
+      const named = packedText(JSON.stringify({ ...sheet.sheet, name: "\u9ed2 Kuro" }));
+      return { ...sheet, packed: () => ({ ...sheet.packed(), sheet: named }) };
+    });
     const { site: printed, warnings } = await printedSite(
       { ...site, prints: { ...prints, sheets } },
       join(home, "nothing-there"),

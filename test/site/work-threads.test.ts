@@ -24,7 +24,10 @@ const empty = (workshop: string): CardsOnPaper => ({
 /** What no thread can unpack. */
 const SPOILT = {
   slug: "lamp-black",
-  pages: Buffer.from("no deflated text"),
+  pages: {
+    sheet: Buffer.from("no deflated text"),
+    bench: Buffer.from("no deflated text"),
+  },
   caution: "",
   said: { workshop: { name: "Test Workshop" }, date: undefined, language: "en" },
   paper: { widthMm: 210, heightMm: 297 },
