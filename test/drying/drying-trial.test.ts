@@ -65,6 +65,14 @@ describe("dryingTrialRuling", () => {
       "filmThicknessUm",
     ]);
   });
+  test("says whose word it is where others made it, and of one's own says nothing", () => {
+    const reasonOf = (toldBy?: "others") =>
+      dryingTrialRuling({ touchDryDays: 4, ...CONDITIONS, toldBy }).reason;
+    expect(reasonOf("others")).toMatchObject({ standing: "stated", values: { toldBy: "others" } });
+    const own = reasonOf();
+    expect(own.standing).toBe("measured");
+    expect(Object.keys(own.values)).not.toContain("toldBy");
+  });
   test.each([0, NaN, -2])("refuses %s days", (touchDryDays) =>
     expect(() => dryingTrialRuling({ touchDryDays, ...CONDITIONS })).toThrow(/days to touch dry/),
   );
