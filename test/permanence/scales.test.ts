@@ -129,6 +129,14 @@ describe("scaleComplaint: a word of the wrong scale", () => {
         hint: hint === "" ? undefined : hint,
       });
   });
+
+  test.each([
+    ["category", "lightfastness category"],
+    ["blue wool", "blue wool reference"],
+    ["grey scale", "grade of the grey scale"],
+  ] as const)("a word of no scale is named as none of the %s", (wanted, named) => {
+    expect(scaleComplaint("fast", wanted)?.message).toContain(`"fast" is no ${named}: that is `);
+  });
 });
 
 /** ISO 105-A02 (read): grade 1 to 2 is the greatest change of the scale: no word of a fair or good colour fits it. */
