@@ -7,6 +7,7 @@
 import type { StatementOf } from "../quantities/statement.ts";
 import type { DryingClass } from "./drying-class.ts";
 import type { Fatness } from "./oil-richness.ts";
+import type { SourceKey } from "../sources/source.ts";
 
 export type LayeringLine = StatementOf<
   | "zinc-out-of-underlayers"
@@ -42,6 +43,6 @@ export function layeringLine(
   return line(fatness === "lean" ? "slow-but-lean-dry-it-through" : "slow-for-last-layers");
 }
 
-function line(rule: LayeringLine["rule"], source = "practice-drying"): LayeringLine {
+function line(rule: LayeringLine["rule"], source: SourceKey = "practice-drying"): LayeringLine {
   return { rule, values: {}, standing: "estimated", source };
 }

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { Interval, Quantity } from "../quantities/interval.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
+import type { SourceKey } from "../sources/source.ts";
 
 /**
  * How a row came by what it says: `published` was seen in its source or in a public
@@ -12,9 +13,9 @@ export type RowStanding = (typeof ROW_STANDINGS)[number];
 
 /** What every row says beside its own matter. */
 export const evidence = {
-  source: z
-    .string()
-    .refine((key) => key in BIBLIOGRAPHY, { error: "a key of the bibliography in lib/sources" }),
+  source: z.string().refine((key): key is SourceKey => key in BIBLIOGRAPHY, {
+    error: "a key of the bibliography in lib/sources",
+  }),
   standing: z.enum(ROW_STANDINGS),
 };
 

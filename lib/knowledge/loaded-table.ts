@@ -8,10 +8,11 @@ import { csvTable } from "./csv-table.ts";
 import type { RowStanding } from "./cells.ts";
 import { tableFault, type WrittenRow } from "./written-table.ts";
 import { yamlTable } from "./yaml-table.ts";
+import type { SourceKey } from "../sources/source.ts";
 
 /** What every row says beside its own matter. */
 export interface EvidencedRow {
-  readonly source: string;
+  readonly source: SourceKey;
   readonly standing: RowStanding;
 }
 

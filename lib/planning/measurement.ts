@@ -4,7 +4,11 @@ import type { ColourRecord } from "../records/schema/colour.ts";
 import { isLightener } from "../sheet/colour-family.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
 import type { VehicleRecord } from "../records/schema/vehicle.ts";
+import type { CitedSource } from "../sources/source.ts";
 import { TRIED_RATIOS, triedColour } from "./tried-colour.ts";
+
+/** In the place of the key that the workshop gives to what its supplier sent. */
+const SUPPLIER_PAPER = "SUPPLIER-PAPER" as CitedSource;
 
 export type MeasuredKind = "pigment" | "vehicle" | "colour";
 
@@ -68,7 +72,7 @@ const PIGMENT = {
   lightfastness: {
     hours: 0.25,
     written: () => ({
-      lightfastness: { blueWool: 7, form: "masstone", source: "SUPPLIER-PAPER" },
+      lightfastness: { blueWool: 7, form: "masstone", source: SUPPLIER_PAPER },
     }),
   },
   hazards: HAZARDS,

@@ -3,7 +3,7 @@ import { hazardKnowledge } from "../knowledge/hazard-tables.ts";
 import { knowledgeOf } from "../knowledge/pigment-knowledge.ts";
 import { loadedTables, type Tables } from "../knowledge/tables.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
-import type { Source, SourceKey } from "../sources/source.ts";
+import type { Source } from "../sources/source.ts";
 import { claimedNames } from "./claimed-names.ts";
 import { checkedReadings } from "./checked-readings.ts";
 import { columnFaults } from "./column-faults.ts";
@@ -243,8 +243,8 @@ function checked<R>(
   );
 }
 
-function bibliography(files: ParsedFiles): ReadonlyMap<SourceKey, Source> {
-  const own = [...files.sources.values()].map(({ slug, record }): [SourceKey, Source] => [
+function bibliography(files: ParsedFiles): ReadonlyMap<string, Source> {
+  const own = [...files.sources.values()].map(({ slug, record }): [string, Source] => [
     slug,
     {
       citation: record.citation,
@@ -252,7 +252,7 @@ function bibliography(files: ParsedFiles): ReadonlyMap<SourceKey, Source> {
       ...(record.note === undefined ? {} : { note: record.note }),
     },
   ]);
-  return new Map([...Object.entries<Source>(BIBLIOGRAPHY), ...own]);
+  return new Map([...Object.entries(BIBLIOGRAPHY), ...own]);
 }
 
 function newestDateOf(records: readonly object[]): string | undefined {

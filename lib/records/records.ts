@@ -4,7 +4,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import type { Spectrum } from "../quantities/spectrum.ts";
-import type { Source, SourceKey } from "../sources/source.ts";
+import type { Source } from "../sources/source.ts";
 import type { OfferedSize } from "./offered-sizes.ts";
 import type { Photograph } from "./photographs.ts";
 import type { AnswerRecord } from "./schema/answer.ts";
@@ -168,7 +168,7 @@ export interface Records {
   readonly pigments: ReadonlyMap<string, Checked<PigmentRecord>>;
   readonly vehicles: ReadonlyMap<string, Checked<VehicleRecord>>;
   readonly colours: ReadonlyMap<string, Colour>;
-  readonly sources: ReadonlyMap<SourceKey, Source>;
+  readonly sources: ReadonlyMap<string, Source>;
   readonly answers: ReadonlyMap<string, Answer>;
   /** In order of date, of one date by slug. */
   readonly lots: ReadonlyMap<string, Lot>;

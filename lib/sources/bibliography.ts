@@ -9,8 +9,7 @@ import { PERMANENCE_SOURCES } from "./permanence.ts";
 import { PIGMENT_SOURCES } from "./pigments.ts";
 import type { Bibliography } from "./source.ts";
 
-/** The engine's own bibliography: a workshop's records may cite these keys, and may not define them again. */
-export const BIBLIOGRAPHY: Bibliography = {
+const TEXTS = {
   ...COLORIMETRY_SOURCES,
   ...OPTICS_SOURCES,
   ...FORMULATION_SOURCES,
@@ -20,4 +19,10 @@ export const BIBLIOGRAPHY: Bibliography = {
   ...HAZARD_SOURCES,
   ...LABEL_SOURCES,
   ...LOT_SOURCES,
-};
+} satisfies Bibliography;
+
+/** A text that the engine itself cites: a key that is none does not compile. */
+export type EngineSource = keyof typeof TEXTS;
+
+/** The engine's own bibliography: a workshop's records may cite these keys, and may not define them again. */
+export const BIBLIOGRAPHY: Bibliography = TEXTS;

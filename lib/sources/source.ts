@@ -1,5 +1,10 @@
+import type { EngineSource } from "./bibliography.ts";
+
+declare const CITED: unique symbol;
+/** A key that was read, in a table's row or a record, and is looked up there: a program writes none. */
+export type CitedSource = string & { readonly [CITED]: true };
 /** Name of a text in the bibliography: the engine's own keys and a workshop's share one key space. */
-export type SourceKey = string;
+export type SourceKey = EngineSource | CitedSource;
 
 /**
  * A text that figures rest on. `standing` says how it was used here: `read` (the
@@ -17,4 +22,4 @@ export interface Source {
 }
 
 /** One science's part of the bibliography. */
-export type Bibliography = Readonly<Record<SourceKey, Source>>;
+export type Bibliography = Readonly<Record<string, Source>>;

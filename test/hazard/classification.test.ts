@@ -171,7 +171,7 @@ describe("what is refused, with the house sentence", () => {
         statement: "H360Df",
         hazardClass: "Repr. 1A",
         specificLimits: [{ hazardClass: "Repr. 2", statement: "H361f", from: 0.025 }],
-        source: "x",
+        source: "clp-1272-2008",
       }),
     ).toEqual([]);
     expect(classificationFaults("EUH066")).toEqual([]);

@@ -3,10 +3,15 @@ import type { Exposure } from "../../lib/permanence/exposure.ts";
 import { PERMANENCE_REASONS } from "../../lib/permanence/permanence-rules.ts";
 import { permanenceRuling } from "../../lib/permanence/permanence-ruling.ts";
 import { said } from "../../lib/quantities/statement.ts";
+import { sourceKey } from "../../lib/records/schema/amount.ts";
 import { lightOf } from "../support/known.ts";
 
 const PIGMENTS = [{ name: "bone black", ...lightOf("PBk 9") }];
-const STATED = { category: "I", form: "masstone", source: "supplier-data" } as const;
+const STATED = {
+  category: "I",
+  form: "masstone",
+  source: sourceKey.parse("supplier-data"),
+} as const;
 const tint = (standard: string, exposure: string): Exposure => ({
   deltaEab: 3,
   form: "tint",

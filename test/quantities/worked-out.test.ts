@@ -83,14 +83,14 @@ describe("derivedFigure", () => {
 
   test("a rule of thumb makes an estimate of measured figures", () => {
     const figure = derivedFigure(
-      { ...METHOD, standing: "estimated", source: "some-book" },
+      { ...METHOD, standing: "estimated", source: "practice-formulation" },
       { a: root("measured", 1) },
       ({ a }) => a,
     );
     expect(figure).toMatchObject({
       standing: "estimated",
       restsOn: "estimated",
-      source: "some-book",
+      source: "practice-formulation",
     });
   });
 

@@ -7,6 +7,7 @@
  * @source cjeu-titanium-dioxide
  */
 import type { StatementOf } from "../../quantities/statement.ts";
+import type { SourceKey } from "../../sources/source.ts";
 import type { Classification } from "./classification.ts";
 import type { HazardFrame, PaintForm } from "./frame.ts";
 import { classElements } from "./hazard-class.ts";
@@ -109,7 +110,7 @@ function setAside(
   by: Classification,
   form: PaintForm,
   frame: HazardFrame,
-): { readonly rule: SetAsideStatement["rule"]; readonly source: string } | undefined {
+): { readonly rule: SetAsideStatement["rule"]; readonly source: SourceKey } | undefined {
   if (frame === "EU CLP" && by.statement === "H351" && isSubstance(part, "titanium dioxide")) {
     return { rule: "entry-annulled", source: "cjeu-titanium-dioxide" };
   }

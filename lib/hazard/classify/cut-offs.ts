@@ -12,6 +12,7 @@ import type { HazardCode } from "../texts/hazard-statement.ts";
 import { reaches } from "./limit.ts";
 import type { Part } from "./composition.ts";
 import { isSubstance, type SubstanceName } from "./substance.ts";
+import type { SourceKey } from "../../sources/source.ts";
 
 export interface GenericLimit {
   /** Class of the ingredient, and class that the mixture takes on. */
@@ -20,7 +21,7 @@ export interface GenericLimit {
   /** Mass fraction, inclusive. */
   readonly from: number;
   readonly statement: HazardCode;
-  readonly source: string;
+  readonly source: SourceKey;
 }
 
 const READ = "clp-1272-2008",
@@ -31,7 +32,7 @@ function itself(
   classes: readonly HazardClass[],
   from: number,
   statement: HazardCode,
-  source: string,
+  source: SourceKey,
 ): GenericLimit[] {
   return classes.map((of) => ({ of, gives: of, from, statement, source }));
 }
@@ -82,7 +83,7 @@ export interface CutOff {
   readonly gives: HazardClass;
   readonly statement: HazardCode;
   readonly genericFrom: number;
-  readonly source: string;
+  readonly source: SourceKey;
 }
 
 interface Member {

@@ -10,6 +10,7 @@
 import type { HazardFrame } from "./frame.ts";
 import type { HazardClass } from "./hazard-class.ts";
 import type { HazardCode } from "../texts/hazard-statement.ts";
+import type { SourceKey } from "../../sources/source.ts";
 
 export interface SumTerm {
   readonly of: readonly HazardClass[];
@@ -27,7 +28,7 @@ export interface SumRule {
   readonly ofStatement?: HazardCode;
   readonly limit: number;
   readonly terms: readonly SumTerm[];
-  readonly source: string;
+  readonly source: SourceKey;
   readonly frame?: HazardFrame;
 }
 

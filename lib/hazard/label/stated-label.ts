@@ -328,7 +328,7 @@ function editionFaults(
           {
             rule: "too-many-precautions" as const,
             values: { count: precautionaryStatements.length, atMost: PRECAUTIONS_AT_MOST },
-            source: "clp-article-28",
+            source: "clp-article-28" as const,
           },
         ]
       : []),

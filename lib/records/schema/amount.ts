@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { SourceKey } from "../../sources/source.ts";
 import { eanFault } from "../ean.ts";
 import { LEAST_UNCERTAINTY, within, type ReachName } from "./reach.ts";
 import { ROOT_STANDINGS } from "./terms.ts";
@@ -11,6 +12,8 @@ export const slug = z
   .string()
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, "lower-case letters, digits and single hyphens")
   .max(80);
+/** Of a text in sources/ or in the built-in bibliography, for which `references.ts` looks it up. */
+export const sourceKey = slug as unknown as z.ZodType<SourceKey>;
 export const isoDate = z.iso.date();
 /** An EAN-13 with its check digit, in quotes. */
 export const ean = z.string().superRefine((written, context) => {
@@ -38,7 +41,9 @@ function amount(domain: z.ZodNumber) {
         .describe("standard uncertainty, in the unit of the value"),
       method: text.optional().describe('how it was found, such as "ISO 787-5"'),
       date: isoDate.optional(),
-      source: slug.optional().describe("key of a text in sources/ or in the built-in bibliography"),
+      source: sourceKey
+        .optional()
+        .describe("key of a text in sources/ or in the built-in bibliography"),
       standing: z.enum(ROOT_STANDINGS).optional(),
     }),
   ]);

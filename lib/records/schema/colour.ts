@@ -1,5 +1,15 @@
 import { z } from "zod";
-import { amountOf, ean, isoDate, longText, name, slug, temperatureAmount, text } from "./amount.ts";
+import {
+  amountOf,
+  ean,
+  isoDate,
+  longText,
+  name,
+  slug,
+  sourceKey,
+  temperatureAmount,
+  text,
+} from "./amount.ts";
 import { formulaIdentifier, legalBasis, statedLabel } from "./hazard-form.ts";
 import { photographs } from "./photograph.ts";
 import { translations } from "./translations.ts";
@@ -113,7 +123,7 @@ export const colourSchema = z.strictObject({
     .strictObject({
       category: z.enum(CATEGORIES),
       form: z.enum(FORMS).optional(),
-      source: slug.optional(),
+      source: sourceKey.optional(),
     })
     .optional(),
   label: statedLabel.optional(),

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { METALS } from "../../hazard/studio/metal-content.ts";
-import { isoDate, shareAmount, slug, text, webAddress } from "./amount.ts";
+import { isoDate, shareAmount, sourceKey, text, webAddress } from "./amount.ts";
 import { within } from "./reach.ts";
 import { ACUTE_ROUTES, FRAMES, MARKETS, RECORD_METALS, SIGNAL_WORDS } from "./terms.ts";
 
@@ -40,7 +40,7 @@ const hazard = z.union([
       .enum(METALS)
       .optional()
       .describe("the limit is on this metal in the mixture, not on the compound"),
-    source: slug.optional(),
+    source: sourceKey.optional(),
   }),
 ]);
 
@@ -50,7 +50,7 @@ const acuteDatum = z.strictObject({
   ate: z
     .union([within("acuteToxicityEstimate"), z.enum(["above the limit dose", "unknown"])])
     .describe("mg/kg, or mg/l for dust and vapour"),
-  source: slug.optional(),
+  source: sourceKey.optional(),
 });
 
 /** A metal in a drier, a pigment or a component, by mass. */

@@ -6,7 +6,7 @@ import {
   name,
   privateKey,
   shareAmount,
-  slug,
+  sourceKey,
   text,
   webAddress,
 } from "./amount.ts";
@@ -89,7 +89,7 @@ export const pigmentSchema = z.strictObject({
       category: z.enum(CATEGORIES).optional(),
       blueWool: z.number().int().min(1).max(8).optional(),
       form: z.enum(FORMS).optional(),
-      source: slug.optional(),
+      source: sourceKey.optional(),
     })
     .optional()
     .describe("as a supplier states it"),

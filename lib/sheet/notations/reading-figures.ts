@@ -13,6 +13,7 @@ import type { ChipReading, LabReading, Reading, SpectrumReading } from "../../re
 import { labFigures, notationFigure, xyzFigures, type Origin } from "./lab-figures.ts";
 import { munsellFigures, screenFigures } from "./munsell-figures.ts";
 import type { LabFigures, MunsellFigures, ScreenFigures, XyzFigures } from "./notation-figures.ts";
+import type { SourceKey } from "../../sources/source.ts";
 
 /** Every notation that follows from one reading, and no more. */
 export interface ReadingFigures extends Partial<ScreenFigures> {
@@ -79,7 +80,7 @@ function spectrumFigures(
   const lab = each(shown, (viewing) =>
     labFigures(notations.lab[viewing], summed, notations.labUncertainty[viewing]),
   );
-  const from = (viewing: Viewing, method: string, source: string): Origin =>
+  const from = (viewing: Viewing, method: string, source: SourceKey): Origin =>
     shown.includes(viewing)
       ? { ...summed, method, source, inputs: axes(lab[viewing]) }
       : { ...summed, method: `${method}; ${summed.method}`, source };
@@ -182,7 +183,7 @@ function figuresOfLab(
     inputs: axes(own),
   };
   const notations = labNotations(lab, viewing, uncertainty);
-  const follows = (approximate: boolean, method: string, source: string): Origin =>
+  const follows = (approximate: boolean, method: string, source: SourceKey): Origin =>
     approximate
       ? {
           standing: "estimated",

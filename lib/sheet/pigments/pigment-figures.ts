@@ -40,6 +40,7 @@ import { found, type Amounts, type Found } from "../found.ts";
 import { recordedFigure } from "../recorded-figure.ts";
 import { vehicleRecord, WORKSHOP } from "../record-inputs.ts";
 import { orHandbook } from "./handbook-figure.ts";
+import type { SourceKey } from "../../sources/source.ts";
 
 /** A pigment or vehicle of a colour as its own record has it. */
 interface Recorded<R> {
@@ -102,7 +103,7 @@ function recordedOr<D extends Declared<Figure<Quantity>>>(
 function told<V extends string | number>(
   value: V | undefined,
   unit: string,
-  row: { readonly source: string; readonly standing: RowStanding } | undefined,
+  row: { readonly source: SourceKey; readonly standing: RowStanding } | undefined,
   inputs: readonly Input[],
 ): Figure<V> | undefined {
   return value === undefined || row === undefined
