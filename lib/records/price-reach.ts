@@ -42,7 +42,7 @@ export function* priceReachFaults(colours: readonly Colour[], files: ParsedFiles
     yield faultAt(place("price"), {
       severity: "warning",
       rule: "records/price-reach",
-      message: `${written} for ${ml} ml is ${times > 1 ? `${Math.round(times)} times` : `a ${Math.round(1 / times)}th of`} what the range costs to the millilitre in the middle`,
+      message: `${written} for ${ml} ml is ${times > 1 ? `${Math.round(times)} times` : `1/${Math.round(1 / times)} of`} what the range costs to the millilitre in the middle`,
       actual: String(written),
       expected: `within ${TIMES} times of ${Number((written / times).toPrecision(3))}`,
       hint: "a decimal point may have slipped, in the price or in the size",

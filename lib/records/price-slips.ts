@@ -108,7 +108,7 @@ function* materialFaults({ pigments, vehicles }: ParsedFiles): Faults {
       yield faultAt(yaml.place(["pricePerKg"]), {
         severity: "warning",
         rule: "records/price-reach",
-        message: `${price} a kilogram is a ${Math.round(cheapest / price)}th of what the cheapest of all other materials costs`,
+        message: `${price} a kilogram is 1/${Math.round(cheapest / price)} of what the cheapest of all other materials costs`,
         actual: String(price),
         expected: `near ${cheapest} or above`,
         hint: `${Number((price * 1000).toPrecision(6))}, if it was given for a gram`,

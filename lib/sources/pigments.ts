@@ -11,6 +11,7 @@ export const PIGMENT_SOURCES = {
   "cameo-weld": {
     citation:
       "Museum of Fine Arts, Boston. CAMEO: Conservation & Art Materials Encyclopedia Online, entry Weld (Reseda luteola) LC, https://cameo.mfa.org/wiki/Weld_(Reseda_luteola)_LC.",
+    short: "CAMEO, Weld",
     standing: "read",
     note: "That the yellow of weld is Natural Yellow 2, and that its colorant is the flavonoid luteolin with its glycosides; read in an excerpt.",
   },

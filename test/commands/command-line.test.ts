@@ -116,7 +116,7 @@ test("check counts, writes nothing and exits 0 when only warned, 1 when strict",
       "name: Test Workshop\nvehicle: linseed\naddress: The Test Loft\ntelephone: 020 7946 0000\n",
     "pigments/lamp-black.yaml": "name: Lamp black\nhazards: []\n",
     "pigments/bone-black.yaml": "name: Bone black\nhazards: []\n",
-    "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\nhazards: []\n",
+    "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\noil: linseed\nhazards: []\n",
   });
   const plain = await mullstone(["check"], { cwd: home });
   const strict = await commandHere(["check", "--strict"], { cwd: home });

@@ -52,7 +52,7 @@ test("its record lacks nothing but its pigment, and is accepted once that is nam
 test("every commented line of it is sound once its sign is taken away and its names are there", () => {
   const folder = contentFolder({
     ...SMALLEST_WORKSHOP,
-    "vehicles/linseed-oil.yaml": "name: Linseed oil\nkind: oil\n",
+    "vehicles/linseed-oil.yaml": "name: Linseed oil\nkind: oil\noil: linseed\n",
     "pigments/titanium-white.yaml": "name: Titanium white\n",
     "readings/my-file.csv": SMALLEST_WORKSHOP["readings/lamp-black.csv"].replace(
       "nm,masstone",

@@ -42,7 +42,9 @@ describe("the list of reprints", () => {
         slug: "bone-black",
         name: "Bone Black",
         kind: "changed",
-        changes: ["Opacity: \u201cSemi-transparent\u201d is now \u201cSemi-opaque\u201d"],
+        changes: [
+          "Opacity: \u201cTransparent or semi-transparent\u201d is now \u201cSemi-opaque\u201d",
+        ],
       },
     ]);
   });
@@ -60,7 +62,9 @@ describe("the list of reprints", () => {
       },
     }));
     expect(reprintList(now, KEPT, words).map(({ changes }) => changes)).toEqual([
-      ["Opacity: \u201cSemi-transparent\u201d is now \u201cSemi-transparent, stated\u201d"],
+      [
+        "Opacity: \u201cTransparent or semi-transparent\u201d is now \u201cSemi-transparent, stated\u201d",
+      ],
     ]);
   });
 

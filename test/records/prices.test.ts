@@ -193,7 +193,7 @@ describe("a price list", () => {
 });
 
 describe("a price that is far from those of the range", () => {
-  const TOLD = /times what the range costs|th of what the range costs/;
+  const TOLD = /times what the range costs|\/\d+ of what the range costs/;
   const range = (rows: readonly string[], pigments: Readonly<Record<string, number>> = {}) => {
     const names = [...new Set(rows.map((row) => row.split(",")[0] ?? ""))];
     const { content, home } = contentFolder({
@@ -226,7 +226,7 @@ describe("a price that is far from those of the range", () => {
     expect(range([...USUAL, "blue,5,199", "blue,20,8"])).toHaveLength(1);
     // Of one's own sizes one a tenth of another to the millilitre is as doubtful: 0.019 beside 0.16.
     expect(range([...USUAL, "blue,40,0.6", "blue,100,16"])).toEqual([
-      "0.6 for 40 ml is a 11th of what the range costs to the millilitre in the middle",
+      "0.6 for 40 ml is 1/11 of what the range costs to the millilitre in the middle",
     ]);
   });
   test("is not told of a paint whose pigment costs ten times what pigments do", () => {

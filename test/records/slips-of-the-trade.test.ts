@@ -627,7 +627,7 @@ describe("pigments and lots", () => {
       file: "pigments/raw-umber.yaml",
       edits: [["pricePerKg: 9", "pricePerKg: 0.009"]],
       severity: "warning",
-      told: /0.009 a kilogram is a \d+th of what the cheapest of all other materials costs; 9, if it was given for a gram/,
+      told: /0.009 a kilogram is 1\/\d+ of what the cheapest of all other materials costs; 9, if it was given for a gram/,
     },
     {
       what: "a metal powder's share as a fraction",
