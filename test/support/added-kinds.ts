@@ -30,6 +30,7 @@ export const ADDED_KINDS: readonly AddedKind[] = [
       "test/sheet/by-hand.test.ts",
       "test/sheet/shared-roots.test.ts",
       "test/sheet/filled-figures.test.ts",
+      "test/sheet/rests-on-records.test.ts",
       "test/words/methods.test.ts",
       "test/package/contract-changes.test.ts",
       ...ON_SHEETS,
