@@ -6,7 +6,7 @@ export function statementText(ruling: Statement, words: Words): string {
   const wording = words.rulings[ruling.rule];
   if (wording === undefined)
     throw new RangeError(
-      `The rule is ${ruling.rule}; right would be a rule with a sentence in words/${words.language}`,
+      `The rule is ${ruling.rule}; right would be a rule with a row in lib/words/rulings`,
     );
   return wording(ruling.values);
 }

@@ -7,12 +7,17 @@ const ENGLISH_WORDS =
   /(?<![\p{L}\p{N}-])(?:the|with|and|is|not|of|from|by|are|for|its|which|that|than|have|this|we|our|only|day|days|oil|sheet|white|paint)(?![\p{L}\p{N}-])/iu;
 /** What a wording prints when it was not given what it needs, or misreads it. */
 const UNPRINTED = /undefined|NaN|\[object|Infinity/;
+/** French sets a narrow space that does not break before these; the colon after a key, as of `planned: true`, is none of its own. */
+const FRENCH_STOP_ALONE = /[^\u202f](?:[;?!](?= |$)|:(?! true\b)(?= |$))/u;
 
 export function faultsOf(text: string, language: StatementLanguage): string[] {
   return [
     ...(UNPRINTED.test(text) ? [`not printed text: ${text}`] : []),
     ...(ENGLISH_WORDS.test(text) ? [`English: ${text}`] : []),
     ...(/[ \u00a0\u202f]{2}|\(\)/.test(text.trim()) ? [`an empty place: ${text}`] : []),
+    ...(language === "fr" && FRENCH_STOP_ALONE.test(text)
+      ? [`a stop without the narrow space before it, \\u202f: ${text}`]
+      : []),
     ...forbiddenWords(text, language).map(({ word }) => `the word "${word}": ${text}`),
   ];
 }

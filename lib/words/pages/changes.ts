@@ -5,7 +5,7 @@ export const CHANGES = {
   feedTitle: (workshop: string) => ({
     en: `${workshop}: what changed`,
     de: `${workshop}: was sich geändert hat`,
-    fr: `${workshop}\u00a0: ce qui a changé`,
+    fr: `${workshop}\u202f: ce qui a changé`,
     es: `${workshop}: lo que ha cambiado`,
   }),
   new: {
@@ -65,19 +65,19 @@ export const CHANGES = {
   figure: (what: string, before: string, now: string) => ({
     en: `${what}: ${now}; it was ${before}.`,
     de: `${what}: ${now}; vorher ${before}.`,
-    fr: `${what}\u00a0: ${now}\u00a0; auparavant ${before}.`,
+    fr: `${what}\u202f: ${now}\u202f; auparavant ${before}.`,
     es: `${what}: ${now}; antes ${before}.`,
   }),
   figureCame: (what: string, now: string) => ({
     en: `${what}: now ${now}.`,
     de: `${what}: jetzt ${now}.`,
-    fr: `${what}\u00a0: désormais ${now}.`,
+    fr: `${what}\u202f: désormais ${now}.`,
     es: `${what}: ahora ${now}.`,
   }),
   figureWent: (what: string, before: string) => ({
     en: `${what}: no longer stated; it was ${before}.`,
     de: `${what}: nicht mehr angegeben; vorher ${before}.`,
-    fr: `${what}\u00a0: n\u2019est plus indiqué\u00a0; auparavant ${before}.`,
+    fr: `${what}\u202f: n\u2019est plus indiqué\u202f; auparavant ${before}.`,
     es: `${what}: ya no se indica; antes ${before}.`,
   }),
   sizes: {
@@ -146,13 +146,13 @@ export const CHANGES = {
   came: (what: string, text: string) => ({
     en: `${what}: now ${text}.`,
     de: `${what}: jetzt ${text}.`,
-    fr: `${what}\u00a0: désormais ${text}.`,
+    fr: `${what}\u202f: désormais ${text}.`,
     es: `${what}: ahora ${text}.`,
   }),
   went: (what: string, text: string) => ({
     en: `${what}: no longer ${text}.`,
     de: `${what}: nicht mehr ${text}.`,
-    fr: `${what}\u00a0: ne porte plus ${text}.`,
+    fr: `${what}\u202f: ne porte plus ${text}.`,
     es: `${what}: ya no ${text}.`,
   }),
 } satisfies Texts;

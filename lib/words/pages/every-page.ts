@@ -224,7 +224,7 @@ export const EVERY_PAGE = {
     replacedBy: (name: string) => ({
       en: `In its place: ${name}`,
       de: `An ihrer Stelle: ${name}`,
-      fr: `\u00c0 sa place\u00a0: ${name}`,
+      fr: `\u00c0 sa place\u202f: ${name}`,
       es: `En su lugar: ${name}`,
     }),
   },

@@ -26,19 +26,19 @@ export const LISTING = {
   screen: {
     en: "The swatches show a reading of the dry paint as a screen can show it, and no screen shows paint exactly: judge and match by the paint itself, never by a picture.",
     de: "Die Farbfelder zeigen eine Messung der trockenen Farbe, wie ein Bildschirm sie zeigen kann, und kein Bildschirm zeigt Farbe genau: Beurteilt und abgemustert wird nach der Farbe selbst, nie nach einem Bild.",
-    fr: "Les échantillons montrent une mesure de la peinture sèche telle qu’un écran peut la montrer, et aucun écran ne montre exactement une peinture : on juge et on contretype sur la peinture elle-même, jamais sur une image.",
+    fr: "Les échantillons montrent une mesure de la peinture sèche telle qu’un écran peut la montrer, et aucun écran ne montre exactement une peinture\u202f: on juge et on contretype sur la peinture elle-même, jamais sur une image.",
     es: "Las muestras enseñan una medición de la pintura seca tal como una pantalla puede enseñarla, y ninguna pantalla enseña una pintura con exactitud: se juzga y se iguala por la pintura misma, nunca por una imagen.",
   },
   estimated: {
     en: "No instrument has read the colour. It was estimated from a photograph: say so wherever it is shown.",
     de: "Kein Gerät hat die Farbe gemessen. Sie ist aus einer Fotografie geschätzt: Das gehört überall dazugesagt, wo sie gezeigt wird.",
-    fr: "Aucun instrument n’a mesuré la couleur. Elle est estimée d’après une photographie : il faut le dire partout où elle est montrée.",
+    fr: "Aucun instrument n’a mesuré la couleur. Elle est estimée d’après une photographie\u202f: il faut le dire partout où elle est montrée.",
     es: "Ningún instrumento ha medido el color. Se estimó a partir de una fotografía: dígalo dondequiera que se muestre.",
   },
   outside: {
     en: "The colour lies beyond what sRGB holds: screens show it duller than it is.",
     de: "Die Farbe liegt jenseits dessen, was sRGB fasst: Bildschirme zeigen sie stumpfer, als sie ist.",
-    fr: "La couleur dépasse ce que contient le sRGB : les écrans la montrent plus terne qu’elle n’est.",
+    fr: "La couleur dépasse ce que contient le sRGB\u202f: les écrans la montrent plus terne qu’elle n’est.",
     es: "El color queda más allá de lo que abarca el sRGB: las pantallas lo muestran más apagado de lo que es.",
   },
   predicted: {

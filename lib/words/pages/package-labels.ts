@@ -25,7 +25,7 @@ export const PACKAGE_LABELS = {
     back: {
       en: "back page: stick down",
       de: "Rückseite: aufkleben",
-      fr: "dernière page\u00a0: à coller",
+      fr: "dernière page\u202f: à coller",
       es: "última página: pegar",
     },
     away: { en: "fold back", de: "nach hinten", fr: "plier en arrière", es: "doblar hacia atrás" },

@@ -30,7 +30,7 @@ export const PHOTOGRAPHS = {
   alt: (of: string, name: string) => ({
     en: `${of}: ${name}, a photograph`,
     de: `${of}: ${name}, Fotografie`,
-    fr: `${of}\u00a0: ${name}, photographie`,
+    fr: `${of}\u202f: ${name}, photographie`,
     es: `${of}: ${name}, fotografía`,
   }),
   lot: (number: string) => ({
