@@ -1,7 +1,7 @@
 import { existsSync, readdirSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { ADDED_KINDS, addedKinds, faultLines } from "./added-kinds.ts";
+import { ADDED_KINDS, addedKinds, faultLines, RULE, whatIsAdded } from "./added-kinds.ts";
 
 describe("what is added", () => {
   test.each([
@@ -10,6 +10,7 @@ describe("what is added", () => {
     ["lib/sheet/oil/oil-figures.ts", ["a figure"]],
     ["lib/words/methods.ts", ["a figure"]],
     ["lib/hazard/studio/studio-cautions.ts", ["a rule"]],
+    ["lib/lots/chart-signals.ts", ["a rule"]],
     ["lib/hazard/studio/dust-nature.csv", ["a pigment, or a table's row"]],
     ["lib/drying/film-defects.ts", ["a rule"]],
     ["lib/words/pages/oil.ts", ["a page's text"]],
@@ -31,6 +32,11 @@ describe("what is added", () => {
         expect(existsSync(file), file).toBe(true);
     },
   );
+});
+
+test("what was edited is told by number and kind", () => {
+  expect(whatIsAdded(["lib/drying/a.ts"], [RULE])).toBe("1 file: a rule");
+  expect(whatIsAdded(["lib/print/a.ts", "b.ts"], [])).toMatch(/^2 files, of no kind/);
 });
 
 test("what is missing takes one line, with its test's source and what that found", () => {

@@ -14,6 +14,13 @@ export interface AddedKind {
 /** What it is printed as: sentences and rows may push a sheet onto a third page. */
 const ON_SHEETS = ["test/sheet/statements-list.test.ts", "test/print/sheet-layout.test.ts"];
 
+export const RULE: AddedKind = {
+  name: "a rule",
+  isOf: /^lib\/(?:drying|formulation|lots|permanence|hazard\/studio|words\/rulings)\/.*\.ts$/,
+  wordsIn: "lib/words/rulings",
+  tests: ["test/present/statements-", "test/hazard/studio-cautions.test.ts", ...ON_SHEETS],
+};
+
 export const ADDED_KINDS: readonly AddedKind[] = [
   {
     name: "a pigment, or a table's row",
@@ -36,12 +43,7 @@ export const ADDED_KINDS: readonly AddedKind[] = [
       ...ON_SHEETS,
     ],
   },
-  {
-    name: "a rule",
-    isOf: /^lib\/(?:drying|formulation|permanence|hazard\/studio|words\/rulings)\/.*\.ts$/,
-    wordsIn: "lib/words/rulings",
-    tests: ["test/present/statements-", "test/hazard/studio-cautions.test.ts", ...ON_SHEETS],
-  },
+  RULE,
   {
     name: "a page's text",
     isOf: /^lib\/(?:pages|words\/pages)\//,
@@ -52,6 +54,14 @@ export const ADDED_KINDS: readonly AddedKind[] = [
 /** Kinds of what was edited. */
 export function addedKinds(edited: readonly string[]): readonly AddedKind[] {
   return ADDED_KINDS.filter(({ isOf }) => edited.some((file) => isOf.test(file)));
+}
+
+/** How many files were edited, and of what kinds they are. */
+export function whatIsAdded(edited: readonly string[], kinds: readonly AddedKind[]): string {
+  const count = `${edited.length} ${edited.length === 1 ? "file" : "files"}`;
+  return kinds.length === 0
+    ? `${count}, of no kind that has tests of its own: types, lint and edited tests alone`
+    : `${count}: ${kinds.map(({ name }) => name).join("; ")}`;
 }
 
 /** The part of vitest's JSON report that says what failed. */

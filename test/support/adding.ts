@@ -7,10 +7,11 @@ import { execFileSync, spawn } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { addedKinds, faultLines, type FaultReport } from "./added-kinds.ts";
+import { addedKinds, faultLines, RULE, whatIsAdded, type FaultReport } from "./added-kinds.ts";
 import { ownProgram } from "./own-program.ts";
 import { STATEMENTS_FILE } from "./statements-list.ts";
 import { translatedModules } from "./translated-modules.ts";
+import { moduleTexts, unnamedExports } from "./unnamed-exports.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 
@@ -63,19 +64,36 @@ async function testFaults(tests: readonly string[]): Promise<string[]> {
   }
 }
 
+/** Of a rule's files, what they export and no module names. */
+function unlistedFaults(): string[] {
+  const ofRules = edited.filter((file) => RULE.isOf.test(file));
+  return ofRules.length === 0
+    ? []
+    : unnamedExports(ofRules, moduleTexts(ROOT)).map(
+        ({ file, name }) =>
+          `${file}: nothing names ${name}; a rule stands in the list of its heading`,
+      );
+}
+
 function statements(): string[] {
   return readFileSync(join(ROOT, STATEMENTS_FILE), "utf8").split("\n");
 }
 
 const named = process.argv.slice(2);
-const edited = (named.length > 0 ? named : editedFiles()).filter((file) =>
-  existsSync(join(ROOT, file)),
-);
+const isThere = (file: string): boolean => existsSync(join(ROOT, file));
+for (const file of named.filter((one) => !isThere(one))) {
+  process.stderr.write(`No file ${file}; name it from the root of the project\n`);
+  process.exit(1);
+}
+const edited = (named.length > 0 ? named : editedFiles()).filter(isThere);
+if (edited.length === 0) {
+  process.stderr.write("No edited file; name one after --\n");
+  process.exit(1);
+}
 const kinds = addedKinds(edited);
-process.stdout.write(`${edited.length} files: ${kinds.map(({ name }) => name).join("; ")}\n`);
+process.stdout.write(`${whatIsAdded(edited, kinds)}\n`);
 process.env["MULLSTONE_TRANSLATED"] = await translatedModules(ROOT);
-if (edited.length > 0)
-  await run("node_modules/prettier/bin/prettier.cjs", "--write", "--ignore-unknown", ...edited);
+await run("node_modules/prettier/bin/prettier.cjs", "--write", "--ignore-unknown", ...edited);
 for (const writer of new Set(kinds.flatMap(({ writer: own = [] }) => own)))
   await run(...ownProgram(join(ROOT, writer)));
 const before = new Set(statements());
@@ -96,6 +114,7 @@ const faults = (
     ]),
   ])
 ).flat();
+faults.unshift(...unlistedFaults());
 for (const line of statements().filter((each) => !before.has(each)))
   process.stdout.write(`to be read in ${STATEMENTS_FILE}: ${line}\n`);
 for (const fault of faults) process.stdout.write(`${fault}\n`);
