@@ -35,10 +35,12 @@ export function* priceReachFaults(colours: readonly Colour[], files: ParsedFiles
   const dear = dearPigments(files);
   for (const { slug, perMl, ml, written, place } of priced) {
     const times = perMl / usual;
-    const isLikeOwn = priced.some(
-      (other) => other.slug === slug && other.ml !== ml && !isApart(perMl / other.perMl, OWN_TIMES),
-    );
-    if (!isApart(times) || isLikeOwn || (times > 1 && isMadeOf(slug, dear, files))) continue;
+    const isLikeOwn = (): boolean =>
+      priced.some(
+        (other) =>
+          other.slug === slug && other.ml !== ml && !isApart(perMl / other.perMl, OWN_TIMES),
+      );
+    if (!isApart(times) || isLikeOwn() || (times > 1 && isMadeOf(slug, dear, files))) continue;
     yield faultAt(place("price"), {
       severity: "warning",
       rule: "records/price-reach",
