@@ -1,35 +1,22 @@
 import { followed, type Followed, type Grain } from "../kept/followed.ts";
 import { noteRead, readAgain, type Read } from "../kept/reads.ts";
-import type { ParsedFiles } from "./parsed-files.ts";
+import { RECORD_FOLDERS, type ParsedFiles } from "./parsed-files.ts";
 import type { ReadColour, Reading } from "./records.ts";
 import { colourOfWhite } from "./resolved-colours.ts";
+
+/** Whose members are files. */
+const LISTS = [...RECORD_FOLDERS, "readings"];
 
 const FILES: Grain = {
   keys: {
     // It goes into complaints that are told in every run.
     faulty: "always",
-    pigments: { each: "whole" },
-    vehicles: { each: "whole" },
-    colours: { each: "whole" },
-    answers: { each: "whole" },
-    lots: { each: "whole" },
-    trials: { each: "whole" },
-    sources: { each: "whole" },
-    readings: { each: "whole" },
+    ...Object.fromEntries(LISTS.map((name): [string, Grain] => [name, { each: "whole" }])),
   },
 };
 
-/** Whose members are files. */
-export const LISTS_OF_FILES = [
-  "pigments",
-  "vehicles",
-  "colours",
-  "answers",
-  "lots",
-  "trials",
-  "sources",
-  "readings",
-].map((name) => `files/${name}`);
+/** Names of parts whose members are files. */
+export const LISTS_OF_FILES = LISTS.map((name) => `files/${name}`);
 
 /** Parsed files that note which of them are read, each as a whole. */
 export function followedFiles(files: ParsedFiles): Followed<ParsedFiles> {
