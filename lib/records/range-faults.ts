@@ -2,10 +2,12 @@ import { apparentRatio } from "../optics/tints/let-down-order.ts";
 import { languageInEnglish } from "./label-languages.ts";
 import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
+import type { Parsed } from "./parsed-record.ts";
 import { freeSizeFaults, priceReachFaults } from "./price-reach.ts";
 import { levelsOf } from "./reading-levels.ts";
 import type { Colour, ReadColour, Reading } from "./records.ts";
 import type { ColourRecord } from "./schema/colour.ts";
+import type { YamlRecord } from "./yaml-record.ts";
 import { LANGUAGES, type Language } from "./schema/terms.ts";
 import { median } from "../quantities/median.ts";
 
@@ -45,23 +47,16 @@ export function* rangeFaults(
 
 /** Two colours that go by one name: the records' own, or that of a language's pages. */
 function* nameFaults({ colours }: ParsedFiles, language?: Language): Faults {
-  const seen = new Map<string, string>();
-  for (const { slug, record, yaml } of colours.values()) {
-    const name = language === undefined ? record.name : record.translations?.[language]?.name;
-    if (name === undefined) continue;
-    const key = name.normalize("NFC").toLowerCase();
-    const before = seen.get(key);
-    if (before === undefined) {
-      seen.set(key, slug);
-      continue;
-    }
+  const nameOf = ({ name, translations }: ColourRecord): string | undefined =>
+    language === undefined ? name : translations?.[language]?.name;
+  for (const { name, before, yaml } of namedAlike(colours.values(), nameOf)) {
     const [path, what, hint] =
       language === undefined
         ? [["name"], `the name of ${before}`]
         : [
             ["translations", language, "name"],
             `what ${before} is called in ${languageInEnglish(language)}`,
-            "a record that was copied, and this name not changed?",
+            COPIED,
           ];
     yield faultAt(yaml.place(path), {
       rule: "records/duplicate",
@@ -75,20 +70,32 @@ function* nameFaults({ colours }: ParsedFiles, language?: Language): Faults {
 
 /** Two pigments of one name: sheets and labels would not tell them apart. */
 function* pigmentNameFaults({ pigments }: ParsedFiles): Faults {
+  for (const { name, before, yaml } of namedAlike(pigments.values(), (record) => record.name))
+    yield faultAt(yaml.place(["name"]), {
+      severity: "warning",
+      rule: "records/duplicate",
+      message: `${name} is the name of the pigment ${before} already, and sheets and labels would not tell the two apart`,
+      actual: name,
+      expected: "a name of its own for each pigment",
+      hint: COPIED,
+    });
+}
+
+const COPIED = "a record that was copied, and this name not changed?";
+
+/** Each record that goes by the name of one before it, with that one's slug; capitals tell no names apart. */
+function* namedAlike<R>(
+  records: Iterable<Parsed<R>>,
+  nameOf: (record: R) => string | undefined,
+): Generator<{ readonly name: string; readonly before: string; readonly yaml: YamlRecord }> {
   const seen = new Map<string, string>();
-  for (const { slug, record, yaml } of pigments.values()) {
-    const key = record.name.normalize("NFC").toLowerCase();
+  for (const { slug, record, yaml } of records) {
+    const name = nameOf(record);
+    if (name === undefined) continue;
+    const key = name.normalize("NFC").toLowerCase();
     const before = seen.get(key);
     if (before === undefined) seen.set(key, slug);
-    else
-      yield faultAt(yaml.place(["name"]), {
-        severity: "warning",
-        rule: "records/duplicate",
-        message: `${record.name} is the name of the pigment ${before} already, and sheets and labels would not tell the two apart`,
-        actual: record.name,
-        expected: "a name of its own for each pigment",
-        hint: "a record that was copied, and this name not changed?",
-      });
+    else yield { name, before, yaml };
   }
 }
 

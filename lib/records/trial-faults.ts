@@ -1,3 +1,4 @@
+import { grouped } from "../quantities/grouped.ts";
 import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
@@ -119,18 +120,17 @@ const NUMBER = /\d+(?:\.\d+)?/g;
 
 /** Exposures of one colour that their records tell apart by one number alone, as "6 months" from "12 months". */
 function* exposureFaults({ record: { exposures = [] }, yaml }: Parsed<ColourRecord>): Faults {
-  const series = new Map<string, (Changed & { readonly amount: number })[]>();
-  for (const [i, { deltaEab, form, standard, exposure }] of exposures.entries()) {
+  const changes = exposures.flatMap(({ deltaEab, form, standard, exposure }, i) => {
     const [number, ...others] = exposure.match(NUMBER) ?? [];
     const [end] = amountEnds(deltaEab, ["exposures", i, "deltaEab"]);
-    if (number === undefined || others.length > 0 || end === undefined) continue;
-    const key = JSON.stringify([form, standard, exposure.replace(NUMBER, "#")]);
+    if (number === undefined || others.length > 0 || end === undefined) return [];
+    const series = JSON.stringify([form, standard, exposure.replace(NUMBER, "#")]);
     const change = { when: `after ${exposure}`, deltaEab: end.value, path: end.path };
-    series.set(key, [...(series.get(key) ?? []), { ...change, amount: Number(number) }]);
-  }
-  for (const changes of series.values())
+    return [[series, { ...change, amount: Number(number) }] as const];
+  });
+  for (const series of grouped(changes).values())
     yield* fallFaults(
-      changes.toSorted((one, other) => one.amount - other.amount),
+      series.toSorted((one, other) => one.amount - other.amount),
       yaml,
     );
 }
