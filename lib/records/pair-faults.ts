@@ -1,5 +1,5 @@
 import { chosenPairs } from "./chosen-pairs.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { errorAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 
 /** Faults of the chosen pairs: a colour beside itself, and two pairs of the same colours, which would be one page. */
@@ -11,16 +11,14 @@ export function* pairFaults({ workshop }: ParsedFiles): Faults {
     const at = Array.isArray(record.pairs?.[i]) ? ["pairs", i] : ["pairs", i, "colours"];
     for (const [j, slug] of colours.entries())
       if (colours.indexOf(slug) < j)
-        yield faultAt(yaml.place([...at, j]), {
-          rule: "records/duplicate",
+        yield errorAt(yaml.place([...at, j]), "records/duplicate", {
           message: `The colour ${slug} stands twice in one pair`,
           actual: slug,
           expected: "each colour once",
         });
     const key = [...colours].sort().join("-and-");
     if (seen.has(key))
-      yield faultAt(yaml.place(["pairs", i]), {
-        rule: "records/duplicate",
+      yield errorAt(yaml.place(["pairs", i]), "records/duplicate", {
         message: `The pair ${colours.join(", ")} is listed twice`,
         actual: colours.join(", "),
         expected: "each pair once",
