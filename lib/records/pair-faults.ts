@@ -1,5 +1,5 @@
 import { listedPairs } from "./chosen-pairs.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { errorAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { RecordPath, YamlRecord } from "./yaml-record.ts";
 
@@ -14,8 +14,7 @@ export function* pairFaults({ workshop }: ParsedFiles): Faults {
     yield* besideItself(yaml, at, colours);
     const key = [...colours].sort().join("-and-");
     if (seen.has(key))
-      yield faultAt(yaml.place(["pairs", i]), {
-        rule: "records/duplicate",
+      yield errorAt(yaml.place(["pairs", i]), "records/duplicate", {
         message: `The pair ${colours.join(", ")} is listed twice`,
         actual: colours.join(", "),
         expected: "each pair once",
@@ -27,8 +26,7 @@ export function* pairFaults({ workshop }: ParsedFiles): Faults {
 function* besideItself(yaml: YamlRecord, at: RecordPath, colours: readonly string[]): Faults {
   for (const [i, slug] of colours.entries())
     if (colours.indexOf(slug) < i)
-      yield faultAt(yaml.place([...at, i]), {
-        rule: "records/duplicate",
+      yield errorAt(yaml.place([...at, i]), "records/duplicate", {
         message: `The colour ${slug} stands twice in one pair`,
         actual: slug,
         expected: "each colour once",
