@@ -9,11 +9,12 @@ import { eachValue } from "./record-values.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** What kind of record a slug may name. */
-const KINDS = ["pigments", "vehicles", "colours", "sources", "lots"] as const;
+const KINDS = ["pigments", "vehicles", "colours", "sources", "lots", "answers"] as const;
 type Kind = (typeof KINDS)[number];
 
 const COLOUR = ["colours"] as const;
 const LOT = ["lots"] as const;
+const ANSWER = ["answers"] as const;
 const PIGMENT = ["pigments"] as const;
 const VEHICLE = ["vehicles"] as const;
 /** A white is a paint, or the dry pigment that it is made of. */
@@ -33,6 +34,7 @@ const REFERENCES: Readonly<
     "leadingPair[]": COLOUR,
     "pairs[][]": COLOUR,
     "pairs[].colours[]": COLOUR,
+    "firstQuestions[]": ANSWER,
   },
   pigments: {},
   vehicles: {},
