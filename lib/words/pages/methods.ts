@@ -1,3 +1,4 @@
+import type { MeasuredCoverage } from "../../optics/fit/measured-coverage.ts";
 import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import * as en from "../en/phrases.ts";
 import * as de from "../de/phrases.ts";
@@ -22,6 +23,34 @@ const MEASURED: Readonly<Record<MeasuredErrors["what"], InOthers>> = {
     de: "in einem nicht erprobten Weiß",
     fr: "dans un blanc non essayé",
     es: "en un blanco no probado",
+  },
+};
+
+const COVERED: Readonly<Record<MeasuredCoverage["what"], InOthers>> = {
+  "L*, a* and b* of a let-down, each": {
+    de: "L*, a* und b* einer Aufhellung, jedes für sich",
+    fr: "L*, a* et b* d’un dégradé, chacun pour soi",
+    es: "L*, a* y b* de un rebaje, cada uno por sí",
+  },
+  "mass ratio at a lightness": {
+    de: "Massenverhältnis bei einer Helligkeit",
+    fr: "rapport des masses à une clarté",
+    es: "relación de masas a una luminosidad",
+  },
+  "strength beside another colour": {
+    de: "Farbstärke neben einer anderen Farbe",
+    fr: "pouvoir colorant à côté d’une autre couleur",
+    es: "poder colorante junto a otro color",
+  },
+  "contrast ratio of a mixture's film": {
+    de: "Kontrastverhältnis des Films einer Mischung",
+    fr: "rapport de contraste du film d’un mélange",
+    es: "relación de contraste de la película de una mezcla",
+  },
+  "contrast ratio of a film that hides": {
+    de: "Kontrastverhältnis eines Films, der deckt",
+    fr: "rapport de contraste d’un film qui couvre",
+    es: "relación de contraste de una película que cubre",
   },
 };
 
@@ -84,6 +113,57 @@ export const METHODS = {
       ),
       "",
       `Un \u00b1 de una ficha depende de las mediciones de ese color: es más estrecho o más ancho que estas cifras.${areInvented ? " Las mediciones de esta demostración las hizo un programa y concuerdan mucho mejor que las de una pintura real: de una pintura espere los errores de esta tabla, no el pequeño \u00b1 de estas fichas." : ""}`,
+    ].join("\n"),
+  }),
+  /** Below that: other figures with a \u00b1, and what was never held against paint. */
+  coverage: (rows: readonly MeasuredCoverage[]) => ({
+    en: [
+      "Other figures that we print with a \u00b1, held against the same paints: how many lie within it, and how many within 1.645 times as much, as nine in ten should.",
+      "",
+      "| | how many | inside 68\u00a0% | inside 90\u00a0% |",
+      "|---|--:|--:|--:|",
+      ...rows.map(
+        ({ what, count, inside68, inside90 }) =>
+          `| ${what} | ${count} | ${inside68} | ${inside90} |`,
+      ),
+      "",
+      "What we print of oil, drying days, lightfastness and the film that hides has been held against no such paint: no film of a known thickness and no drying was recorded with them. Of fourteen paints of which an old handbook says what oil they took, twelve lie within the range that we would give by the pigment\u2019s name; the siennas took more.",
+    ].join("\n"),
+    de: [
+      "Andere Werte, die wir mit einem \u00b1 drucken, an denselben Farben geprüft: wie viele darin liegen, und wie viele im 1,645-fachen, worin neun von zehn liegen sollten.",
+      "",
+      "| | wie viele | innerhalb 68\u00a0% | innerhalb 90\u00a0% |",
+      "|---|--:|--:|--:|",
+      ...rows.map(
+        ({ what, count, inside68, inside90 }) =>
+          `| ${COVERED[what].de} | ${count} | ${inside68} | ${inside90} |`,
+      ),
+      "",
+      "Was wir zu Öl, Trockentagen, Lichtechtheit und deckendem Film drucken, ist an keiner solchen Farbe geprüft: kein Film bekannter Dicke und keine Trocknung ist von ihnen verzeichnet. Von vierzehn Farben, deren Öl ein altes Handbuch nennt, liegen zwölf in dem Bereich, den wir nach dem Namen des Pigments angäben; die Sienas nahmen mehr.",
+    ].join("\n"),
+    fr: [
+      "D’autres chiffres que nous imprimons avec un \u00b1, confrontés aux mêmes peintures\u202f: combien y restent, et combien dans 1,645 fois autant, comme il en faudrait neuf sur dix.",
+      "",
+      "| | combien | dans les 68\u00a0% | dans les 90\u00a0% |",
+      "|---|--:|--:|--:|",
+      ...rows.map(
+        ({ what, count, inside68, inside90 }) =>
+          `| ${COVERED[what].fr} | ${count} | ${inside68} | ${inside90} |`,
+      ),
+      "",
+      "Ce que nous imprimons de l’huile, des jours de séchage, de la tenue à la lumière et du film qui couvre n’a été confronté à aucune de ces peintures\u202f: aucun film d’épaisseur connue ni aucun séchage n’y est consigné. De quatorze peintures dont un vieux manuel dit l’huile, douze restent dans l’intervalle que nous donnerions d’après le nom du pigment\u202f; les terres de Sienne en prenaient plus.",
+    ].join("\n"),
+    es: [
+      "Otras cifras que imprimimos con un \u00b1, comparadas con las mismas pinturas: cuántas quedan dentro, y cuántas dentro de 1,645 veces tanto, como deberían nueve de cada diez.",
+      "",
+      "| | cuántos | dentro del 68\u00a0% | dentro del 90\u00a0% |",
+      "|---|--:|--:|--:|",
+      ...rows.map(
+        ({ what, count, inside68, inside90 }) =>
+          `| ${COVERED[what].es} | ${count} | ${inside68} | ${inside90} |`,
+      ),
+      "",
+      "Lo que imprimimos del aceite, los días de secado, la solidez a la luz y la película que cubre no se ha comparado con ninguna de esas pinturas: de ellas no consta ninguna película de espesor conocido ni ningún secado. De catorce pinturas cuyo aceite da un viejo manual, doce quedan en el intervalo que daríamos por el nombre del pigmento; las tierras de Siena tomaban más.",
     ].join("\n"),
   }),
   sections: [
