@@ -81,7 +81,7 @@ const STANDINGS: Readonly<Record<StandingKind, { readonly word: InEach; readonly
       word: { en: "stated", de: "angegeben", fr: "déclaré", es: "declarado" },
       gloss: {
         en: "somebody’s word, as a supplier’s",
-        de: "jemandes Angabe, etwa eines Lieferanten",
+        de: "die Angabe eines anderen, etwa eines Lieferanten",
         fr: "sur déclaration, comme d’un fournisseur",
         es: "según alguien, como un proveedor",
       },
