@@ -42,13 +42,13 @@ export const LABEL_REMARKS = {
   }),
   largerTube: (ml: string, measures: string) => ({
     en: `the smallest tube that would hold it is one of ${ml} ml, ${measures} mm`,
-    de: `die kleinste Tube, auf die es passt, ist eine von ${ml}\u00a0ml, ${measures}\u00a0mm`,
+    de: `Die kleinste Tube, auf die es passt, ist eine von ${ml}\u00a0ml, ${measures}\u00a0mm`,
     fr: `le plus petit tube qui suffirait est de ${ml} ml, ${measures} mm`,
     es: `el tubo más pequeño que bastaría es de ${ml} ml, ${measures} mm`,
   }),
   noTube: {
     en: "no tube to 200 ml would hold it either",
-    de: "es passt auf keine Tube bis 200\u00a0ml",
+    de: "Es passt auf keine Tube bis 200\u00a0ml",
     fr: "aucun tube jusqu’à 200 ml ne suffirait",
     es: "ningún tubo de hasta 200 ml bastaría",
   },
