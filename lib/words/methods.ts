@@ -47,28 +47,17 @@ export const METHODS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
   },
   "K and S from films of {a} µm over the workshop's own opacity chart as read (Y {b} and {c}, {d})":
     {
-<<<<<<< HEAD
       de: (um, black, white, geometry = "") =>
         `K und S aus Filmen von ${um}\u00a0µm über der eigenen Prüfkarte, wie gemessen (Y ${black} und ${white}, ${wordOf(GEOMETRIES, geometry, "de")})`,
       fr: (um, black, white, geometry = "") =>
-        `K et S d’après des films de ${um} µm sur la carte d’opacité de l’atelier, telle que mesurée (Y ${black} et ${white}, ${wordOf(GEOMETRIES, geometry, "fr")})`,
+        `K et S d’après des films de ${um} µm sur la carte de contraste de l’atelier, telle que mesurée (Y ${black} et ${white}, ${wordOf(GEOMETRIES, geometry, "fr")})`,
       es: (um, black, white, geometry = "") =>
-        `K y S de películas de ${um} µm sobre la carta de opacidad del taller, tal como se midió (Y ${black} y ${white}, ${wordOf(GEOMETRIES, geometry, "es")})`,
+        `K y S según películas de ${um} µm sobre la carta de contraste del taller, tal como se midió (Y ${black} y ${white}, ${wordOf(GEOMETRIES, geometry, "es")})`,
     },
   "K and S from films of {a} µm over an opacity chart assumed to read {b} and {c}": {
     de: "K und S aus Filmen von {a}\u00a0µm über einer Prüfkarte, angenommen mit {b} und {c}",
-    fr: "K et S d’après des films de {a} µm sur une carte d’opacité supposée de {b} et {c}",
-    es: "K y S de películas de {a} µm sobre una carta de opacidad que se supone de {b} y {c}",
-=======
-      de: "K und S aus Filmen von {a} µm über der eigenen Prüfkarte, wie gemessen (Y {b} und {c}, {d})",
-      fr: "K et S d’après des films de {a} µm sur la carte de contraste de l’atelier, telle que mesurée (Y {b} et {c}, {d})",
-      es: "K y S según películas de {a} µm sobre la carta de contraste del taller, tal como se midió (Y {b} y {c}, {d})",
-    },
-  "K and S from films of {a} µm over an opacity chart assumed to read {b} and {c}": {
-    de: "K und S aus Filmen von {a} µm über einer Prüfkarte, angenommen mit {b} und {c}",
     fr: "K et S d’après des films de {a} µm sur une carte de contraste supposée de {b} et {c}",
     es: "K y S según películas de {a} µm sobre una carta de contraste que se supone de {b} y {c}",
->>>>>>> main
   },
   "K and S from its films": {
     de: "K und S aus ihren Filmen",

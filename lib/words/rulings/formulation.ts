@@ -358,16 +358,10 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
   },
   "pigment-opened": {
     en: () => "Fully ground: no clumps hold oil, and the full CPVC counts.",
-<<<<<<< HEAD
     de: () =>
       "Vollständig dispergiert: Es gibt keine Agglomerate, die Öl festhalten, und es gilt die volle KPVK.",
-    fr: () => "Broyé à fond\u202f: aucun amas ne retient d’huile, et la pleine CPVC compte.",
-    es: () => "Molido del todo: ningún grumo retiene aceite, y cuenta la CPVC plena.",
-=======
-    de: () => "Vollständig dispergiert: keine Agglomerate halten Öl fest, und die volle KPVK gilt.",
     fr: () => "Broyé à fond\u202f: aucun amas ne retient d’huile, et la CPVC compte en entier.",
     es: () => "Molido del todo: ningún grumo retiene aceite, y la CPVC cuenta entera.",
->>>>>>> main
   },
   "coarse-pigment-opens": {
     en: () => "A coarse pigment grinds out by hand as well as by mill: the full CPVC counts.",

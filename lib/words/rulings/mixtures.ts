@@ -45,14 +45,8 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
   "drift-goes-toward": {
     en: (v) => `${enMixture.losing(v)} it goes towards ${v.toward} (${enMixture.change(v)}).`,
     de: (v) =>
-<<<<<<< HEAD
       `${deMixture.losing(v)} verschiebt sich die Farbe nach ${TOWARD[v.toward].de} (${deMixture.change(v)}).`,
-    fr: (v) =>
-      `${frMixture.losing(v)} elle tourne ${TOWARD[v.toward].fr} (${frMixture.change(v)}).`,
-=======
-      `${deMixture.losing(v)} geht die Farbe nach ${TOWARD[v.toward].de} (${deMixture.change(v)}).`,
     fr: (v) => `${frMixture.losing(v)} elle vire ${TOWARD[v.toward].fr} (${frMixture.change(v)}).`,
->>>>>>> main
     es: (v) => `${esMixture.losing(v)} vira ${TOWARD[v.toward].es} (${esMixture.change(v)}).`,
   },
   "parts-not-recorded": {

@@ -297,18 +297,11 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   },
   "holds-sensitiser": {
     en: ({ names }) => `It holds ${en.namesWithin(names)}, to which skin can become allergic.`,
-<<<<<<< HEAD
     de: ({ names }) =>
       `Enthält ${de.namesWithin(names)}; das kann allergische Hautreaktionen auslösen.`,
-    fr: ({ names }) => `Contient ${fr.namesWithin(names)}, à quoi la peau peut devenir allergique.`,
-    es: ({ names }) =>
-      `Contiene ${es.namesWithin(names)}, a lo que la piel puede hacerse alérgica.`,
-=======
-    de: ({ names }) => `Enthält ${de.namesWithin(names)}; dagegen kann die Haut allergisch werden.`,
     fr: ({ names }) =>
       `Contient ${fr.namesWithin(names)}, qui peut causer une allergie de la peau.`,
     es: ({ names }) => `Contiene ${es.namesWithin(names)}, que puede causar alergia en la piel.`,
->>>>>>> main
   },
   "may-hold-quartz": {
     en: ({ what }) =>
