@@ -61,7 +61,7 @@ export function holds(pigments: readonly string[]): string {
 export function kindsBeside(kinds: string, pigment: string): string | undefined {
   return kinds.toLowerCase() === pigment.toLowerCase()
     ? undefined
-    : `entre: ${pigmentWord(kinds, "es")}`;
+    : `grupo: ${pigmentWord(kinds, "es")}`;
 }
 
 /** Of the components of a mixture: the one whose loss is the likeliest. */

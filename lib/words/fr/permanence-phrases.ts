@@ -61,7 +61,7 @@ export function holds(pigments: readonly string[]): string {
 export function kindsBeside(kinds: string, pigment: string): string | undefined {
   return kinds.toLowerCase() === pigment.toLowerCase()
     ? undefined
-    : `parmi\u202f: ${pigmentWord(kinds, "fr")}`;
+    : `groupe\u202f: ${pigmentWord(kinds, "fr")}`;
 }
 
 /** Of the components of a mixture: the one whose loss is the likeliest. */
