@@ -18,10 +18,3 @@ export function labelLanguages({
   const printed = [...labels, ...cards].flatMap((size) => size.languages ?? []);
   return [...new Set<Language>([...languages, ...pageLanguages, ...printed])];
 }
-
-const IN_ENGLISH = new Intl.DisplayNames(["en"], { type: "language" });
-
-/** "German" of `de`: lines of the command are English. */
-export function languageInEnglish(language: Language): string {
-  return IN_ENGLISH.of(language) ?? language;
-}

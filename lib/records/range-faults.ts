@@ -1,5 +1,5 @@
+import { languageInEnglish } from "../quantities/languages.ts";
 import { apparentRatio } from "../optics/tints/let-down-order.ts";
-import { languageInEnglish } from "./label-languages.ts";
 import { faultAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";

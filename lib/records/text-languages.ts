@@ -1,7 +1,8 @@
+import { languageInEnglish } from "../quantities/languages.ts";
 /** In which language a workshop's texts are, by the little words that hardly a sentence does without. */
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { faultAt, type Faults } from "./fault.ts";
-import { languageInEnglish, recordLanguage } from "./label-languages.ts";
+import { recordLanguage } from "./label-languages.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import { LANGUAGES, type Language } from "./schema/terms.ts";
 import type { RecordPath } from "./yaml-record.ts";

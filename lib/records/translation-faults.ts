@@ -1,5 +1,6 @@
+import { languageInEnglish } from "../quantities/languages.ts";
 import { faultAt, type Faults } from "./fault.ts";
-import { labelLanguages, languageInEnglish, recordLanguage } from "./label-languages.ts";
+import { labelLanguages, recordLanguage } from "./label-languages.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import { LANGUAGES } from "./schema/terms.ts";
 

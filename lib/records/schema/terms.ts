@@ -1,6 +1,8 @@
 /** Closed vocabularies of the records: an unknown word is an error with the nearest known one offered. */
 import { METALS } from "../../hazard/studio/metal-content.ts";
 
+export { LANGUAGES, type Language } from "../../quantities/languages.ts";
+
 export const GEOMETRIES = ["45/0", "d/8 included", "d/8 excluded"] as const;
 export const SCALES = ["factor", "percent"] as const;
 export const ILLUMINANTS = ["A", "C", "D50", "D65"] as const;
@@ -25,7 +27,6 @@ export const VEHICLE_KINDS = ["oil", "medium", "drier", "thinner"] as const;
 export const RECORD_METALS = [...METALS, "zirconium", "calcium", "zinc"] as const;
 export const ACUTE_ROUTES = ["oral", "dermal", "dust", "vapour"] as const;
 export const MARKETS = ["EU", "GB", "NI", "US", "other"] as const;
-export const LANGUAGES = ["en", "fr", "de", "es"] as const;
 export const FORMS = ["masstone", "tint"] as const;
 export const CATEGORIES = ["I", "II", "III", "IV", "V"] as const;
 export const GROUNDS = ["black", "white"] as const;
@@ -59,7 +60,6 @@ export type Family = (typeof FAMILIES)[number];
 export type VehicleKind = (typeof VEHICLE_KINDS)[number];
 export type Market = (typeof MARKETS)[number];
 export type Theme = (typeof THEMES)[number];
-export type Language = (typeof LANGUAGES)[number];
 
 /** Whose eyes judge what lamplight does. */
 export const OBSERVERS = ["CIE 1964", "CIE 2006"] as const;
