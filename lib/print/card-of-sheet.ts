@@ -12,7 +12,7 @@ import { labelModel, type LabelLine } from "../present/label-model.ts";
 import { statementText } from "../present/statement-text.ts";
 import { sheetTexts, type SheetTexts } from "../present/sheet-texts.ts";
 import type { FactView } from "../present/views.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { upperFirst } from "../words/letter-case.ts";

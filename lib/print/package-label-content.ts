@@ -8,7 +8,7 @@ import { labelModel } from "../present/label-model.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { statementText } from "../present/statement-text.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { WORDS, wordsIn } from "../words/languages.ts";
 import { typesetText, unbrokenNumber } from "../words/typeset-text.ts";

@@ -1,4 +1,4 @@
-import type { Language } from "./schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
 
 /** The language that a workshop writes its records in: names in them are words of that. */

@@ -17,7 +17,7 @@ import { ownTexts } from "../records/own-texts.ts";
 import type { Records } from "../records/records.ts";
 import { followedRecords, LISTS_OF_RECORDS } from "../records/followed-records.ts";
 import { changesSheets, recordsIn } from "../records/records-in-language.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { allFits, lazySheets, type LazySheet } from "../sheet/all-sheets.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { Fits } from "../sheet/tints/strength.ts";

@@ -78,19 +78,19 @@ export const HAZARD_EFFECTS: Readonly<Record<HazardEffect, InEach>> = {
   "cancer suspected": {
     en: "is suspected of causing cancer",
     de: "kann vermutlich Krebs erzeugen",
-    fr: "est suspecté de causer le cancer",
+    fr: "est susceptible de causer un cancer",
     es: "se sospecha que causa cáncer",
   },
   "genes suspected": {
     en: "is suspected of damaging genes",
     de: "kann vermutlich das Erbgut schädigen",
-    fr: "est suspecté d’endommager les gènes",
+    fr: "est susceptible d’endommager les gènes",
     es: "se sospecha que daña los genes",
   },
   "unborn child or fertility suspected": {
     en: "is suspected of harming an unborn child or fertility",
     de: "kann vermutlich das Kind im Mutterleib oder die Fruchtbarkeit schädigen",
-    fr: "est suspecté de nuire à l’enfant à naître ou à la fertilité",
+    fr: "est susceptible de nuire à l’enfant à naître ou à la fertilité",
     es: "se sospecha que daña al feto o la fertilidad",
   },
   "nursed children": {
@@ -114,7 +114,7 @@ export const HAZARD_EFFECTS: Readonly<Record<HazardEffect, InEach>> = {
   "hormones suspected": {
     en: "is suspected of disturbing human hormones",
     de: "kann vermutlich den Hormonhaushalt des Menschen stören",
-    fr: "est suspecté de perturber les hormones humaines",
+    fr: "est susceptible de perturber les hormones humaines",
     es: "se sospecha que altera las hormonas humanas",
   },
   "damages eyes": {
@@ -126,20 +126,20 @@ export const HAZARD_EFFECTS: Readonly<Record<HazardEffect, InEach>> = {
   "harmful on skin": {
     en: "is harmful through the skin",
     de: "ist schädlich durch die Haut",
-    fr: "est nocif par la peau",
+    fr: "nuit à la santé par la peau",
     es: "es nocivo a través de la piel",
   },
   "harmful when inhaled": {
     en: "is harmful when breathed in",
     de: "ist schädlich beim Einatmen",
-    fr: "est nocif par inhalation",
+    fr: "nuit à la santé par inhalation",
     es: "es nocivo si se inhala",
   },
   "skin allergy": {
     en: "can make the skin allergic",
     de: "kann die Haut allergisch machen",
-    fr: "peut rendre la peau allergique",
-    es: "puede volver alérgica la piel",
+    fr: "peut causer une allergie de la peau",
+    es: "puede causar alergia en la piel",
   },
   "irritates skin": {
     en: "irritates the skin",
@@ -174,8 +174,8 @@ export const HAZARD_EFFECTS: Readonly<Record<HazardEffect, InEach>> = {
   "heats by itself": {
     en: "heats up by itself and can catch fire",
     de: "erhitzt sich von selbst und kann in Brand geraten",
-    fr: "s’échauffe de lui-même et peut s’enflammer",
-    es: "se calienta solo y puede inflamarse",
+    fr: "s’échauffe spontanément et peut s’enflammer",
+    es: "se calienta espontáneamente y puede inflamarse",
   },
   "very toxic to water": {
     en: "is very toxic to life in water",

@@ -1,4 +1,4 @@
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { GERMAN } from "./de/german.ts";
 import { ENGLISH } from "./en/english.ts";
 import { SPANISH } from "./es/spanish.ts";

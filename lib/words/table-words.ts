@@ -1,4 +1,4 @@
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { absenceIn } from "./absence.ts";
 import { factWordsIn } from "./fact-words.ts";
 import { elided } from "./fr/phrases.ts";

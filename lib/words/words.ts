@@ -1,5 +1,6 @@
 import type { Criteria, criterionFigures } from "./lot-criteria.ts";
-import type { Family, Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
+import type { Family } from "../records/schema/terms.ts";
 import type { PageWords } from "./pages/all-pages.ts";
 import type { Bound, NotStated, Standing, StandingKind } from "../quantities/figure.ts";
 import type { ComparisonStatement } from "../collection/statements.ts";

@@ -5,7 +5,7 @@ import { WORDED } from "../support/worded.ts";
 import { faultsOf } from "../words/said.ts";
 import { forbiddenWords } from "../support/known.ts";
 import type { Substance } from "../../lib/words/words.ts";
-import type { Language } from "../../lib/records/schema/terms.ts";
+import type { Language } from "../../lib/quantities/languages.ts";
 
 /** What is wrong with a sentence as print; empty when it may be printed. */
 export function sentenceFaults(text: string): string[] {

@@ -15,7 +15,7 @@ import { measureText } from "../../lib/print/print-document.ts";
 import { fontBytes, SANS_X_HEIGHT } from "../../lib/print/print-font.ts";
 import { rangeLabels } from "../../lib/print/range-labels.ts";
 import type { PackageLabelRecord } from "../../lib/records/schema/package-label.ts";
-import { LANGUAGES, type Language } from "../../lib/records/schema/terms.ts";
+import { LANGUAGES, type Language } from "../../lib/quantities/languages.ts";
 import { WORDED } from "../support/worded.ts";
 import { unbrokenNumber } from "../../lib/words/typeset-text.ts";
 import { readPdf } from "../support/read-pdf.ts";

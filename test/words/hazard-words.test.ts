@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { statementText } from "../../lib/present/statement-text.ts";
 import { WORDED } from "../support/worded.ts";
-import { LANGUAGES } from "../../lib/records/schema/terms.ts";
+import { LANGUAGES } from "../../lib/quantities/languages.ts";
 
 describe.each(LANGUAGES)("words of hazards in %s", (language) => {
   const words = WORDED[language];

@@ -8,7 +8,7 @@ import { lotOnSale } from "../../lib/sheet/lots/lot-on-sale.ts";
 import { lotsSection } from "../../lib/sheet/lots/lots-section.ts";
 import { lotsText } from "../../lib/present/lots-text.ts";
 import { certain } from "../../lib/quantities/at.ts";
-import { LANGUAGES } from "../../lib/records/schema/terms.ts";
+import { LANGUAGES } from "../../lib/quantities/languages.ts";
 import { WORDED } from "../support/worded.ts";
 import { fourColourWorkshop } from "../commands/demonstration-part.ts";
 import { contentFolder } from "../support/content-folder.ts";

@@ -1,8 +1,6 @@
 /** Closed vocabularies of the records: an unknown word is an error with the nearest known one offered. */
 import { METALS } from "../../hazard/studio/metal-content.ts";
 
-export { LANGUAGES, type Language } from "../../quantities/languages.ts";
-
 export const GEOMETRIES = ["45/0", "d/8 included", "d/8 excluded"] as const;
 export const SCALES = ["factor", "percent"] as const;
 export const ILLUMINANTS = ["A", "C", "D50", "D65"] as const;

@@ -6,7 +6,7 @@ export const BATCH_FIGURES = {
     en: "Oil to keep back",
     de: "Zurückzuhaltendes Öl",
     fr: "Huile à garder en réserve",
-    es: "Aceite que se reserva",
+    es: "Aceite para reservar",
   },
   batchLoss: {
     en: "Lost on slab or mill",
@@ -16,8 +16,8 @@ export const BATCH_FIGURES = {
     found: {
       "what lots lost, least and most": {
         de: "was Chargen verloren, von der geringsten zur größten Menge",
-        fr: "ce que des lots ont perdu, du moins au plus",
-        es: "lo que perdieron lotes, de menos a más",
+        fr: "pertes des lots, de la plus faible à la plus forte",
+        es: "pérdidas de los lotes, de la menor a la mayor",
       },
     },
   },
@@ -25,7 +25,7 @@ export const BATCH_FIGURES = {
     en: "Pigment to weigh",
     de: "Pigment, abzuwiegen",
     fr: "Pigment à peser",
-    es: "Pigmento que hay que pesar",
+    es: "Pigmento para pesar",
   },
   batchOil: { en: "Oil in all", de: "Öl insgesamt", fr: "Huile en tout", es: "Aceite en total" },
   batchOilAtFirst: {
@@ -38,7 +38,7 @@ export const BATCH_FIGURES = {
     en: "Oil to keep back",
     de: "Zurückzuhaltendes Öl",
     fr: "Huile à garder en réserve",
-    es: "Aceite que se reserva",
+    es: "Aceite para reservar",
   },
   batchAddition: { en: "Added", de: "Zusatz", fr: "Ajouté", es: "Añadido" },
   batchPaint: {

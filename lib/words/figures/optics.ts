@@ -52,19 +52,19 @@ export const OPTICS_FIGURES = {
   extendedToL: {
     en: "L* with the medium in it",
     de: "L* mit dem Medium darin",
-    fr: "L* avec le médium",
-    es: "L* con el médium",
+    fr: "L* du noir mêlé au médium",
+    es: "L* del negro mezclado con el médium",
   },
   mulledStrength: {
     en: "Strength mulled by hand, against milled",
     de: "Farbstärke von Hand angerieben, gegen gewalzt",
-    fr: "Force, broyé à la molette par rapport à broyé à la machine",
-    es: "Fuerza molido con moleta, frente a molido a máquina",
+    fr: "Force du broyage à la molette, par rapport à la machine",
+    es: "Fuerza con molienda a moleta, frente a la de máquina",
     found: {
       "K/S of let-downs equal by mass of dry pigment in {a}, mulled against milled": {
         de: "K/S von Aufhellungen gleicher Masse an trockenem Pigment in {a}, angerieben gegen gewalzt",
-        fr: "K/S de dégradés à masse égale de pigment sec dans {a}, broyé à la molette par rapport à broyé à la machine",
-        es: "K/S de rebajes a igual masa de pigmento seco en {a}, molido con moleta frente a molido a máquina",
+        fr: "K/S de dégradés à masse égale de pigment sec dans {a}, broyage à la molette par rapport au broyage à la machine",
+        es: "K/S de rebajes a igual masa de pigmento seco en {a}, molienda a moleta frente a molienda a máquina",
       },
     },
   },
@@ -94,8 +94,8 @@ export const OPTICS_FIGURES = {
     found: {
       "mean square of residual over the noise of reading and weighing": {
         de: "mittleres Quadrat des Rests durch das Rauschen von Messen und Wiegen",
-        fr: "carré moyen du résidu sur le bruit de mesure et de pesée",
-        es: "cuadrado medio del residuo sobre el ruido de medición y pesada",
+        fr: "carré moyen du résidu divisé par le bruit de mesure et de pesée",
+        es: "cuadrado medio del residuo dividido entre el ruido de medición y pesada",
       },
     },
   },
@@ -160,7 +160,7 @@ export const OPTICS_FIGURES = {
     gloss: {
       en: "how much it colours a white, against our reference colour, by mass",
       de: "wie stark sie ein Weiß färbt, gegen unsere Bezugsfarbe, nach Masse",
-      fr: "combien elle colore un blanc, par rapport à notre couleur de référence, en masse",
+      fr: "à quel point elle colore un blanc, par rapport à notre couleur de référence, en masse",
       es: "cuánto colorea un blanco, frente a nuestro color de referencia, en masa",
     },
     found: {
@@ -180,7 +180,7 @@ export const OPTICS_FIGURES = {
       en: "1.00 means that nothing of a black-and-white chart shows through",
       de: "1,00 heißt, dass von einer schwarzweißen Prüfkarte nichts durchscheint",
       fr: "1,00 veut dire que rien d’une carte noire et blanche ne transparaît",
-      es: "1,00 quiere decir que nada de una carta en blanco y negro se transparenta",
+      es: "1,00 quiere decir que de una carta en blanco y negro no se transparenta nada",
     },
     found: {
       "for {a} µm, gloss included": {
@@ -224,8 +224,8 @@ export const OPTICS_FIGURES = {
     gloss: {
       en: "says how transparent a dark paint is: it hides a chart because it absorbs, but only what it scatters veils the layer below",
       de: "sagt, wie lasierend eine dunkle Farbe ist: eine Prüfkarte deckt sie, weil sie absorbiert, aber nur was sie streut, verschleiert die Schicht darunter",
-      fr: "dit combien une peinture sombre est transparente\u202f: elle couvre une carte parce qu’elle absorbe, mais seul ce qu’elle diffuse voile la couche du dessous",
-      es: "dice cuán transparente es una pintura oscura: cubre una carta porque absorbe, pero solo lo que dispersa vela la capa de debajo",
+      fr: "dit à quel point une peinture sombre est transparente\u202f: elle couvre une carte parce qu’elle absorbe, mais seul ce qu’elle diffuse voile la couche du dessous",
+      es: "dice hasta qué punto es transparente una pintura oscura: cubre una carta porque absorbe, pero solo lo que dispersa vela la capa de debajo",
     },
     found: {
       "S of its films times {a} µm, averaged over the light that it throws back": {
@@ -235,16 +235,16 @@ export const OPTICS_FIGURES = {
       },
       "S of its let-downs in units of the white's S, times that of the white's films and {a} µm": {
         de: "S ihrer Aufhellungen in Einheiten des S des Weiß, mal S der Filme des Weiß und {a} µm",
-        fr: "S de ses dégradés en unités de la S du blanc, fois celle des films du blanc et {a} µm",
-        es: "S de sus rebajes en unidades de la S del blanco, por la de las películas del blanco y {a} µm",
+        fr: "S de ses dégradés en unités du S du blanc, fois celui des films du blanc et {a} µm",
+        es: "S de sus rebajes en unidades de la S del blanco, por la de las películas del blanco y por {a} µm",
       },
     },
     missing: {
       "its let-downs tell how much it scatters beside its whites, and not how much a film of it does":
         {
           de: "die Aufhellungen sagen, wie stark sie gegenüber ihren Weiß streut, und nicht, wie stark ein Film von ihr",
-          fr: "ses dégradés disent combien elle diffuse par rapport à ses blancs, et non combien en diffuse un film",
-          es: "sus rebajes dicen cuánto dispersa junto a sus blancos, y no cuánto dispersa una película suya",
+          fr: "ses dégradés disent combien elle diffuse par rapport à ses blancs, non combien diffuse un de ses films",
+          es: "sus rebajes dicen cuánto dispersa en comparación con sus blancos, no cuánto dispersa una película suya",
         },
       "neither its films nor let-downs tell how much it scatters": {
         de: "weder Filme noch Aufhellungen sagen, wie stark sie streut",
@@ -274,8 +274,8 @@ export const OPTICS_FIGURES = {
     missing: {
       "too dark for a class by contrast ratio, and how much it scatters is not told": {
         de: "zu dunkel für eine Klasse nach Kontrastverhältnis, und wie stark sie streut, ist nicht bekannt",
-        fr: "trop sombre pour une classe par rapport de contraste, et l’on ne sait combien elle diffuse",
-        es: "demasiado oscuro para una clase por relación de contraste, y no se sabe cuánto dispersa",
+        fr: "trop sombre pour être classée par rapport de contraste, et l’on ne sait pas combien elle diffuse",
+        es: "demasiado oscura para clasificarla por relación de contraste, y no se sabe cuánto dispersa",
       },
     },
   },

@@ -27,8 +27,8 @@ export const ABOUT = {
       {
         en: "A sheet is worked out from our records: what went into the batch, rub-outs, drawdowns read with an instrument or matched by eye, drying trials, exposures, suppliers\u2019 papers. Each figure says how it is known. Where we do not know, it says what it would take.",
         de: "Ein Blatt wird aus unseren Aufzeichnungen errechnet: was in den Ansatz ging, Ölzahlen, Aufstriche, mit einem Gerät gemessen oder nach Augenmaß verglichen, Trockenversuche, Belichtungen, Papiere der Lieferanten. Jeder Wert sagt, woher er bekannt ist. Wo wir es nicht wissen, steht, was dazu nötig wäre.",
-        fr: "Une fiche est calculée d’après nos relevés\u202f: ce qui est entré dans la fabrication, prises d’huile, applications mesurées à l’instrument ou comparées à l’œil, essais de séchage, expositions, documents des fournisseurs. Chaque chiffre dit d’où on le sait. Là où nous ne savons pas, la fiche dit ce qu’il y faudrait.",
-        es: "Una ficha se calcula a partir de nuestros registros: lo que entró en la fabricación, absorciones de aceite, aplicaciones medidas con un instrumento o igualadas a ojo, ensayos de secado, exposiciones, documentos de los proveedores. Cada cifra dice cómo se sabe. Donde no sabemos, dice qué haría falta.",
+        fr: "Une fiche est calculée d’après nos relevés\u202f: ce qui est entré dans la fabrication, prises d’huile, applications mesurées à l’instrument ou comparées à l’œil, essais de séchage, expositions, documents des fournisseurs. Chaque chiffre dit d’où on le sait. Là où nous ne le savons pas, la fiche dit ce qu’il faudrait pour le savoir.",
+        es: "Una ficha se calcula a partir de nuestros registros: lo que entró en la fabricación, absorciones de aceite, aplicaciones medidas con un instrumento o igualadas a ojo, ensayos de secado, exposiciones, documentos de los proveedores. Cada cifra dice cómo se sabe. Donde no lo sabemos, la ficha dice qué haría falta.",
       },
     ],
     [

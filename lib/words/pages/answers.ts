@@ -64,7 +64,7 @@ const FACTS: readonly (readonly [RegExp, InEach])[] = [
     {
       en: "Acts of its markets",
       de: "Vorschriften der Märkte",
-      fr: "Textes de ses marchés",
+      fr: "Règles de ses marchés",
       es: "Normas de sus mercados",
     },
   ],
@@ -127,8 +127,8 @@ const FACTS: readonly (readonly [RegExp, InEach])[] = [
     {
       en: "Grounds of the lightfastness",
       de: "Gründe der Lichtechtheit",
-      fr: "Raisons de la solidité",
-      es: "Razones de la solidez",
+      fr: "Raisons de la solidité à la lumière",
+      es: "Razones de la solidez a la luz",
     },
   ],
   [
@@ -145,8 +145,8 @@ const FACTS: readonly (readonly [RegExp, InEach])[] = [
     {
       en: "Contains, though not classified for it",
       de: "Enthalten, ohne dass es eingestuft wäre",
-      fr: "Contenu, sans classement pour cela",
-      es: "Contenido, sin clasificación por ello",
+      fr: "Contient, sans être classé pour cela",
+      es: "Contiene, sin estar clasificado por ello",
     },
   ],
 ];
@@ -492,8 +492,8 @@ export const ANSWERS = {
   tintIn: (white: string) => ({
     en: `below: a tint with ${en.namesWithin([white])}`,
     de: `unten: eine Aufhellung mit ${de.namesWithin([white])}`,
-    fr: `en bas\u202f: un ton dégradé avec ${fr.namesWithin([white])}`,
-    es: `abajo: un tono rebajado con ${es.namesWithin([white])}`,
+    fr: `en bas\u202f: un dégradé avec ${fr.namesWithin([white])}`,
+    es: `abajo: un rebaje con ${es.namesWithin([white])}`,
   }),
   coloursNote: (whites: readonly string[]) => ({
     en: `Each alone, then as a middle tone with ${en.namesWithin(whites)}.`,
@@ -525,7 +525,7 @@ export const ANSWERS = {
     notCopied: {
       en: "It could not be copied: select the text and copy it by hand.",
       de: "Das Kopieren ist nicht gelungen: markieren Sie den Text und kopieren Sie ihn von Hand.",
-      fr: "La copie n’a pas pu se faire\u202f: sélectionner le texte et le copier à la main.",
+      fr: "La copie a échoué\u202f: sélectionner le texte et le copier à la main.",
       es: "No se pudo copiar: seleccione el texto y cópielo a mano.",
     },
     question: {

@@ -25,7 +25,7 @@ export const BLACKS = {
       en: `b* of each black in each white, all at L*\u00a0${level}; the bars are one standard uncertainty`,
       de: `b* jedes Schwarz in jedem Weiß, alle bei L*\u00a0${level}; die Balken sind eine Standardunsicherheit`,
       fr: `b* de chaque noir dans chaque blanc, tous à L*\u00a0${level}\u202f; les barres valent une incertitude type`,
-      es: `b* de cada negro en cada blanco, todos a L*\u00a0${level}; las barras son una incertidumbre típica`,
+      es: `b* de cada negro en cada blanco, todos a L*\u00a0${level}; las barras valen una incertidumbre típica`,
     }),
     axis: {
       en: "b* at equal lightness",
@@ -75,7 +75,7 @@ export const BLACKS = {
       en: `line: worked out from its own films of ${filmsUm.join(", ")}\u00a0\u00b5m over an opacity chart, as far as they did not hide it`,
       de: `Linie: errechnet aus eigenen Filmen von ${filmsUm.join(", ")}\u00a0\u00b5m über einer Prüfkarte, soweit sie diese nicht deckten`,
       fr: `ligne\u202f: calculée d’après ses propres films de ${filmsUm.join(", ")}\u00a0\u00b5m sur une carte de contraste, tant qu’ils ne la couvraient pas`,
-      es: `línea: calculada a partir de sus propias películas de ${filmsUm.join(", ")}\u00a0\u00b5m sobre una carta de contraste, mientras no la cubrían`,
+      es: `línea: calculada a partir de sus propias películas de ${filmsUm.join(", ")}\u00a0\u00b5m sobre una carta de contraste, en la medida en que no la cubrían`,
     }),
     band: {
       en: "band: what theory says, from the grain and what is not known of it",
@@ -146,8 +146,8 @@ export const BLACKS = {
     statementsNote: (runs: number, robust: string) => ({
       en: `Each of ${runs} cases takes other sizes, spreads, indices and oil. Theory can say what comes out the same way in ${robust} of them.`,
       de: `Jeder der ${runs} Fälle nimmt andere Größen, Streubreiten, Indizes und Öl. Sagen kann die Theorie, was in ${robust} davon gleich herauskommt.`,
-      fr: `Chacun des ${runs} cas prend d’autres tailles, d’autres étalements, d’autres indices et une autre huile. La théorie peut dire ce qui sort de même dans ${robust} d’entre eux.`,
-      es: `Cada uno de los ${runs} casos toma otros tamaños, otras anchuras, otros índices y otro aceite. La teoría puede decir lo que sale igual en ${robust} de ellos.`,
+      fr: `Chacun des ${runs} cas prend d’autres tailles, d’autres étalements, d’autres indices et une autre huile. La théorie peut dire ce qui va dans le même sens dans ${robust} d’entre eux.`,
+      es: `Cada uno de los ${runs} casos toma otros tamaños, otras anchuras, otros índices y otro aceite. La teoría puede decir lo que va en el mismo sentido en ${robust} de ellos.`,
     }),
     pair: (black: string, white: string) => ({
       en: `${black} in ${white}`,
@@ -198,8 +198,8 @@ export const BLACKS = {
       note: (oils: readonly string[]) => ({
         en: `Oil of index ${oils.join(", ")}, by chance. Spread: the geometric standard deviation. The theory is of spheres far apart; real grains are crowded and of other shapes, so it cannot say how strong a colour is, and no swatch is drawn from it.`,
         de: `Öl vom Index ${oils.join(", ")}, zufällig gewählt. Streubreite: die geometrische Standardabweichung. Die Theorie gilt für Kugeln weit auseinander; wirkliche Körner liegen dicht und haben andere Formen, daher kann sie nicht sagen, wie stark eine Farbe ist, und kein Farbfeld ist nach ihr gezeichnet.`,
-        fr: `Huile d’indice ${oils.join(", ")}, au hasard. Étalement\u202f: l’écart type géométrique. La théorie est celle de sphères éloignées les unes des autres\u202f; les vrais grains sont serrés et d’autres formes, et elle ne peut dire combien une couleur est forte\u202f: aucun échantillon n’en est tiré.`,
-        es: `Aceite de índice ${oils.join(", ")}, al azar. Anchura: la desviación típica geométrica. La teoría es de esferas alejadas entre sí; los granos reales están apretados y tienen otras formas, así que no puede decir cuán fuerte es un color, y de ella no se saca ninguna muestra.`,
+        fr: `Huile d’indice ${oils.join(", ")}, au hasard. Étalement\u202f: l’écart type géométrique. La théorie est celle de sphères éloignées les unes des autres\u202f; les vrais grains sont serrés et d’autres formes, et elle ne peut dire si une couleur est forte\u202f: aucun échantillon n’en est tiré.`,
+        es: `Aceite de índice ${oils.join(", ")}, al azar. Anchura: la desviación típica geométrica. La teoría es de esferas alejadas entre sí; los granos reales están apretados y tienen otras formas, así que no puede decir si un color es fuerte, y no se dibuja ninguna muestra con ella.`,
       }),
     },
   },

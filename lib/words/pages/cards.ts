@@ -29,8 +29,8 @@ export const CARDS = {
   noTint: {
     en: "What it does in a white is not stated.",
     de: "Was sie in einem Weiß tut: keine Angabe.",
-    fr: "Ce qu’elle fait dans un blanc n’est pas indiqué.",
-    es: "Qué hace en un blanco no está indicado.",
+    fr: "Ce qu’elle donne dans un blanc n’est pas indiqué.",
+    es: "No se indica cómo queda en un blanco.",
   },
   extender: {
     en: "An extender medium.",
@@ -49,12 +49,12 @@ export const CARDS = {
         : `Ein Weiß: ${count} Farben des Sortiments wurden darin aufgehellt.`,
     fr:
       count === 1
-        ? "Un blanc\u202f: une couleur de la gamme y a été dégradée."
-        : `Un blanc\u202f: ${count} couleurs de la gamme y ont été dégradées.`,
+        ? "Un blanc\u202f: une couleur de la gamme y a été essayée."
+        : `Un blanc\u202f: ${count} couleurs de la gamme y ont été essayées.`,
     es:
       count === 1
-        ? "Un blanco: se rebajó en él un color de la gama."
-        : `Un blanco: se rebajaron en él ${count} colores de la gama.`,
+        ? "Un blanco: se rebajó con él un color de la gama."
+        : `Un blanco: se rebajaron con él ${count} colores de la gama.`,
   }),
   /** Of a white: parts of it that bring one of the reference to a middle tone. */
   whitens: (parts: string, reference: string) => ({
@@ -103,8 +103,8 @@ export const CARDS = {
   drawdown: {
     en: "Printed colour only comes near: a painted drawdown rules.",
     de: "Der Druck kommt der Farbe nur nahe: der gemalte Aufstrich gilt.",
-    fr: "La couleur imprimée n’est qu’approchante\u202f: une application peinte fait foi.",
-    es: "El color impreso solo se acerca: manda una aplicación pintada.",
+    fr: "La couleur imprimée n’est qu’approchante\u202f: c’est l’application peinte qui fait foi.",
+    es: "El color impreso es solo aproximado: vale la aplicación pintada.",
   },
   approximateNote: {
     en: "This one was read under another light and adapted.",
@@ -228,7 +228,7 @@ export const CARDS = {
     gone: {
       en: "no card any more: take it off the shelf",
       de: "keine Karte mehr: aus dem Regal nehmen",
-      fr: "plus de carte\u202f: la retirer du rayon",
+      fr: "il n’y a plus de carte\u202f: la retirer du rayon",
       es: "ya no hay tarjeta: retírela del estante",
     },
     changed: (what: string, before: string, now: string) => ({
@@ -254,7 +254,7 @@ export const CARDS = {
   /** Names of what a card states, as the list of reprints has them. */
   states: {
     name: { en: "Name", de: "Name", fr: "Nom", es: "Nombre" },
-    madeOf: { en: "Made of", de: "Besteht aus", fr: "Composition", es: "Hecho de" },
+    madeOf: { en: "Made of", de: "Besteht aus", fr: "Composition", es: "Composición" },
     masstone: { en: "Masstone", de: "Vollton", fr: "Ton plein", es: "Tono pleno" },
     tints: { en: "Tints", de: "Aufhellungen", fr: "Dégradés", es: "Rebajes" },
     sentence: { en: "In the whites", de: "In Weiß", fr: "Dans les blancs", es: "En los blancos" },

@@ -116,7 +116,7 @@ export const CATALOGUE = {
       en: "The fastest first. Where the days are a range, its middle decides the order; count on the later day.",
       de: "Die schnellste zuerst. Wo die Tage ein Bereich sind, entscheidet dessen Mitte; rechnen Sie mit dem späteren Tag.",
       fr: "Les plus rapides d’abord. Là où les jours sont un intervalle, son milieu règle l’ordre\u202f; mieux vaut compter sur le dernier jour.",
-      es: "Los más rápidos primero. Donde los días son un intervalo, su medio decide el orden; cuente con el último día.",
+      es: "Los más rápidos primero. Donde los días son un intervalo, el orden lo decide su centro; más vale contar con el último día.",
     },
     permanence: {
       en: "Most lightfast first. Of one category what was tested stands first: our own test counts for more than a supplier\u2019s word, and that for more than what is only expected.",

@@ -16,8 +16,8 @@ export const COMPARE = {
   lead: {
     en: "Two to four colours, alone and in each white; then what differs, what is too close to call, and what is the same.",
     de: "Zwei bis vier Farben, allein und in jedem Weiß; dann, was sich unterscheidet, was zu nah beieinander liegt und was gleich ist.",
-    fr: "De deux à quatre couleurs, pures et dans chaque blanc\u202f; puis ce qui diffère, ce qui est trop proche pour trancher, et ce qui est pareil.",
-    es: "De dos a cuatro colores, puros y en cada blanco; luego qué difiere, qué está demasiado cerca para decidir, y qué es igual.",
+    fr: "De deux à quatre couleurs, pures et dans chaque blanc\u202f; puis ce qui diffère, ce qui est trop proche pour trancher, et ce qui est identique.",
+    es: "De dos a cuatro colores, puros y en cada blanco; luego qué difiere, qué es demasiado parecido para decidir, y qué es igual.",
   },
   description: (names: readonly string[]) => ({
     en: `${en.listed(names)} side by side: in the whites, strength, oil, drying, permanence, cautions and pigments.`,
@@ -43,14 +43,14 @@ export const COMPARE = {
     notRead: { en: "not read", de: "nicht gemessen", fr: "non mesuré", es: "no medido" },
     notTried: { en: "not tried", de: "nicht erprobt", fr: "non essayé", es: "no probado" },
     notReached: { en: "not reached", de: "nicht erreicht", fr: "non atteint", es: "no alcanzado" },
-    same: { en: "The same.", de: "Gleich.", fr: "Pareil.", es: "Lo mismo." },
+    same: { en: "The same.", de: "Gleich.", fr: "Identique.", es: "Igual." },
   },
   /** What differs and what is too close to call, before any figure. */
   summary: {
     differ: (names: readonly string[]) => ({
       en: `They differ in ${en.listed(names)}.`,
       de: `Unterschiede: ${de.listed(names)}.`,
-      fr: `Elles diffèrent par\u202f: ${fr.listed(names)}.`,
+      fr: `Ce qui les distingue\u202f: ${fr.listed(names)}.`,
       es: `Difieren en ${es.listed(names)}.`,
     }),
     nothing: {
@@ -62,8 +62,8 @@ export const COMPARE = {
     tooClose: (names: readonly string[]) => ({
       en: `Too close to call: ${en.listed(names)}.`,
       de: `Zu nah beieinander: ${de.listed(names)}.`,
-      fr: `Trop proche pour trancher\u202f: ${fr.listed(names)}.`,
-      es: `Demasiado cerca para decidir: ${es.listed(names)}.`,
+      fr: `Trop proches pour trancher\u202f: ${fr.listed(names)}.`,
+      es: `Demasiado parecido para decidir: ${es.listed(names)}.`,
     }),
     /** What a row is about, in a word within these sentences. */
     inShort: {
@@ -71,8 +71,8 @@ export const COMPARE = {
       white: {
         en: "what they do in white",
         de: "das Verhalten in Weiß",
-        fr: "ce qu’elles font dans le blanc",
-        es: "lo que hacen en blanco",
+        fr: "ce qu’elles donnent dans un blanc",
+        es: "cómo quedan en un blanco",
       },
       strength: { en: "strength", de: "Farbstärke", fr: "la force", es: "la fuerza" },
       whitens: {
@@ -102,7 +102,7 @@ export const COMPARE = {
       sale: {
         en: "where they may be sold",
         de: "Verkaufsbeschränkungen",
-        fr: "les lieux où la vente est permise",
+        fr: "les pays où la vente est permise",
         es: "dónde pueden venderse",
       },
       pigments: { en: "pigments", de: "Pigmente", fr: "les pigments", es: "los pigmentos" },
@@ -131,7 +131,7 @@ export const COMPARE = {
         en: "Too close to call",
         de: "Zu nah beieinander",
         fr: "Trop proche pour trancher",
-        es: "Demasiado cerca para decidir",
+        es: "Demasiado parecido para decidir",
       },
     },
     same: {
@@ -139,7 +139,7 @@ export const COMPARE = {
       heading: {
         en: "What is the same",
         de: "Was gleich ist",
-        fr: "Ce qui est pareil",
+        fr: "Ce qui est identique",
         es: "Qué es igual",
       },
     },
@@ -241,8 +241,8 @@ export const COMPARE = {
       head: {
         en: "Limits on sale",
         de: "Verkaufsbeschränkungen",
-        fr: "Limites à la vente",
-        es: "Límites a la venta",
+        fr: "Restrictions de vente",
+        es: "Restricciones de venta",
       },
     },
     pigments: {
@@ -319,7 +319,7 @@ export const COMPARE = {
       en: "None recorded",
       de: "Keine aufgezeichnet",
       fr: "Aucune consignée",
-      es: "Ninguno registrado",
+      es: "Ninguna registrada",
     },
     limited: (markets: readonly string[]) => ({
       en: `Only on a legal basis in ${en.listed(markets.map(withThe))}`,
@@ -418,8 +418,8 @@ export const COMPARE = {
   pairs: {
     en: "Often asked about",
     de: "Oft gefragt",
-    fr: "Souvent demandées",
-    es: "Lo que más se pregunta",
+    fr: "Souvent comparées",
+    es: "Se comparan a menudo",
   },
   more: {
     en: "Choose other colours",

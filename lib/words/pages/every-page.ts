@@ -28,14 +28,14 @@ export const EVERY_PAGE = {
     nothing: {
       en: "Nothing found.",
       de: "Nichts gefunden.",
-      fr: "Rien trouvé.",
-      es: "No se encontró nada.",
+      fr: "Aucun résultat.",
+      es: "Ningún resultado.",
     },
     count: {
       en: "{count} found.",
       de: "{count} gefunden.",
-      fr: "Trouvés\u202f: {count}.",
-      es: "Encontrados: {count}.",
+      fr: "Résultats\u202f: {count}.",
+      es: "Resultados: {count}.",
     },
     kinds: {
       pigment: { en: "Pigment", de: "Pigment", fr: "Pigment", es: "Pigmento" },
@@ -95,7 +95,7 @@ export const EVERY_PAGE = {
       en: "Colours made from it",
       de: "Farben daraus",
       fr: "Couleurs qui en sont faites",
-      es: "Colores hechos de él",
+      es: "Colores hechos con él",
     },
     languages: { en: "Languages", de: "Sprachen", fr: "Langues", es: "Idiomas" },
   },
@@ -120,8 +120,8 @@ export const EVERY_PAGE = {
   cautionLine: {
     en: "The label, the safety data sheet, your local rules and licensed practice come first.",
     de: "Das Etikett, das Sicherheitsdatenblatt, Ihre örtlichen Vorschriften und zugelassene Fachleute gehen vor.",
-    fr: "L’étiquette, la fiche de données de sécurité, vos règles locales et la pratique habilitée priment.",
-    es: "La etiqueta, la ficha de datos de seguridad, sus normas locales y la práctica autorizada tienen prioridad.",
+    fr: "L’étiquette, la fiche de données de sécurité, vos règles locales et les pratiques agréées priment.",
+    es: "La etiqueta, la ficha de datos de seguridad, sus normas locales y las prácticas autorizadas tienen prioridad.",
   },
   build: (date: string | undefined) => ({
     en: date === undefined ? "Built from undated records." : `Built from records to ${date}.`,

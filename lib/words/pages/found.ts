@@ -21,7 +21,7 @@ export const FOUND = {
     en: `The colour may not be sold in ${market} without a legal basis and a class of buyer under legalBasis`,
     de: `Die Farbe darf ohne Rechtsgrundlage und Käuferkreis unter legalBasis in ${market} nicht verkauft werden`,
     fr: `La couleur ne peut être vendue en ${market} sans base légale ni catégorie d’acheteurs sous legalBasis`,
-    es: `El color no puede venderse en ${market} sin base legal y clase de comprador en legalBasis`,
+    es: `El color no puede venderse en ${market} sin base legal ni clase de comprador en legalBasis`,
   }),
 
   legalBasisUnneeded: (market: string) => ({
@@ -66,8 +66,8 @@ export const FOUND = {
   fitMisses: (times: number) => ({
     en: `The fit misses the drawdowns by ${times} times what reading and weighing explain`,
     de: `Die Anpassung verfehlt die Aufstriche um das ${times}-Fache dessen, was Messen und Wägen erklären`,
-    fr: `L’ajustement manque les applications de ${times} fois ce qu’expliquent la mesure et la pesée`,
-    es: `El ajuste se aparta de las aplicaciones ${times} veces lo que explican la lectura y la pesada`,
+    fr: `L’ajustement s’écarte des applications de ${times} fois ce qu’expliquent la mesure et la pesée`,
+    es: `El ajuste se aparta de las aplicaciones ${times} veces lo que explican la medición y la pesada`,
   }),
 
   /** Of a trial that tells a colour worse than its sheet does; `ended` is a date, and nothing while it goes on. */
@@ -115,19 +115,19 @@ export const FOUND = {
       en: "let-downs in each other's columns, a ratio written white to colour, or a masstone of another paint",
       de: "Aufhellungen in vertauschten Spalten, ein Verhältnis als Weiß zu Farbe geschrieben, oder der Vollton einer anderen Farbe",
       fr: "des dégradés dans les colonnes l’un de l’autre, un rapport écrit blanc sur couleur, ou le ton plein d’une autre peinture",
-      es: "rebajados en las columnas uno de otro, una proporción escrita de blanco a color, o el tono pleno de otra pintura",
+      es: "rebajes en las columnas uno de otro, una proporción escrita de blanco a color, o el tono pleno de otra pintura",
     },
     opacityByTints: {
       en: "let-downs of another white, the films of that white, or another Colour Index name of the pigment?",
       de: "Aufhellungen eines anderen Weiß, die Filme dieses Weiß, oder ein anderer Colour-Index-Name des Pigments?",
       fr: "des dégradés d’un autre blanc, les films de ce blanc, ou un autre nom Colour Index du pigment\u202f?",
-      es: "¿rebajados de otro blanco, las películas de ese blanco u otro nombre Colour Index del pigmento?",
+      es: "¿rebajes de otro blanco, las películas de ese blanco u otro nombre Colour Index del pigmento?",
     },
     opacityByFilms: {
       en: "a film's thickness, the chart's readings, films in each other's columns, or another Colour Index name of the pigment?",
       de: "die Dicke eines Films, die Messungen der Karte, Filme in vertauschten Spalten, oder ein anderer Colour-Index-Name des Pigments?",
       fr: "l’épaisseur d’un film, les mesures de la carte, des films dans les colonnes l’un de l’autre, ou un autre nom Colour Index du pigment\u202f?",
-      es: "¿el espesor de una película, las lecturas de la carta, películas en las columnas una de otra u otro nombre Colour Index del pigmento?",
+      es: "¿el espesor de una película, las mediciones de la carta, películas en las columnas una de otra u otro nombre Colour Index del pigmento?",
     },
     timedInHours: (days: number) => ({
       en: `${days} days if it was timed in hours`,
@@ -144,8 +144,8 @@ export const FOUND = {
     showsGround: (ratio: string, white: string, contrast: string, isChartRead: boolean) => ({
       en: `${ratio} in ${white} lets its ground show (contrast ratio ${contrast}), and no coat that hides reads so; ${isChartRead ? "a thicker film would tell more" : "grounds in workshop.yaml, the chart's two halves read bare, would tell a coat that hides"}`,
       de: `${ratio} in ${white} lässt den Grund durchscheinen (Kontrastverhältnis ${contrast}), und keine deckende Schicht misst sich so; ${isChartRead ? "ein dickerer Film sagte mehr" : "grounds in workshop.yaml, die beiden bloßen Hälften der Karte, zeigten eine deckende Schicht"}`,
-      fr: `${ratio} dans ${white} laisse voir son fond (rapport de contraste ${contrast}), et aucune couche couvrante ne se mesure ainsi\u202f; ${isChartRead ? "un film plus épais en dirait plus" : "grounds dans workshop.yaml, les deux moitiés nues de la carte, feraient reconnaître une couche couvrante"}`,
-      es: `${ratio} en ${white} deja ver el fondo (razón de contraste ${contrast}), y ninguna capa que cubre se lee así; ${isChartRead ? "una película más gruesa diría más" : "grounds en workshop.yaml, las dos mitades desnudas de la carta, dejarían reconocer una capa que cubre"}`,
+      fr: `${ratio} dans ${white} laisse voir son fond (rapport de contraste ${contrast}), et aucune couche qui couvre ne donne cette mesure\u202f; ${isChartRead ? "un film plus épais en dirait plus" : "grounds dans workshop.yaml, les deux moitiés nues de la carte, permettraient de reconnaître une couche qui couvre"}`,
+      es: `${ratio} en ${white} deja ver el fondo (relación de contraste ${contrast}), y ninguna capa que cubre da esa medición; ${isChartRead ? "una película más gruesa diría más" : "grounds en workshop.yaml, las dos mitades desnudas de la carta, permitirían reconocer una capa que cubre"}`,
     }),
   },
 } satisfies Texts;
@@ -178,8 +178,8 @@ function changed({ deltaEab, category }: FoundChange) {
 const BETTER = {
   en: ": the sheet tells it better than it was found",
   de: ": das Blatt sagt es besser, als es gefunden wurde",
-  fr: "\u202f: la fiche la dit meilleure qu’elle n’a été trouvée",
-  es: ": la ficha lo dice mejor de lo que se halló",
+  fr: "\u202f: la fiche annonce mieux que ce qui a été trouvé",
+  es: ": la ficha promete más de lo que se halló",
 };
 
 function notDry(

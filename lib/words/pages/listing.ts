@@ -12,7 +12,7 @@ export const LISTING = {
   noSizes: {
     en: "No size is on record.",
     de: "Keine Größe ist aufgezeichnet.",
-    fr: "Aucune contenance n’est enregistrée.",
+    fr: "Aucune contenance n’est consignée.",
     es: "No hay ningún tamaño registrado.",
   },
   label: { en: "On the label", de: "Auf dem Etikett", fr: "Sur l’étiquette", es: "En la etiqueta" },
@@ -56,7 +56,7 @@ export const LISTING = {
   strip: (name: string, white: string) => ({
     en: `${name}, alone and let down in ${white}, from strong to pale.`,
     de: `${name}, allein und aufgehellt mit ${white}, von kräftig bis blass.`,
-    fr: `${name}, seule et dégradée au ${white}, du plus fort au plus pâle.`,
+    fr: `${name}, seule et coupée avec ${white}, du plus fort au plus pâle.`,
     es: `${name}, solo y rebajado con ${white}, de fuerte a pálido.`,
   }),
   beside: (names: readonly string[]) => ({

@@ -5,8 +5,8 @@ import { alike, type Texts } from "../texts.ts";
 const DRAW_DOWN = {
   en: "Draw down masstone and let-down, read them; npm run read -- FILE keeps the readings and says the lines for its record.",
   de: "Vollton und Aufhellung aufstreichen und messen; npm run read -- DATEI bewahrt die Messungen auf und nennt die Zeilen für ihre Datei.",
-  fr: "Étirer le ton plein et le dégradé, les mesurer\u202f; npm run read -- FICHIER garde les mesures et donne les lignes pour son relevé.",
-  es: "Extienda el tono pleno y el rebaje y mídalos; npm run read -- ARCHIVO guarda las mediciones y da las líneas para su registro.",
+  fr: "Étirer le ton plein et le dégradé, les mesurer\u202f; npm run read -- FICHIER garde les mesures et donne les lignes à mettre dans son relevé.",
+  es: "Extienda el tono pleno y el rebaje y mídalos; npm run read -- ARCHIVO guarda las mediciones y da las líneas que van en su registro.",
 };
 
 /** What the workshop's pages of lots, batch sheets and trials say. */
@@ -34,7 +34,7 @@ export const LOTS = {
       ...(others.length === 0
         ? []
         : [
-            `${others.length === 1 ? "Le lot" : "Les lots"} ${others.join(", ")} ${others.length === 1 ? "s’accorde" : "s’accordent"} avec ${standard === undefined ? "l’étalon" : "lui"} dans la tolérance.`,
+            `${others.length === 1 ? "Le lot" : "Les lots"} ${others.join(", ")} ${others.length === 1 ? "s’accorde" : "s’accordent"} avec ${standard === undefined ? "l’étalon" : "lui"}, dans la tolérance.`,
           ]),
     ].join(" "),
     es: [
@@ -42,7 +42,7 @@ export const LOTS = {
       ...(others.length === 0
         ? []
         : [
-            `${others.length === 1 ? "El lote" : "Los lotes"} ${others.join(", ")} ${others.length === 1 ? "concuerda" : "concuerdan"} con ${standard === undefined ? "el patrón" : "él"} dentro de la tolerancia.`,
+            `${others.length === 1 ? "El lote" : "Los lotes"} ${others.join(", ")} ${others.length === 1 ? "concuerda" : "concuerdan"} con ${standard === undefined ? "el patrón" : "él"}, dentro de la tolerancia.`,
           ]),
     ].join(" "),
   }),
@@ -123,14 +123,14 @@ export const LOTS = {
     spread: (colour: string, strength: string, degrees: number) => ({
       en: `The same lot let down and read again differs by ${colour} \u0394E*ab and ${strength} % of strength (standard deviation, ${degrees} ${degrees === 1 ? "degree" : "degrees"} of freedom).`,
       de: `Dieselbe Charge, noch einmal aufgehellt und gemessen, weicht um ${colour} \u0394E*ab und ${strength} % der Farbstärke ab (Standardabweichung, ${degrees} ${degrees === 1 ? "Freiheitsgrad" : "Freiheitsgrade"}).`,
-      fr: `Le même lot, dégradé et mesuré une seconde fois, diffère de ${colour} \u0394E*ab et de ${strength}\u00a0% de force (écart type, ${degrees} ${degrees === 1 ? "degré" : "degrés"} de liberté).`,
-      es: `El mismo lote, rebajado y medido otra vez, difiere en ${colour} \u0394E*ab y en un ${strength}\u00a0% de fuerza (desviación típica, ${degrees} ${degrees === 1 ? "grado" : "grados"} de libertad).`,
+      fr: `Le même lot, dégradé et mesuré une seconde fois, diffère de \u0394E*ab ${colour} et de ${strength}\u00a0% de force (écart type, ${degrees} ${degrees === 1 ? "degré" : "degrés"} de liberté).`,
+      es: `El mismo lote, rebajado y medido otra vez, difiere en \u0394E*ab ${colour} y en un ${strength}\u00a0% de fuerza (desviación típica, ${degrees} ${degrees === 1 ? "grado" : "grados"} de libertad).`,
     }),
     spreadUsed: {
       en: "Verdicts go by that, twice over.",
       de: "Danach richten sich die Urteile, und zwar nach dem Doppelten.",
-      fr: "Les verdicts s’appuient là-dessus, au double.",
-      es: "Los veredictos se rigen por eso, al doble.",
+      fr: "Les verdicts s’appuient sur le double de ces écarts.",
+      es: "Los veredictos se rigen por el doble de esas desviaciones.",
     },
     spreadNotUsed: {
       en: "That is too few to go by: verdicts go by the instrument's own noise.",
@@ -233,14 +233,14 @@ export const LOTS = {
       parts: {
         en: "The difference in parts",
         de: "Der Unterschied in Teilen",
-        fr: "L’écart en parties",
-        es: "La diferencia por partes",
+        fr: "L’écart, composante par composante",
+        es: "La diferencia, por componentes",
       },
       correction: {
         en: "What would bring it back",
         de: "Was sie zurückbrächte",
-        fr: "Ce qui le ramènerait",
-        es: "Qué lo devolvería",
+        fr: "Ce qui le corrigerait",
+        es: "Qué lo corregiría",
       },
       planned: {
         en: "As it is planned",
@@ -313,14 +313,14 @@ export const LOTS = {
     strength: (percent: string, nm: number, weighted: string) => ({
       en: `Strength ${percent} % at ${nm} nm, where the standard absorbs most; ${weighted} % weighted by what the eye takes of daylight.`,
       de: `Farbstärke ${percent} % bei ${nm} nm, wo der Standard am stärksten absorbiert; ${weighted} %, gewichtet danach, was das Auge vom Tageslicht aufnimmt.`,
-      fr: `Force ${percent}\u00a0% à ${nm} nm, où l’étalon absorbe le plus\u202f; ${weighted}\u00a0% pondérée par ce que l’œil prend de la lumière du jour.`,
-      es: `Fuerza del ${percent}\u00a0% a ${nm} nm, donde más absorbe el patrón; del ${weighted}\u00a0% ponderada por lo que el ojo toma de la luz del día.`,
+      fr: `Force ${percent}\u00a0% à ${nm} nm, où l’étalon absorbe le plus\u202f; ${weighted}\u00a0% pondérée par ce que l’œil perçoit de la lumière du jour.`,
+      es: `Fuerza del ${percent}\u00a0% a ${nm} nm, donde más absorbe el patrón; del ${weighted}\u00a0% ponderada por lo que el ojo percibe de la luz del día.`,
     }),
     correctionLead: (best: string, grams: string) => ({
       en: `Work ${grams} g of ${best} into each 100 g of the lot.`,
       de: `In je 100 g der Charge ${grams} g ${best} einarbeiten.`,
       fr: `Incorporer ${grams} g ${fr.of(best)} à 100 g du lot.`,
-      es: `Incorporar ${grams} g de ${best} a cada 100 g del lote.`,
+      es: `Incorpore ${grams} g de ${best} a cada 100 g del lote.`,
     }),
     correctionForeign: (name: string, pigments: string) => ({
       en: `With ${name} it holds ${pigments} as well, which neither its name nor its label says.`,
@@ -331,8 +331,8 @@ export const LOTS = {
     correctionNone: {
       en: "Nothing that we tried would halve the difference: no white, no extender, no other lot, and no colour that was read in the same way. What was never let down, nor read alone and in films over a bare chart that was read itself, could not be tried.",
       de: "Nichts von dem, was versucht wurde, würde den Unterschied halbieren: kein Weiß, kein Füllstoff, keine gleich gemessene Farbe, keine andere Charge. Nicht versucht werden konnte, was nie aufgehellt und auch nicht allein und in Filmen über einer selbst gemessenen Prüfkarte gemessen wurde.",
-      fr: "Rien de ce qui a été essayé ne réduirait l’écart de moitié\u202f: ni un blanc, ni une charge, ni une couleur mesurée de même, ni un autre lot. N’a pu être essayé ce qui n’a jamais été coupé de blanc, ni mesuré seul et en films sur une carte de contraste nue, mesurée elle aussi.",
-      es: "Nada de lo que se probó reduciría la diferencia a la mitad: ni un blanco, ni una carga, ni un color medido igual, ni otro lote. No se pudo probar lo que nunca se rebajó con blanco ni se midió solo y en películas sobre una carta de contraste desnuda, medida también.",
+      fr: "Rien de ce qui a été essayé ne réduirait l’écart de moitié\u202f: ni un blanc, ni une charge, ni une couleur mesurée de la même façon, ni un autre lot. N’a pu être essayé ce qui n’a jamais été coupé de blanc, ni mesuré seul et en films sur une carte de contraste nue, mesurée elle aussi.",
+      es: "Nada de lo que se probó reduciría la diferencia a la mitad: ni un blanco, ni una carga, ni un color medido de la misma manera, ni otro lote. No se pudo probar lo que nunca se rebajó con blanco ni se midió solo y en películas sobre una carta de contraste desnuda, medida también.",
     },
     correctionUnread: {
       en: "There is nothing to correct before it has been read rightly.",
@@ -366,8 +366,8 @@ export const LOTS = {
     correctionNote: {
       en: "In brackets what it may come to with a dose 5 % off, or as far off as what is added is known, and the reading's uncertainty. Try it on 20 g first: what theory leaves out is not in the range.",
       de: "In Klammern, was herauskommen kann, wenn die Dosis um 5 % danebenliegt, oder so weit, wie der Zusatz ungewiss ist, und mit der Unsicherheit der Messung. Erst an 20 g erproben: was die Theorie auslässt, steckt nicht im Bereich.",
-      fr: "Entre parenthèses, ce à quoi cela peut aller avec une dose fausse de 5\u00a0%, ou d’autant que l’ajout est mal connu, et l’incertitude de la mesure. Essayer d’abord sur 20 g\u202f: ce que la théorie laisse de côté n’est pas dans l’intervalle.",
-      es: "Entre paréntesis, a lo que puede llegar con una dosis desviada en un 5\u00a0%, o en la medida en que es incierto lo añadido, y con la incertidumbre de la medición. Probar antes en 20 g: lo que la teoría deja fuera no está en el intervalo.",
+      fr: "Entre parenthèses, l’intervalle possible si la dose est fausse de 5\u00a0% (ou plus, si l’ajout est moins bien connu), incertitude de la mesure comprise. Essayer d’abord sur 20 g\u202f: ce que la théorie laisse de côté n’est pas dans l’intervalle.",
+      es: "Entre paréntesis, el intervalo posible si la dosis se desvía un 5\u00a0% (o más, si lo añadido se conoce peor), con la incertidumbre de la medición incluida. Pruebe antes con 20 g: lo que la teoría deja fuera no está en el intervalo.",
     },
     kinds: {
       white: { en: "white", de: "Weiß", fr: "blanc", es: "blanco" },
@@ -387,7 +387,7 @@ export const LOTS = {
       amount: { en: "Amount", de: "Menge", fr: "Quantité", es: "Cantidad" },
     },
     rows: {
-      yield: { en: "Yield", de: "Ausbeute", fr: "Rendement", es: "Rendimiento" },
+      yield: { en: "Yield", de: "Ausbeute", fr: "Quantité obtenue", es: "Cantidad obtenida" },
       loss: { en: "Lost", de: "Verlust", fr: "Perdu", es: "Perdido" },
       tubes: (ml: string) => ({
         en: `Tubes of ${ml} ml`,
@@ -410,8 +410,8 @@ export const LOTS = {
       packedFew: {
         en: "Only few of them may hold less than",
         de: "Nur wenige davon dürfen weniger enthalten als",
-        fr: "Peu d’entre eux peuvent contenir moins de",
-        es: "Solo unos pocos de ellos pueden contener menos de",
+        fr: "Seuls quelques-uns peuvent contenir moins de",
+        es: "Solo unos pocos pueden contener menos de",
       },
       packedGross: (net: string, gross: string) => ({
         en: `${net}; with the empty tube ${gross}`,
@@ -429,7 +429,7 @@ export const LOTS = {
         en: `In one of ${ml} ml`,
         de: `In einer zu ${ml} ml`,
         fr: `Dans un tube de ${ml} ml`,
-        es: `En uno de ${ml} ml`,
+        es: `En un tubo de ${ml} ml`,
       }),
       fineness: {
         en: "Fineness of grind",
@@ -474,8 +474,8 @@ export const LOTS = {
         {
           en: "Once it is made: put the weights into its record as they were, and take out planned: true.",
           de: "Ist sie gemacht: die Gewichte, wie sie waren, in ihre Datei schreiben und planned: true herausnehmen.",
-          fr: "Une fois fait\u202f: mettre dans son relevé les masses telles qu’elles furent, et en ôter planned: true.",
-          es: "Una vez hecho: ponga en su registro los pesos como fueron y quite planned: true.",
+          fr: "Une fois fait\u202f: mettre dans son relevé les masses réellement pesées, et en ôter planned: true.",
+          es: "Una vez hecho: ponga en su registro los pesos reales y quite planned: true.",
         },
         DRAW_DOWN,
       ],
@@ -502,8 +502,8 @@ export const LOTS = {
         {
           en: "Correct it by its sheet, or keep it back. What was corrected is read again, as a lot of its own.",
           de: "Nach ihrem Blatt korrigieren oder zurückhalten. Was korrigiert wurde, wird neu gemessen, als eigene Charge.",
-          fr: "Le corriger d’après sa fiche, ou le retenir. Ce qui a été corrigé se mesure de nouveau, comme un lot à part.",
-          es: "Corríjalo según su hoja, o reténgalo. Lo corregido se mide otra vez, como un lote aparte.",
+          fr: "Le corriger d’après sa fiche de correction, ou le retenir. Ce qui a été corrigé se mesure de nouveau, comme un lot à part.",
+          es: "Corríjalo según su hoja de corrección, o reténgalo. Lo corregido se mide otra vez, como un lote aparte.",
         },
       ],
       kept: () => [
@@ -667,19 +667,19 @@ export const LOTS = {
       en: `Limits of ${count} lots are provisional: the next few will move them. Twenty make them firm.`,
       de: `Grenzen aus ${count} Chargen sind vorläufig: die nächsten verschieben sie. Zwanzig machen sie fest.`,
       fr: `Les limites de ${count} lots sont provisoires\u202f: les suivants les déplaceront. Il en faut vingt pour qu’elles soient fermes.`,
-      es: `Los límites de ${count} lotes son provisionales: los siguientes los moverán. Veinte los hacen firmes.`,
+      es: `Los límites de ${count} lotes son provisionales: los siguientes los moverán. Con veinte son firmes.`,
     }),
     quiet: {
       en: "No lot lies beyond the limits, and none of the runs is long enough to tell.",
       de: "Keine Charge liegt jenseits der Grenzen, und keine Folge ist lang genug, um etwas zu sagen.",
-      fr: "Aucun lot ne sort des limites, et aucune suite n’est assez longue pour dire quelque chose.",
-      es: "Ningún lote sale de los límites, y ninguna serie es lo bastante larga para decir algo.",
+      fr: "Aucun lot ne sort des limites, et aucune suite n’est assez longue pour en conclure quelque chose.",
+      es: "Ningún lote sale de los límites, y ninguna serie es lo bastante larga para concluir algo.",
     },
     points: {
       en: "Which lot each mark is",
       de: "Welche Charge jede Marke ist",
-      fr: "Quel lot est chaque marque",
-      es: "Qué lote es cada marca",
+      fr: "À quel lot correspond chaque marque",
+      es: "A qué lote corresponde cada marca",
     },
     columns: {
       place: { en: "Mark", de: "Marke", fr: "Marque", es: "Marca" },
@@ -753,21 +753,21 @@ export const LOTS = {
     ofYield: (grams: string) => ({
       en: `For the ${grams} g that came out: of what is in tubes already, that much less.`,
       de: `Für die ${grams} g, die herauskamen: was davon schon in Tuben ist, wird abgezogen.`,
-      fr: `Pour les ${grams}\u00a0g obtenus\u202f: d’autant moins qu’il y en a déjà en tubes.`,
-      es: `Para los ${grams}\u00a0g que salieron: tanto menos cuanto haya ya en tubos.`,
+      fr: `Pour les ${grams}\u00a0g obtenus\u202f: en déduire ce qui est déjà en tubes.`,
+      es: `Para los ${grams}\u00a0g que salieron: descuente lo que ya esté en tubos.`,
     }),
     ofWeighed: (grams: string) => ({
       en: `For the ${grams} g that were weighed in: the record gives no yield.`,
       de: `Für die ${grams} g, die eingewogen wurden: die Datei nennt keine Ausbeute.`,
-      fr: `Pour les ${grams}\u00a0g pesés\u202f: le relevé ne donne pas de rendement.`,
-      es: `Para los ${grams}\u00a0g que se pesaron: el registro no da rendimiento.`,
+      fr: `Pour les ${grams}\u00a0g pesés\u202f: le relevé ne donne pas la quantité obtenue.`,
+      es: `Para los ${grams}\u00a0g que se pesaron: el registro no da la cantidad obtenida.`,
     }),
     order: [
       {
         en: "Work the trial together on the slab with the knife until no streak is left.",
         de: "Die Probe auf der Reibplatte mit dem Spachtel mischen, bis keine Schlieren mehr zu sehen sind.",
-        fr: "Mélanger l’essai sur le marbre au couteau jusqu’à ce qu’aucune traînée ne reste.",
-        es: "Mezcle el ensayo en la losa con la espátula hasta que no quede veta alguna.",
+        fr: "Mélanger l’essai sur le marbre au couteau jusqu’à ce qu’il ne reste plus aucune traînée.",
+        es: "Mezcle el ensayo en la losa con la espátula hasta que no quede ninguna veta.",
       },
       {
         en: "Draw it down beside the standard, masstone and let-down, and read both.",
@@ -791,7 +791,7 @@ export const LOTS = {
         en: "Draw down the whole, read it, and fill a new sample jar.",
         de: "Das Ganze aufstreichen, messen und ein neues Rückstellmuster füllen.",
         fr: "Étirer le tout, le mesurer, et remplir un nouvel échantillon témoin.",
-        es: "Extienda el conjunto, mídalo y llene un nuevo frasco de muestra.",
+        es: "Extienda el conjunto, mídalo y llene un nuevo tarro de muestra.",
       },
       {
         en: "Write it down as a lot of its own, with all that went in.",
@@ -809,7 +809,7 @@ export const LOTS = {
     classified: (name: string, statements: string) => ({
       en: `${name} is classified (${statements}): its label's cautions hold at the slab, and the lot wants a label of its own.`,
       de: `${name} ist eingestuft (${statements}): die Hinweise auf dem Etikett gelten an der Reibplatte, und die Charge braucht ein eigenes Etikett.`,
-      fr: `${name} est classé (${statements})\u202f: les mises en garde de son étiquette valent au marbre, et le lot demande une étiquette à lui.`,
+      fr: `${name} est classé (${statements})\u202f: les mises en garde de son étiquette valent au marbre, et le lot demande sa propre étiquette.`,
       es: `${name} está clasificado (${statements}): las advertencias de su etiqueta valen en la losa, y el lote pide una etiqueta propia.`,
     }),
     fields: {
@@ -980,8 +980,8 @@ export const LOTS = {
     rubbedOut: (pigment: string, number: string, figure: string) => ({
       en: `${pigment}, delivery ${number}: rub-out ${figure} g/100 g, by which the oil held back goes here.`,
       de: `${pigment}, Lieferung ${number}: Ölzahl ${figure} g/100 g, nach der sich hier das zurückgehaltene Öl richtet.`,
-      fr: `${pigment}, livraison ${number}\u202f: absorption ${figure} g/100 g, d\u2019après laquelle l\u2019huile est retenue ici.`,
-      es: `${pigment}, entrega ${number}: absorción ${figure} g/100 g, según la cual se reserva aquí el aceite.`,
+      fr: `${pigment}, livraison ${number}\u202f: prise d\u2019huile ${figure} g/100 g, d\u2019après laquelle est fixée ici l\u2019huile gardée en réserve.`,
+      es: `${pigment}, entrega ${number}: absorción de aceite ${figure} g/100 g, según la cual se fija aquí el aceite reservado.`,
     }),
     step: (grams: string) => ({
       en: `Weights to ${grams} g, the step of the balance.`,
@@ -1001,37 +1001,37 @@ export const LOTS = {
           en: "Weigh the pigment with the extractor on, as said below, and close the jar.",
           de: "Das Pigment bei laufender Absaugung abwiegen, wie unten gesagt, und das Glas schließen.",
           fr: "Peser le pigment aspiration en marche, comme il est dit plus bas, et fermer le pot.",
-          es: "Pesar el pigmento con el extractor en marcha, como se dice abajo, y cerrar el tarro.",
+          es: "Pese el pigmento con el extractor en marcha, como se dice abajo, y cierre el tarro.",
         },
         {
           en: "Oil to begin with: work it in with the knife until no dry pigment is left.",
           de: "Öl zu Beginn: mit dem Spachtel einarbeiten, bis kein trockenes Pigment mehr übrig ist.",
           fr: "Huile pour commencer\u202f: l’incorporer au couteau jusqu’à ce qu’il ne reste plus de pigment sec.",
-          es: "Aceite para empezar: incorporarlo con el cuchillo hasta que no quede pigmento seco.",
+          es: "Aceite para empezar: incorpórelo con la espátula hasta que no quede pigmento seco.",
         },
         {
           en: "Mull in portions; scrape together and turn after each pass.",
           de: "In Portionen mit dem Läufer anreiben; nach jedem Durchgang zusammenschaben und wenden.",
-          fr: "Broyer à la molette par portions\u202f; ramasser et retourner après chaque passe.",
-          es: "Moler con moleta por porciones; recoger y dar la vuelta después de cada pasada.",
+          fr: "Broyer à la molette par portions\u202f; rassembler et retourner la pâte après chaque passe.",
+          es: "Muela con moleta por porciones; recoja la pasta y dele la vuelta después de cada pasada.",
         },
         {
           en: "Oil held back: drop by drop, only as far as the paste asks for it. Write down what is left.",
           de: "Zurückgehaltenes Öl: tropfenweise, nur so weit die Paste danach verlangt. Notieren, was übrig bleibt.",
           fr: "Huile gardée en réserve\u202f: goutte à goutte, et seulement autant que la pâte le demande. Noter ce qui reste.",
-          es: "Aceite reservado: gota a gota, solo hasta donde lo pida la pasta. Anotar lo que queda.",
+          es: "Aceite reservado: gota a gota, solo hasta donde lo pida la pasta. Anote lo que queda.",
         },
         {
           en: "Driers and mediums last, and mix them through.",
           de: "Trockenstoffe und Malmittel zuletzt, und gut durchmischen.",
           fr: "Siccatifs et médiums à la fin, bien incorporés à la pâte.",
-          es: "Secantes y médiums al final, y mezclarlos bien.",
+          es: "Secantes y médiums al final, bien mezclados con la pasta.",
         },
         {
           en: "Draw down masstone and let-down, fill the sample jar, then the tubes.",
           de: "Vollton und Aufhellung aufstreichen, das Musterglas füllen, dann die Tuben.",
           fr: "Étirer le ton plein et le dégradé, remplir le pot témoin, puis les tubes.",
-          es: "Extender el tono pleno y el rebaje, llenar el tarro de muestra, luego los tubos.",
+          es: "Extienda el tono pleno y el rebaje, llene el tarro de muestra y luego los tubos.",
         },
       ],
       milled: [
@@ -1039,25 +1039,25 @@ export const LOTS = {
           en: "Weigh the pigment with the extractor on, as said below, and close the jar.",
           de: "Das Pigment bei laufender Absaugung abwiegen, wie unten gesagt, und das Glas schließen.",
           fr: "Peser le pigment aspiration en marche, comme il est dit plus bas, et fermer le pot.",
-          es: "Pesar el pigmento con el extractor en marcha, como se dice abajo, y cerrar el tarro.",
+          es: "Pese el pigmento con el extractor en marcha, como se dice abajo, y cierre el tarro.",
         },
         {
           en: "Oil to begin with: mix to a stiff paste, and let it stand until it is wet through.",
           de: "Öl zu Beginn: zu einer steifen Paste mischen und stehen lassen, bis sie durchnetzt ist.",
           fr: "Huile pour commencer\u202f: mélanger en une pâte ferme, et laisser reposer jusqu’à ce qu’elle soit mouillée à cœur.",
-          es: "Aceite para empezar: mezclar hasta una pasta firme, y dejarla reposar hasta que esté mojada por dentro.",
+          es: "Aceite para empezar: mezcle hasta obtener una pasta firme, y déjela reposar hasta que esté mojada por dentro.",
         },
         {
           en: "Mill with the rolls wide, then closer at each pass; read the gauge after each.",
           de: "Mit weitem Walzenspalt walzen, dann bei jedem Durchgang enger; nach jedem das Grindometer ablesen.",
           fr: "Passer à la broyeuse cylindres écartés, puis plus serrés à chaque passe\u202f; lire la jauge après chacune.",
-          es: "Moler con los rodillos abiertos, luego más cerrados en cada pasada; leer la galga después de cada una.",
+          es: "Muela con los rodillos abiertos, luego más cerrados en cada pasada; lea la galga después de cada una.",
         },
         {
           en: "Oil held back: between passes, only as far as the paste asks for it. Write down what is left.",
           de: "Zurückgehaltenes Öl: zwischen den Durchgängen, nur so weit die Paste danach verlangt. Notieren, was übrig bleibt.",
           fr: "Huile gardée en réserve\u202f: entre les passes, et seulement autant que la pâte le demande. Noter ce qui reste.",
-          es: "Aceite reservado: entre pasadas, solo hasta donde lo pida la pasta. Anotar lo que queda.",
+          es: "Aceite reservado: entre pasadas, solo hasta donde lo pida la pasta. Anote lo que queda.",
         },
         {
           en: "Driers and mediums in the last pass.",
@@ -1069,14 +1069,14 @@ export const LOTS = {
           en: "Draw down masstone and let-down, fill the sample jar, then the tubes.",
           de: "Vollton und Aufhellung aufstreichen, das Musterglas füllen, dann die Tuben.",
           fr: "Étirer le ton plein et le dégradé, remplir le pot témoin, puis les tubes.",
-          es: "Extender el tono pleno y el rebaje, llenar el tarro de muestra, luego los tubos.",
+          es: "Extienda el tono pleno y el rebaje, llene el tarro de muestra y luego los tubos.",
         },
       ],
     },
     cautions: {
       en: "Before the pigment is paint",
       de: "Bevor das Pigment Farbe ist",
-      fr: "Avant que le pigment soit peinture",
+      fr: "Avant que le pigment devienne peinture",
       es: "Antes de que el pigmento sea pintura",
     },
     defer: {
@@ -1103,7 +1103,12 @@ export const LOTS = {
         fr: "Huile restante, g",
         es: "Aceite sobrante, g",
       },
-      yield: { en: "Yield, g", de: "Ausbeute, g", fr: "Rendement, g", es: "Rendimiento, g" },
+      yield: {
+        en: "Yield, g",
+        de: "Ausbeute, g",
+        fr: "Quantité obtenue, g",
+        es: "Cantidad obtenida, g",
+      },
       tubes: { en: "Tubes filled", de: "Gefüllte Tuben", fr: "Tubes remplis", es: "Tubos llenos" },
       sample: {
         en: "Sample number",
@@ -1115,8 +1120,8 @@ export const LOTS = {
     none: {
       en: "Nothing can be weighed out:",
       de: "Nichts lässt sich abwiegen:",
-      fr: "Rien ne peut être pesé\u202f:",
-      es: "No puede pesarse nada:",
+      fr: "Aucune pesée ne peut être calculée\u202f:",
+      es: "No puede calcularse ninguna pesada:",
     },
   },
   labels: {
@@ -1135,7 +1140,7 @@ export const LOTS = {
     lead: {
       en: "One label of each colour in each size that it is put up in, at real size. A label is a draft for whoever signs it: the law of each market decides what it has to carry.",
       de: "Ein Etikett jeder Farbe in jeder Größe, in der sie abgefüllt wird, in wirklicher Größe. Ein Etikett ist ein Entwurf für den, der es verantwortet: das Recht jedes Marktes bestimmt, was es tragen muss.",
-      fr: "Une étiquette de chaque couleur dans chaque contenance où elle se vend, en vraie grandeur. Une étiquette est un projet pour qui la signe\u202f: la loi de chaque marché décide de ce qu’elle doit porter.",
+      fr: "Une étiquette par couleur et par contenance vendue, en vraie grandeur. Une étiquette est un projet pour qui la signe\u202f: la loi de chaque marché décide de ce qu’elle doit porter.",
       es: "Una etiqueta de cada color en cada tamaño en que se envasa, a tamaño real. Una etiqueta es un borrador para quien la firma: la ley de cada mercado decide lo que tiene que llevar.",
     },
     sections: {
@@ -1192,8 +1197,8 @@ export const LOTS = {
     command: {
       en: "For one lot, and as many as tubes were filled: npm run labels -- --lot NUMBER --filled.",
       de: "Für eine Charge, und so viele, wie Tuben gefüllt wurden: npm run labels -- --lot NUMBER --filled.",
-      fr: "Pour un lot, et autant que de tubes remplis\u202f: npm run labels -- --lot NUMBER --filled.",
-      es: "Para un lote, y tantas como tubos se llenaron: npm run labels -- --lot NUMBER --filled.",
+      fr: "Pour un lot, et autant que de tubes remplis\u202f: npm run labels -- --lot NUMÉRO --filled.",
+      es: "Para un lote, y tantas como tubos llenados: npm run labels -- --lot NÚMERO --filled.",
     },
   },
   trials: {
@@ -1219,8 +1224,8 @@ export const LOTS = {
     due: {
       en: "Due next",
       de: "Als Nächstes fällig",
-      fr: "À voir ensuite",
-      es: "Lo próximo que vence",
+      fr: "Prochaines échéances",
+      es: "Próximos vencimientos",
     },
     dueCaption: {
       en: "When to look again",

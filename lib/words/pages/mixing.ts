@@ -62,7 +62,7 @@ export const MIXING = {
   demonstration: {
     en: "Invented figures, to show how it works.",
     de: "Erfundene Werte, um zu zeigen, wie es geht.",
-    fr: "Chiffres inventés, pour montrer comment cela marche.",
+    fr: "Chiffres inventés, pour montrer comment cela fonctionne.",
     es: "Cifras inventadas, para mostrar cómo funciona.",
   },
   lamps: LAMPS,

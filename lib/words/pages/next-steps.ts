@@ -24,19 +24,19 @@ export const NEXT_STEPS = {
     en: "What to do next",
     de: "Was als Nächstes zu tun ist",
     fr: "Que faire ensuite",
-    es: "Qué hacer ahora",
+    es: "Qué hacer después",
   },
   lead: {
     en: "Each line was tried: a plausible value went into the records, the sheets were worked out again, and what they gained was counted. The best gain for an hour of work comes first; hours are of hands, not of waiting, and our own guess.",
     de: "Jede Zeile wurde durchgerechnet: ein plausibler Wert kam in die Aufzeichnungen, die Blätter wurden neu errechnet, und was sie gewannen, wurde gezählt. Der beste Gewinn je Arbeitsstunde steht zuerst; gezählt sind Arbeitsstunden ohne Wartezeit, nach unserer eigenen Schätzung.",
-    fr: "Chaque ligne a été essayée\u202f: une valeur plausible est entrée dans les relevés, les fiches ont été recalculées, et l’on a compté ce qu’elles y gagnaient. Le meilleur gain pour une heure de travail vient d’abord\u202f; les heures sont de main-d’œuvre, non d’attente, et c’est notre propre estimation.",
-    es: "Cada línea se ha probado: un valor plausible entró en los registros, las fichas se calcularon de nuevo, y se contó lo que ganaban. Primero viene la mayor ganancia por hora de trabajo; las horas son de manos, no de espera, y son estimación nuestra.",
+    fr: "Chaque ligne a été essayée\u202f: une valeur plausible est entrée dans les relevés, les fiches ont été recalculées, et l’on a compté ce qu’elles y gagnaient. Le meilleur gain pour une heure de travail vient d’abord\u202f; les heures sont de travail, non d’attente, et c’est nous qui les estimons.",
+    es: "Cada línea se ha probado: un valor plausible entró en los registros, las fichas se calcularon de nuevo, y se contó lo que ganaban. Primero viene la mayor ganancia por hora de trabajo; las horas son de trabajo, no de espera, y las estimamos nosotros.",
   },
   steps: {
     en: "What clears most",
     de: "Was am meisten klärt",
-    fr: "Ce qui éclaircit le plus",
-    es: "Lo que más aclara",
+    fr: "Ce qui apporte le plus",
+    es: "Lo que más aporta",
   },
   stepsCaption: {
     en: "What to find out, what the sheets gain, and the work it takes",
@@ -53,8 +53,8 @@ export const NEXT_STEPS = {
   none: {
     en: "Nothing that a workshop could find out would clear or firm up a line.",
     de: "Nichts, was eine Werkstatt herausfinden könnte, würde eine Zeile klären oder festigen.",
-    fr: "Rien de ce qu’un atelier peut trouver n’éclaircirait ni n’affermirait une ligne.",
-    es: "Nada que un taller pueda averiguar aclararía o afirmaría una línea.",
+    fr: "Rien de ce qu’un atelier peut trouver ne compléterait ni n’affermirait une ligne.",
+    es: "Nada de lo que un taller puede averiguar completaría ni afianzaría una línea.",
   },
   due: {
     en: "What falls due",
@@ -168,13 +168,13 @@ export const NEXT_STEPS = {
       en: "Fineness on the gauge",
       de: "Mahlfeinheit auf dem Grindometer",
       fr: "La finesse à la jauge",
-      es: "La finura en la galga",
+      es: "La finura con la galga",
     },
     bodyAndSeparation: {
       en: "Body and oil separation, looked at",
       de: "Konsistenz und Ölabscheidung, betrachtet",
-      fr: "Le corps et la séparation d’huile, regardés",
-      es: "El cuerpo y la separación de aceite, observados",
+      fr: "La consistance et la séparation d’huile, observées",
+      es: "La consistencia y la separación de aceite, observadas",
     },
   },
   of: (thing: string, names: readonly string[]) => ({
@@ -285,13 +285,13 @@ export const NEXT_STEPS = {
     "exposure-result": (name: string, date: string, deltaEab: string, category: string) => ({
       en: `${name}: it ended on ${date} at \u0394E*ab ${deltaEab} (category\u00a0${category}), and the colour\u2019s record does not have it: write it under exposures`,
       de: `${name}: beendet am ${date} bei \u0394E*ab ${deltaEab} (Kategorie\u00a0${category}); in den Aufzeichnungen der Farbe fehlt das noch und gehört unter exposures`,
-      fr: `${name}\u202f: terminé le ${date} à \u0394E*ab ${deltaEab} (catégorie\u00a0${category})\u202f; le relevé de la couleur ne l’a pas encore\u202f: à écrire sous exposures`,
+      fr: `${name}\u202f: terminé le ${date} à \u0394E*ab ${deltaEab} (catégorie\u00a0${category})\u202f; le relevé de la couleur ne le porte pas encore\u202f: à écrire sous exposures`,
       es: `${name}: terminado el ${date} con \u0394E*ab ${deltaEab} (categoría\u00a0${category}); el registro del color aún no lo tiene: escríbalo en exposures`,
     }),
     "drying-result": (name: string, date: string, from: number, to: number) => ({
       en: `${name}: it ended on ${date}, dry to the touch between day ${from} and day ${to}, and the colour\u2019s record does not have it: write it under dryingTrials`,
       de: `${name}: beendet am ${date}, grifftrocken zwischen Tag ${from} und Tag ${to}; in den Aufzeichnungen der Farbe fehlt das noch und gehört unter dryingTrials`,
-      fr: `${name}\u202f: terminé le ${date}, sec au toucher entre le jour ${from} et le jour ${to}\u202f; le relevé de la couleur ne l’a pas encore\u202f: à écrire sous dryingTrials`,
+      fr: `${name}\u202f: terminé le ${date}, sec au toucher entre le jour ${from} et le jour ${to}\u202f; le relevé de la couleur ne le porte pas encore\u202f: à écrire sous dryingTrials`,
       es: `${name}: terminado el ${date}, seco al tacto entre el día ${from} y el día ${to}; el registro del color aún no lo tiene: escríbalo en dryingTrials`,
     }),
     "second-lot": (lots: 0 | 1, colours: string) => ({
@@ -345,8 +345,8 @@ export const NEXT_STEPS = {
     "lot-failed": (number: string) => ({
       en: `Lot ${number} fails against its standard: its page says why, and what to do`,
       de: `Charge ${number} besteht gegen ihren Standard nicht: ihre Seite sagt, warum und was zu tun ist`,
-      fr: `Le lot ${number} est refusé face à son étalon\u202f: sa page dit pourquoi, et que faire`,
-      es: `El lote ${number} no pasa frente a su patrón: su página dice por qué y qué hacer`,
+      fr: `Le lot ${number} n’est pas conforme à son étalon\u202f: sa page dit pourquoi, et que faire`,
+      es: `El lote ${number} no es conforme a su patrón: su página dice por qué y qué hacer`,
     }),
     "undated-paper": (name: string) => ({
       en: `The hazards of ${name} bear no date: write down of what day the supplier's paper is`,

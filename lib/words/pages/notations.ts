@@ -19,13 +19,13 @@ export const NOTATIONS = {
   byEye: {
     en: "Matched to a Munsell chip by eye, which is good to half a step of value and one of chroma.",
     de: "Nach Augenmaß mit einem Munsell-Muster verglichen; das ist auf eine halbe Stufe Helligkeit und eine Stufe Chroma genau.",
-    fr: "Comparé à l’œil à un échantillon Munsell, ce qui est juste à un demi-degré de valeur et un degré de chroma près.",
-    es: "Igualado a ojo a una muestra Munsell, lo que vale medio paso de valor y uno de croma.",
+    fr: "Comparé à l’œil à un échantillon Munsell, ce qui est juste à un demi-degré de valeur et à un degré de chroma près.",
+    es: "Igualado a ojo a una muestra Munsell, lo que acierta con medio paso de valor y uno de croma.",
   },
   none: {
     en: "None yet: no drawdown has been read or matched by eye.",
     de: "Noch keine: kein Aufstrich ist gemessen oder nach Augenmaß verglichen worden.",
-    fr: "Aucune encore\u202f: aucune application n’a été mesurée ni comparée à l’œil.",
+    fr: "Aucune pour l’instant\u202f: aucune application n’a été mesurée ni comparée à l’œil.",
     es: "Ninguna aún: no se ha medido ni igualado a ojo ninguna aplicación.",
   },
   labCaption: {

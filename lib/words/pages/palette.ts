@@ -10,8 +10,8 @@ export const PALETTE = {
   lead: {
     en: "Choose your tubes: what they reach, what is missing, and in which order to paint with them.",
     de: "Wählen Sie Ihre Tuben: was sie erreichen, was fehlt, und in welcher Reihenfolge damit zu malen ist.",
-    fr: "Choisir ses tubes\u202f: ce qu’ils atteignent, ce qui manque, et dans quel ordre peindre avec.",
-    es: "Elija sus tubos: qué alcanzan, qué falta, y en qué orden pintar con ellos.",
+    fr: "Choisir vos tubes\u202f: ce qu’ils atteignent, ce qui manque, et dans quel ordre les employer.",
+    es: "Elija sus tubos: qué alcanzan, qué falta y en qué orden pintar con ellos.",
   },
   description: {
     en: "A chosen set of colours: its map, its gaps, and the order of layering.",
@@ -116,7 +116,7 @@ export const PALETTE = {
     en: "No gap that another of our tubes would fill.",
     de: "Keine Lücke, die eine andere unserer Tuben füllen würde.",
     fr: "Aucun manque qu’un autre de nos tubes comblerait.",
-    es: "Ningún hueco que llenara otro de nuestros tubos.",
+    es: "Ningún hueco que otro de nuestros tubos llenaría.",
   },
   tooFew: {
     en: "Choose two colours or more.",
@@ -145,8 +145,8 @@ export const PALETTE = {
   orderNote: {
     en: "Fast and lean below, slow and fat above: in layers put a colour over one that stands before it, not under. Over one that holds more oil add a little medium to it.",
     de: "Schnell und mager unten, langsam und fett oben: legen Sie in Schichten eine Farbe über eine, die vor ihr steht, nicht darunter. Über einer mit mehr Öl etwas Malmittel zugeben.",
-    fr: "Rapide et maigre dessous, lent et gras dessus\u202f: en couches, mettre une couleur sur une autre qui la précède ici, non dessous. Sur une couleur plus riche en huile, lui ajouter un peu de médium.",
-    es: "Rápido y magro debajo, lento y graso encima: por capas, ponga un color sobre otro que esté antes que él, no debajo. Sobre uno con más aceite, añádale un poco de médium.",
+    fr: "Rapide et maigre dessous, lent et gras dessus\u202f: en couches, mettre une couleur par-dessus celles qui la précèdent ici, non par-dessous. Sur une couleur plus riche en huile, lui ajouter un peu de médium.",
+    es: "Rápido y magro debajo, lento y graso encima: por capas, ponga un color encima de los que le preceden aquí, no debajo. Si va sobre uno con más aceite, añádale un poco de médium.",
   },
   columns: {
     colour: { en: "Colour", de: "Farbe", fr: "Couleur", es: "Color" },
@@ -168,8 +168,8 @@ export const PALETTE = {
   leaner: (below: string) => ({
     en: `leaner than ${below} below it: add a little medium`,
     de: `magerer als ${below} darunter: etwas Malmittel zugeben`,
-    fr: `plus maigre ${fr.than(below)} dessous\u202f: ajouter un peu de médium`,
-    es: `más magro que ${below} debajo: añada un poco de médium`,
+    fr: `plus maigre ${fr.than(below)}, qui est dessous\u202f: ajouter un peu de médium`,
+    es: `más magro que ${below}, que va debajo: añada un poco de médium`,
   }),
   print: {
     en: "Print this palette",

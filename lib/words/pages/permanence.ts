@@ -45,7 +45,7 @@ export const PERMANENCE = {
   none: {
     en: "Not known yet: no exposure, no word from the supplier, and nothing to expect from its pigments.",
     de: "Noch nicht bekannt: keine Belichtung, keine Angabe des Lieferanten, und nichts, was die Pigmente erwarten ließen.",
-    fr: "Pas encore connu\u202f: ni exposition, ni indication du fournisseur, ni rien à prévoir d’après ses pigments.",
+    fr: "Pas encore connu\u202f: ni exposition, ni indication du fournisseur, et rien à prévoir d’après ses pigments.",
     es: "Aún no se sabe: ni exposición, ni dato del proveedor, ni nada que prever por sus pigmentos.",
   },
 } satisfies Texts;

@@ -48,7 +48,7 @@ export const PHOTOGRAPHS = {
   notation: {
     en: "Estimated from a photograph of the paint, corrected by patches that were read: no instrument has read it.",
     de: "Nach einem Foto der Farbe geschätzt, das nach gemessenen Feldern korrigiert ist: kein Gerät hat sie gemessen.",
-    fr: "Estimé d’après une photographie de la peinture, corrigée par des plages mesurées : aucun instrument ne l’a mesurée.",
-    es: "Estimado según una fotografía de la pintura, corregida por muestras medidas: ningún instrumento la ha medido.",
+    fr: "Estimé d’après une photographie de la peinture, corrigée d’après des plages mesurées\u202f: aucun instrument ne l’a mesurée.",
+    es: "Estimado según una fotografía de la pintura, corregida según muestras medidas: ningún instrumento la ha medido.",
   },
 } satisfies Texts;

@@ -54,8 +54,8 @@ export const RECIPES = {
   file: {
     en: "Or a reading of your own (.csv, .cgats, .txt, .cxf)",
     de: "Oder eine eigene Messung (.csv, .cgats, .txt, .cxf)",
-    fr: "Ou une mesure à vous (.csv, .cgats, .txt, .cxf)",
-    es: "O una medición propia (.csv, .cgats, .txt, .cxf)",
+    fr: "Ou votre propre mesure (.csv, .cgats, .txt, .cxf)",
+    es: "O una medición suya (.csv, .cgats, .txt, .cxf)",
   },
   column: {
     en: "Which reading of the file",
@@ -66,8 +66,8 @@ export const RECIPES = {
   percent: {
     en: "The file gives percent",
     de: "Die Datei gibt Prozent an",
-    fr: "Le fichier donne des pour-cent",
-    es: "El archivo da tantos por ciento",
+    fr: "Le fichier est en pour cent",
+    es: "El archivo está en tanto por ciento",
   },
   choose: { en: "choose", de: "wählen", fr: "choisir", es: "elegir" },
   origin: {
@@ -127,7 +127,7 @@ export const RECIPES = {
   lightfastness: {
     en: "Lasts at least",
     de: "Lichtechtheit mindestens",
-    fr: "Tenue au moins",
+    fr: "Tenue minimale",
     es: "Solidez mínima",
   },
   lightfastnessChoices: [
@@ -210,8 +210,8 @@ export const RECIPES = {
     lamps: {
       en: "those that hold under lamps",
       de: "die unter Lampen halten",
-      fr: "celles qui tiennent sous les lampes",
-      es: "las que se mantienen bajo lámparas",
+      fr: "celles qui gardent leur couleur à la lampe",
+      es: "las que mantienen su color a la luz de lámparas",
     },
     price: {
       en: "the cheapest",
@@ -237,7 +237,7 @@ export const RECIPES = {
       ? {
           en: `${within === 1 ? "One mixture" : `${isAtLeast ? "At least " : ""}${within} mixtures`} may be this colour, as far as we can tell; ${near === 1 ? "one more comes" : `${near} more come`} near. ${tried} were tried.`,
           de: `${within === 1 ? "Eine Mischung kann" : `${isAtLeast ? "Mindestens " : ""}${within} Mischungen können`} diese Farbe sein, soweit sich das sagen lässt; ${near === 1 ? "eine weitere kommt" : `${near} weitere kommen`} nahe. ${tried} wurden durchgerechnet.`,
-          fr: `${within === 1 ? "Un mélange peut" : `${isAtLeast ? "Au moins " : ""}${within} mélanges peuvent`} être cette couleur, autant que nous puissions dire\u202f; ${near === 1 ? "un de plus en approche" : `${near} de plus en approchent`}. ${tried} ont été examinés.`,
+          fr: `${within === 1 ? "Un mélange peut" : `${isAtLeast ? "Au moins " : ""}${within} mélanges peuvent`} être cette couleur, pour autant que nous puissions le dire\u202f; ${near === 1 ? "un de plus en approche" : `${near} de plus en approchent`}. ${tried} ont été examinés.`,
           es: `${within === 1 ? "Una mezcla puede" : `${isAtLeast ? "Al menos " : ""}${within} mezclas pueden`} ser este color, hasta donde podemos decir; ${near === 1 ? "otra se acerca" : `otras ${near} se acercan`}. Se probaron ${tried}.`,
         }
       : near > 0
@@ -274,8 +274,8 @@ export const RECIPES = {
   within: {
     en: "These may be it: nearer than we can tell",
     de: "Diese können es sein: näher, als sich unterscheiden lässt",
-    fr: "Ceux-ci peuvent l’être\u202f: plus proches que nous ne pouvons distinguer",
-    es: "Estas pueden serlo: más cerca de lo que podemos distinguir",
+    fr: "Ceux-ci peuvent l’être\u202f: nous ne pouvons pas les en distinguer",
+    es: "Estas pueden serlo: no podemos distinguirlas de él",
   },
   near: {
     en: "These come near",
@@ -298,7 +298,7 @@ export const RECIPES = {
   failed: {
     en: "The search stopped by an error of ours. Load the page again.",
     de: "Die Suche brach wegen eines Fehlers bei uns ab. Laden Sie die Seite neu.",
-    fr: "La recherche s’est arrêtée par une erreur de notre part. Recharger la page.",
+    fr: "La recherche s’est arrêtée à cause d’une erreur de notre part. Recharger la page.",
     es: "La búsqueda se detuvo por un error nuestro. Vuelva a cargar la página.",
   },
   more: { en: "Show more", de: "Mehr zeigen", fr: "En montrer plus", es: "Mostrar más" },
@@ -381,8 +381,8 @@ export const RECIPES = {
     note: {
       en: "Compared are the masstones: a \u0394E00 of about 1 is hard to see side by side. In tints the strength may be another. Single tubes are as read, mixtures predicted.",
       de: "Verglichen sind die Volltöne: ein \u0394E00 von etwa 1 ist nebeneinander kaum zu sehen. In Aufhellungen kann die Farbstärke eine andere sein. Einzelne Tuben sind gemessen, Mischungen vorhergesagt.",
-      fr: "On compare les tons pleins\u202f: un \u0394E00 de 1 environ se voit à peine côte à côte. Dans les dégradés, la force peut différer. Les tubes simples sont tels que mesurés, les mélanges prévus.",
-      es: "Se comparan los tonos plenos: un \u0394E00 de 1 más o menos apenas se ve lado a lado. En los rebajes la fuerza puede ser otra. Los tubos solos son tal como se midieron, las mezclas previstas.",
+      fr: "On compare les tons pleins\u202f: un \u0394E00 d’environ 1 se voit à peine côte à côte. Dans les dégradés, la force peut différer. Les tubes simples sont donnés tels que mesurés, les mélanges sont prévus.",
+      es: "Se comparan los tonos plenos: un \u0394E00 de 1 más o menos apenas se ve lado a lado. En los rebajes la fuerza puede ser otra. Los tubos solos se dan tal como se midieron; las mezclas, previstas.",
     },
     more: {
       en: "Other recipes, by your own wishes",

@@ -6,7 +6,7 @@ import * as fr from "../fr/phrases.ts";
 import * as es from "../es/phrases.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 
 const HOW_IT_HIDES = {
   en: "How it hides",
@@ -88,19 +88,19 @@ export const SHEET_PAGE = {
   extenderSentence: {
     en: "A medium for glazes and for body, not a white.",
     de: "Ein Malmittel für Lasuren und für mehr Körper, kein Weiß.",
-    fr: "Un médium pour les glacis et pour le corps, non un blanc.",
+    fr: "Un médium pour les glacis et pour donner du corps, non un blanc.",
     es: "Un médium para veladuras y para dar cuerpo, no un blanco.",
   },
   notTried: {
     en: "Not yet tried in white.",
     de: "Noch in keinem Weiß erprobt.",
-    fr: "Pas encore essayée dans le blanc.",
-    es: "Aún no probado en blanco.",
+    fr: "Pas encore essayée dans un blanc.",
+    es: "Aún no probado en un blanco.",
   },
   noPrice: (markets: readonly string[]) => ({
     en: `No price here: it may not be sold freely in ${en.listed(markets)}.`,
     de: `Kein Preis hier: nicht frei verkäuflich in: ${de.listed(markets)}.`,
-    fr: `Pas de prix ici\u202f: la vente n’en est pas libre en tout lieu (${fr.listed(markets)}).`,
+    fr: `Pas de prix ici\u202f: la vente n’en est pas libre partout (${fr.listed(markets)}).`,
     es: `Aquí no hay precio: no puede venderse libremente en ${es.listed(markets)}.`,
   }),
   notForSale: {
@@ -147,19 +147,19 @@ export const SHEET_PAGE = {
     "coat-hides-as-drawn": {
       en: "Hides as drawn",
       de: "Deckt im Aufstrich",
-      fr: "Couvre tel qu’appliqué",
+      fr: "Couvre telle qu’appliquée",
       es: "Cubre tal como se aplicó",
     },
     "masstone-by-both-grounds": {
       en: "Shows through as drawn",
       de: "Deckt im Aufstrich nicht",
-      fr: "Ne couvre pas tel qu’appliqué",
+      fr: "Ne couvre pas telle qu’appliquée",
       es: "No cubre tal como se aplicó",
     },
     "masstone-is-a-film": {
       en: "Shows through as drawn",
       de: "Deckt im Aufstrich nicht",
-      fr: "Ne couvre pas tel qu’appliqué",
+      fr: "Ne couvre pas telle qu’appliquée",
       es: "No cubre tal como se aplicó",
     },
   } as Readonly<Record<string, InEach>>,
@@ -217,7 +217,7 @@ export const SHEET_PAGE = {
     own: (category: string) => ({
       en: `our own window test: it changed as category ${category} allows; worth more than a supplier\u2019s word, less than the standard\u2019s test`,
       de: `eigene Prüfung im Fenster: änderte sich so stark, wie Kategorie\u00a0${category} es zulässt; zählt mehr als die Angabe eines Lieferanten, weniger als die Prüfung der Norm`,
-      fr: `notre propre essai à la fenêtre\u202f: a changé comme le permet la catégorie\u00a0${category}\u202f; vaut plus que la parole d’un fournisseur, moins que l’essai de la norme`,
+      fr: `notre propre essai à la fenêtre\u202f: elle a changé autant que le permet la catégorie\u00a0${category}\u202f; cela vaut plus que la parole d’un fournisseur, moins que l’essai de la norme`,
       es: `nuestro propio ensayo en la ventana: cambió lo que permite la categoría\u00a0${category}; vale más que la palabra de un proveedor, menos que el ensayo de la norma`,
     }),
     expected: {
@@ -293,7 +293,7 @@ export const SHEET_PAGE = {
     reference: {
       en: "others are measured against it",
       de: "daran werden die anderen gemessen",
-      fr: "les autres lui sont comparés",
+      fr: "les autres lui sont comparées",
       es: "los demás se comparan con él",
     },
     oil: (grams: string) => ({
@@ -317,14 +317,14 @@ export const SHEET_PAGE = {
     lighter: {
       en: "lighter than a middle tone by itself",
       de: "von sich aus heller als ein Mittelton",
-      fr: "plus clair qu’un ton moyen par lui-même",
-      es: "más claro que un tono medio por sí mismo",
+      fr: "déjà plus claire qu’un ton moyen",
+      es: "ya de por sí más claro que un tono medio",
     },
     never: {
       en: "no film that anybody lays hides black and white",
       de: "kein üblicher Film deckt Schwarz und Weiß",
-      fr: "aucun film usuel ne couvre le noir et le blanc",
-      es: "ninguna película usual cubre el negro y el blanco",
+      fr: "aucun film courant ne couvre le noir et le blanc",
+      es: "ninguna película corriente cubre el negro y el blanco",
     },
     noWarning: {
       en: "keep the dry pigment out of the air; oily rags can catch fire",
@@ -341,8 +341,8 @@ export const SHEET_PAGE = {
     seeLabel: {
       en: "the whole label is under Safety",
       de: "das ganze Etikett unter Sicherheit",
-      fr: "toute l’étiquette sous Sécurité",
-      es: "toda la etiqueta en Seguridad",
+      fr: "toute l’étiquette est sous Sécurité",
+      es: "la etiqueta completa está en Seguridad",
     },
     unknownHazard: (names: readonly string[]) => ({
       en: `no hazard data for ${en.listed(names)}`,
@@ -368,7 +368,7 @@ export const SHEET_PAGE = {
       en: "tested by the standard",
       de: "nach der Norm geprüft",
       fr: "testée selon la norme",
-      es: "ensayado según la norma",
+      es: "ensayada según la norma",
     },
     own: {
       en: "our own test",
@@ -388,8 +388,8 @@ export const SHEET_PAGE = {
       strongest: {
         en: "The strongest of our whites: for pale tints and for covering. A little floods a weak colour.",
         de: "Das stärkste unserer Weiß: für blasse Aufhellungen und zum Decken. Ein wenig überschwemmt eine schwache Farbe.",
-        fr: "Le plus fort de nos blancs\u202f: pour les tons pâles et pour couvrir. Un peu noie une couleur faible.",
-        es: "El más fuerte de nuestros blancos: para tonos pálidos y para cubrir. Un poco ahoga un color débil.",
+        fr: "Le plus fort de nos blancs\u202f: pour les tons pâles et pour couvrir. Il en faut peu pour noyer une couleur faible.",
+        es: "El más fuerte de nuestros blancos: para tonos pálidos y para cubrir. Basta un poco para ahogar un color débil.",
       },
       weakest: {
         en: "The gentlest of our whites: for thin veils, and for tints that a strong white would flood.",
@@ -425,8 +425,8 @@ export const SHEET_PAGE = {
     yellow: (b: string) => ({
       en: `b*\u00a0${b}: 0 is neutral, above it is yellow.`,
       de: `b*\u00a0${b}: 0 ist neutral, darüber ist Gelb.`,
-      fr: `b*\u00a0${b}\u202f: 0 est neutre, au-dessus c’est jaune.`,
-      es: `b*\u00a0${b}: 0 es neutro, por encima es amarillo.`,
+      fr: `b*\u00a0${b}\u202f: 0 est neutre, au-dessus tire vers le jaune.`,
+      es: `b*\u00a0${b}: 0 es neutro, por encima tira hacia el amarillo.`,
     }),
     others: (parts: string) => ({
       en: `Of the others: ${parts}.`,
@@ -438,14 +438,14 @@ export const SHEET_PAGE = {
     tints: {
       en: "Each from the tube, then its dark, middle and pale tint in this white.",
       de: "Jede Farbe aus der Tube, darunter ihre dunkle, mittlere und helle Aufhellung in diesem Weiß.",
-      fr: "Chaque couleur telle qu’elle sort du tube, puis sa teinte foncée, moyenne et pâle dans ce blanc.",
-      es: "Cada color tal como sale del tubo y, debajo, su tono oscuro, medio y pálido en este blanco.",
+      fr: "Chaque couleur telle qu’elle sort du tube, puis son dégradé foncé, moyen et pâle dans ce blanc.",
+      es: "Cada color tal como sale del tubo y, debajo, su rebaje oscuro, medio y pálido en este blanco.",
     },
     tintsMissing: {
       en: "An empty frame: no reading comes near that lightness.",
       de: "Ein leerer Rahmen: Keine Messung kommt dieser Helligkeit nahe.",
-      fr: "Un cadre vide\u202f: aucune mesure n’approche cette clarté.",
-      es: "Un marco vacío: ninguna medida se acerca a esa claridad.",
+      fr: "Un cadre vide\u202f: aucune mesure n’approche de cette clarté.",
+      es: "Un marco vacío: ninguna medición se acerca a esa claridad.",
     },
   },
   strengthOf: (percent: string, reference: string) => ({
@@ -487,7 +487,7 @@ export const SHEET_PAGE = {
   safe: {
     Danger: { en: "Danger", de: SIGNAL_WORDS.Danger.de, fr: "Danger", es: "Peligro" },
     Warning: { en: "Warning", de: SIGNAL_WORDS.Warning.de, fr: "Attention", es: "Atención" },
-    care: { en: "Take care", de: "Vorsicht", fr: "Prendre soin", es: "Tener cuidado" },
+    care: { en: "Take care", de: "Vorsicht", fr: "Prendre garde", es: "Tener cuidado" },
     none: {
       en: "No warning",
       de: "Keine Warnung",
@@ -521,14 +521,14 @@ export const SHEET_PAGE = {
     questions: {
       en: "Asked about it",
       de: "Dazu gefragt",
-      fr: "Ce qu’on en demande",
-      es: "Lo que se pregunta",
+      fr: "Questions à son sujet",
+      es: "Preguntas sobre él",
     },
     unknown: {
       en: "Not known yet, and what it would take",
       de: "Noch nicht bekannt, und was dazu nötig wäre",
-      fr: "Pas encore connu, et ce qu’il y faudrait",
-      es: "Aún no se sabe, y qué haría falta",
+      fr: "Pas encore connu, et ce qu’il faudrait pour le savoir",
+      es: "Aún no se sabe, y qué haría falta para saberlo",
     },
     bench: {
       en: "For the bench",
@@ -553,8 +553,8 @@ export const SHEET_PAGE = {
     noSentence: {
       en: "Tried in white; the reading is not enough to say more.",
       de: "In Weiß erprobt; die Messung reicht nicht, um mehr zu sagen.",
-      fr: "Essayée dans le blanc\u202f; la mesure ne suffit pas pour en dire plus.",
-      es: "Probado en blanco; la medición no basta para decir más.",
+      fr: "Essayée dans un blanc\u202f; la mesure ne suffit pas pour en dire plus.",
+      es: "Probado en un blanco; la medición no basta para decir más.",
     },
     notDrawn: (whites: readonly string[]) => ({
       en: `Not tried in ${en.listed(whites)}.`,
@@ -590,8 +590,8 @@ export const SHEET_PAGE = {
   hidesNever: {
     en: "It never hides by itself: not even a coat of half a millimetre would.",
     de: "Sie deckt nie von sich aus: auch eine Schicht von einem halben Millimeter täte es nicht.",
-    fr: "Elle ne couvre jamais d’elle-même\u202f: pas même en couche d’un demi-millimètre.",
-    es: "Nunca cubre por sí mismo: ni siquiera con medio milímetro.",
+    fr: "Elle ne couvre jamais à elle seule, pas même en couche d’un demi-millimètre.",
+    es: "Nunca cubre por sí solo, ni siquiera en una capa de medio milímetro.",
   },
   hidesLine: (film: string) => ({
     en: `It takes a dry film of ${film} to hide a black-and-white chart.`,
@@ -604,8 +604,8 @@ export const SHEET_PAGE = {
   hidesByDarkness: (film: string) => ({
     en: `A dry film of ${film} hides a black-and-white chart, but by its darkness, not its body: spread thinner, it glazes.`,
     de: `Ein trockener Film von ${film} deckt eine schwarzweiße Prüfkarte, aber durch seine Dunkelheit, nicht weil er Licht zurückwirft: dünner ausgestrichen lasiert er.`,
-    fr: `Un film sec ${fr.of(film)} couvre une carte noire et blanche, mais parce qu’il est sombre, non par son corps\u202f: étalé plus mince, il glace.`,
-    es: `Una película seca de ${film} cubre una carta en blanco y negro, pero por oscura, no por cuerpo: extendida más fina, vela.`,
+    fr: `Un film sec ${fr.of(film)} couvre une carte noire et blanche, mais parce qu’il est sombre, non parce qu’il a du corps\u202f: étalé plus mince, il sert de glacis.`,
+    es: `Una película seca de ${film} cubre una carta en blanco y negro, pero por oscura, no por su cuerpo: extendida más fina, sirve de veladura.`,
   }),
 
   /** @param area with its unit, "360 cm²/ml". */
@@ -651,7 +651,7 @@ export const SHEET_PAGE = {
     recorded: (grams: string) => ({
       en: `${grams} of pigment by our record, which does not say how we know.`,
       de: `${grams} Pigment nach unserer Aufzeichnung, die nicht sagt, woher wir es wissen.`,
-      fr: `${grams} de pigment selon notre relevé, qui ne dit pas d’où nous le savons.`,
+      fr: `${grams} de pigment selon notre relevé, qui ne dit pas comment nous le savons.`,
       es: `${grams} de pigmento según nuestro registro, que no dice cómo lo sabemos.`,
     }),
     told: (grams: string) => ({
@@ -663,7 +663,7 @@ export const SHEET_PAGE = {
     expected: (grams: string) => ({
       en: `${grams} of pigment is to be expected; not weighed here.`,
       de: `${grams} Pigment sind zu erwarten; hier nicht gewogen.`,
-      fr: `${grams} de pigment sont à prévoir\u202f; non pesé ici.`,
+      fr: `${grams} de pigment, c’est ce qu’il faut prévoir\u202f; non pesé ici.`,
       es: `${grams} de pigmento es lo previsible; no pesado aquí.`,
     }),
   },
@@ -767,7 +767,7 @@ export const SHEET_PAGE = {
   dryPigment: {
     en: "Weighing, mulling and dry pigment are on the bench page.",
     de: "Abwiegen, Anreiben und trockenes Pigment: siehe die Seite für die Werkbank.",
-    fr: "Pesée, broyage et pigment sec sont sur la page de l’établi.",
+    fr: "Pesée, broyage et pigment sec sont à la page de l’établi.",
     es: "Pesar, moler y el pigmento seco están en la página de la mesa de trabajo.",
   },
   bench: {
@@ -780,8 +780,8 @@ export const SHEET_PAGE = {
     description: (name: string) => ({
       en: `${name} for whoever makes such paint: oil, packing, pigment, notations and spectra.`,
       de: `${name} für alle, die solche Farbe herstellen: Öl, Packung, Pigment, Notationen und Spektren.`,
-      fr: `${name} pour qui fait une telle peinture\u202f: huile, compacité, pigment, notations et spectres.`,
-      es: `${name} para quien hace esta pintura: aceite, empaquetamiento, pigmento, notaciones y espectros.`,
+      fr: `${name} pour qui fabrique une telle peinture\u202f: huile, compacité, pigment, notations et spectres.`,
+      es: `${name} para quien fabrica esta pintura: aceite, empaquetamiento, pigmento, notaciones y espectros.`,
     }),
     back: (name: string) => ({
       en: `${name}, for the painter`,
@@ -792,14 +792,14 @@ export const SHEET_PAGE = {
     evidenceLead: {
       en: "Every figure, how we came by it, what it was worked out from, and the sources:",
       de: "Jeder Wert, woher wir ihn haben, woraus er errechnet ist, und die Quellen:",
-      fr: "Chaque chiffre, d’où nous le tenons, de quoi il est calculé, et les sources\u202f:",
+      fr: "Chaque chiffre, d’où nous le tenons, à partir de quoi il est calculé, et les sources\u202f:",
       es: "Cada cifra, de dónde sale, a partir de qué se calculó, y las fuentes:",
     },
     evidenceLink: (name: string) => ({
       en: `the evidence for ${name}`,
       de: `die Nachweise zu ${name}`,
-      fr: `les preuves pour ${name}`,
-      es: `las pruebas de ${name}`,
+      fr: `l’origine des chiffres ${fr.of(name)}`,
+      es: `el origen de las cifras de ${name}`,
     }),
     sections: {
       ladders: {
@@ -842,27 +842,32 @@ export const SHEET_PAGE = {
       pigment: { en: "The pigment", de: "Das Pigment", fr: "Le pigment", es: "El pigmento" },
       range: { en: "In the range", de: "Im Sortiment", fr: "Dans la gamme", es: "En la gama" },
       notations: { en: "Notations", de: "Notationen", fr: "Notations", es: "Notaciones" },
-      evidence: { en: "Evidence", de: "Nachweise", fr: "Preuves", es: "Pruebas" },
+      evidence: {
+        en: "Evidence",
+        de: "Nachweise",
+        fr: "Origine des chiffres",
+        es: "Origen de las cifras",
+      },
       downloads: { en: "Data", de: "Daten", fr: "Données", es: "Datos" },
     },
     weighing: {
       en: "Weighing and mulling",
       de: "Abwiegen und Anreiben",
-      fr: "Pesée et broyage",
-      es: "Pesar y moler",
+      fr: "Pesée et broyage à la molette",
+      es: "Pesar y moler con moleta",
     },
   },
   evidence: {
     heading: (name: string) => ({
       en: `Evidence for ${name}`,
       de: `Nachweise zu ${name}`,
-      fr: `Preuves pour ${name}`,
-      es: `Pruebas de ${name}`,
+      fr: `Origine des chiffres ${fr.of(name)}`,
+      es: `Origen de las cifras de ${name}`,
     }),
     description: (name: string) => ({
       en: `Every figure on the sheet of ${name}, how it was found and what it was worked out from.`,
       de: `Jeder Wert auf dem Blatt von ${name}, wie er gefunden und woraus er errechnet wurde.`,
-      fr: `Chaque chiffre de la fiche ${fr.of(name)}, comment il a été trouvé et de quoi il est calculé.`,
+      fr: `Chaque chiffre de la fiche ${fr.of(name)}, comment il a été trouvé et à partir de quoi il est calculé.`,
       es: `Cada cifra de la ficha de ${name}, cómo se halló y a partir de qué se calculó.`,
     }),
     back: (name: string) => ({

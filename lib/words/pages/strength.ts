@@ -33,7 +33,7 @@ export const STRENGTH = {
   tubeNote: {
     en: "A strong colour takes much white. By volume is how paint is squeezed out; it is worked out from the weights and the densities.",
     de: "Eine starke Farbe nimmt viel Weiß auf. Aus der Tube gedrückt wird nach Volumen; errechnet ist es aus den Gewichten und den Dichten.",
-    fr: "Une couleur forte demande beaucoup de blanc. C’est au volume qu’on presse les tubes\u202f; ce volume est calculé d’après les poids et les masses volumiques.",
+    fr: "Une couleur forte demande beaucoup de blanc. La peinture sort du tube en volume\u202f; ce volume est calculé d’après les poids et les masses volumiques.",
     es: "Un color fuerte pide mucho blanco. Del tubo se saca por volumen; ese volumen se calcula a partir de los pesos y las densidades.",
   },
   glazeTitle: {

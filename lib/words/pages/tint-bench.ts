@@ -10,7 +10,7 @@ export const TINT_BENCH = {
   lead: {
     en: "Mix up to three of our colours with a white and see what you would get, and how sure we are.",
     de: "Mischen Sie bis zu drei unserer Farben mit einem Weiß und sehen Sie, was herauskäme und wie verlässlich das ist.",
-    fr: "Mélanger jusqu’à trois de nos couleurs à un blanc, et voir ce qu’on obtiendrait, et avec quelle certitude.",
+    fr: "Mélanger jusqu’à trois de nos couleurs à un blanc, voir ce qu’on obtiendrait, et avec quelle certitude.",
     es: "Mezcle hasta tres de nuestros colores con un blanco y vea qué saldría, y con qué seguridad.",
   },
   description: {
@@ -92,7 +92,7 @@ export const TINT_BENCH = {
     en: "Film thickness in \u00b5m (empty: a coat that hides)",
     de: "Filmdicke in \u00b5m (leer: ein deckender Auftrag)",
     fr: "Épaisseur du film en \u00b5m (vide\u202f: une couche qui couvre)",
-    es: "Grosor de la película en \u00b5m (vacío: una capa que cubre)",
+    es: "Espesor de la película en \u00b5m (vacío: una capa que cubre)",
   },
   finish: {
     legend: { en: "Surface", de: "Oberfläche", fr: "Surface", es: "Superficie" },
@@ -142,19 +142,19 @@ export const TINT_BENCH = {
     en: `A prediction. Two times in three it lies within \u0394E00\u00a0${p68}, nine times in ten within \u0394E00\u00a0${p90}.`,
     de: `Eine Vorhersage. In zwei von drei Fällen liegt sie innerhalb von \u0394E00\u00a0${p68}, in neun von zehn innerhalb von \u0394E00\u00a0${p90}.`,
     fr: `Une prévision. Deux fois sur trois elle est juste à \u0394E00\u00a0${p68} près, neuf fois sur dix à \u0394E00\u00a0${p90} près.`,
-    es: `Una previsión. Dos veces de cada tres acierta dentro de \u0394E00\u00a0${p68}, nueve de cada diez dentro de \u0394E00\u00a0${p90}.`,
+    es: `Una previsión. Dos veces de cada tres el error no pasa de \u0394E00\u00a0${p68}, y nueve de cada diez no pasa de \u0394E00\u00a0${p90}.`,
   }),
   beyond: {
     en: "Much paler than any mixture that we tried; nobody has looked how well that is predicted.",
     de: "Viel heller als jede Mischung, die wir erprobt haben; niemand hat nachgesehen, wie gut sich das vorhersagen lässt.",
-    fr: "Bien plus pâle que tous les mélanges que nous avons essayés\u202f; personne n’a regardé si cela se prévoit bien.",
-    es: "Mucho más pálido que cualquier mezcla que hayamos probado; nadie ha mirado lo bien que eso se prevé.",
+    fr: "Bien plus pâle que tous les mélanges que nous avons essayés\u202f; personne n’a vérifié si cela se prévoit bien.",
+    es: "Mucho más pálido que cualquier mezcla que hayamos probado; nadie ha comprobado si eso se prevé bien.",
   },
   outOfGamut: {
     en: "Your screen cannot show this colour; the swatch is the nearest it can.",
     de: "Ihr Bildschirm kann diese Farbe nicht zeigen; das Farbfeld kommt ihr so nahe, wie er kann.",
-    fr: "Votre écran ne peut pas montrer cette couleur\u202f; l’échantillon en est le plus proche.",
-    es: "Su pantalla no puede mostrar este color; la muestra es lo más próximo que puede.",
+    fr: "Votre écran ne peut pas montrer cette couleur\u202f; l’échantillon s’en approche autant que possible.",
+    es: "Su pantalla no puede mostrar este color; la muestra se le acerca cuanto puede.",
   },
   lampNote: (lamp: string) => ({
     en: `Shown as an eye that is used to ${lamp} sees it.`,
@@ -174,7 +174,7 @@ export const TINT_BENCH = {
     en: `${um} of dried paint: contrast ratio ${ratio}, colour within \u0394E00\u00a0${p68} two times in three.`,
     de: `${um} getrocknete Farbe: Kontrastverhältnis ${ratio}, Farbe in zwei von drei Fällen innerhalb von \u0394E00\u00a0${p68}.`,
     fr: `${um} de peinture sèche\u202f: rapport de contraste ${ratio}, couleur à \u0394E00\u00a0${p68} près deux fois sur trois.`,
-    es: `${um} de pintura seca: relación de contraste ${ratio}, color dentro de \u0394E00\u00a0${p68} dos veces de cada tres.`,
+    es: `${um} de pintura seca: relación de contraste ${ratio}, color con un error de \u0394E00\u00a0${p68} como máximo dos veces de cada tres.`,
   }),
   asCoat: {
     en: "Shown as a coat that hides.",
@@ -292,8 +292,8 @@ export const TINT_BENCH = {
     paperNote: {
       en: "The swatch is only as true as your printer.",
       de: "Das Farbfeld ist nur so treu wie Ihr Drucker.",
-      fr: "L’échantillon n’est juste qu’autant que votre imprimante.",
-      es: "La muestra es solo tan fiel como su impresora.",
+      fr: "L’échantillon ne vaut que ce que vaut votre imprimante.",
+      es: "La muestra es tan fiel como su impresora, no más.",
     },
   },
   static: {
@@ -306,14 +306,14 @@ export const TINT_BENCH = {
     note: (white: string) => ({
       en: `Parts by weight of colour to ${en.within(white)}. Predicted from what we read; beside each row stands how far the palest may be off.`,
       de: `Gewichtsteile Farbe zu ${de.within(white)}. Vorhergesagt aus unseren Messungen; neben jeder Zeile steht, wie weit die hellste abweichen kann.`,
-      fr: `Parts en poids de couleur pour ${fr.within(white)}. Prévu d’après ce que nous avons mesuré\u202f; à côté de chaque ligne, de combien le plus pâle peut s’écarter.`,
-      es: `Partes en peso de color a ${es.within(white)}. Previsto a partir de lo que medimos; junto a cada fila, cuánto puede desviarse el más pálido.`,
+      fr: `Rapport couleur/${fr.within(white)}, en poids. Prévu d’après ce que nous avons mesuré\u202f; à côté de chaque ligne, de combien le plus pâle peut s’écarter.`,
+      es: `Proporción color/${es.within(white)}, en peso. Previsto a partir de lo que medimos; junto a cada fila, cuánto puede desviarse el más pálido.`,
     }),
     caption: (white: string) => ({
       en: `Each colour let down in ${en.within(white)}`,
       de: `Jede Farbe aufgehellt in ${de.within(white)}`,
-      fr: `Chaque couleur dégradée dans ${fr.within(white)}`,
-      es: `Cada color rebajado en ${es.within(white)}`,
+      fr: `Chaque couleur coupée avec ${fr.within(white)}`,
+      es: `Cada color rebajado con ${es.within(white)}`,
     }),
     colour: { en: "Colour", de: "Farbe", fr: "Couleur", es: "Color" },
     said: {
@@ -326,13 +326,13 @@ export const TINT_BENCH = {
       en: `${munsell}, within \u0394E00 ${p68}`,
       de: `${munsell}, innerhalb von \u0394E00 ${p68}`,
       fr: `${munsell}, à \u0394E00 ${p68} près`,
-      es: `${munsell}, dentro de \u0394E00 ${p68}`,
+      es: `${munsell}, con un error de \u0394E00 ${p68}`,
     }),
   },
   fromSheet: {
     en: "Let it down on the tint bench",
     de: "Am Mischtisch aufhellen",
-    fr: "La dégrader au banc de mélange",
+    fr: "La couper de blanc au banc de mélange",
     es: "Rebajarlo en el banco de mezcla",
   },
 } satisfies Texts;

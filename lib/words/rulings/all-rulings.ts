@@ -10,7 +10,7 @@ import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import type { PhotographStatement } from "../../patches/statements.ts";
 import type { PermanenceStatement } from "../../permanence/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 import { byRule } from "../by-rule.ts";
 import type { StatementWording, Substance } from "../words.ts";
 import { COLORIMETRY_RULINGS } from "./colorimetry.ts";

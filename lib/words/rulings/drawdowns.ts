@@ -18,9 +18,9 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     de: (v) =>
       `Was sie in Mischungen und in Weiß tut, wird nicht vorhergesagt: sie enthält ein fluoreszierendes Pigment (${de.listed(v.pigments)}), das Licht bei einer Wellenlänge aufnimmt und bei einer anderen abgibt, sodass keine Messung sagt, was absorbiert und gestreut wird. Unter einer Lampe, die es anders anregt, ist sie eine andere Farbe.`,
     fr: (v) =>
-      `Ce qu’elle fait en mélange et dans les blancs n’est pas prévu\u202f: elle contient un pigment fluorescent (${fr.listed(v.pigments)}), qui prend la lumière à une longueur d’onde et la rend à une autre, si bien qu’aucune mesure ne dit ce qui est absorbé et diffusé. Sous une lampe qui l’excite autrement, c’est une autre couleur.`,
+      `Ce qu’elle donne en mélange et dans les blancs n’est pas prévu\u202f: elle contient un pigment fluorescent (${fr.listed(v.pigments)}), qui absorbe la lumière à une longueur d’onde et la rend à une autre, si bien qu’aucune mesure ne dit ce qui est absorbé et diffusé. Sous une lampe qui l’excite autrement, c’est une autre couleur.`,
     es: (v) =>
-      `No se prevé lo que hace en mezclas y en blancos: contiene un pigmento fluorescente (${es.listed(v.pigments)}), que toma luz a una longitud de onda y la devuelve a otra, de modo que ninguna medición dice qué se absorbe y qué se dispersa. Bajo una lámpara que lo excite de otro modo es otro color.`,
+      `No se prevé cómo queda en mezclas y en blancos: contiene un pigmento fluorescente (${es.listed(v.pigments)}), que absorbe la luz a una longitud de onda y la devuelve a otra, de modo que ninguna medición dice qué se absorbe y qué se dispersa. Bajo una lámpara que lo excite de otro modo es otro color.`,
   },
   "pigment-is-flakes": {
     en: (v) =>
@@ -28,9 +28,9 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     de: (v) =>
       `Was sie in Mischungen und in Weiß tut, wird nicht vorhergesagt: sie enthält ein Pigment aus Plättchen (${de.listed(v.pigments)}), die spiegeln, während die Theorie nur zählt, was absorbiert und was nach allen Seiten gleich gestreut wird. Eine Messung gilt nur für ihre eigenen Winkel.`,
     fr: (v) =>
-      `Ce qu’elle fait en mélange et dans les blancs n’est pas prévu\u202f: elle contient un pigment en paillettes (${fr.listed(v.pigments)}), qui font miroir, alors que la théorie ne compte que ce qui est absorbé et ce qui est diffusé également en tous sens. Une mesure ne vaut que pour ses propres angles.`,
+      `Ce qu’elle donne en mélange et dans les blancs n’est pas prévu\u202f: elle contient un pigment en paillettes (${fr.listed(v.pigments)}), qui font miroir, alors que la théorie ne compte que ce qui est absorbé et ce qui est diffusé également dans tous les sens. Une mesure ne vaut que pour ses propres angles.`,
     es: (v) =>
-      `No se prevé lo que hace en mezclas y en blancos: contiene un pigmento en laminillas (${es.listed(v.pigments)}), que hacen de espejo, y la teoría solo cuenta lo que se absorbe y lo que se dispersa por igual en todas direcciones. Una medición solo vale para sus propios ángulos.`,
+      `No se prevé cómo queda en mezclas y en blancos: contiene un pigmento en laminillas (${es.listed(v.pigments)}), que hacen de espejo, y la teoría solo cuenta lo que se absorbe y lo que se dispersa por igual en todas direcciones. Una medición solo vale para sus propios ángulos.`,
   },
   "white-not-predicted": {
     en: (v) =>
@@ -38,9 +38,9 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     de: (v) =>
       `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: ihr Weiß fluoresziert oder besteht aus Plättchen, und dafür gilt die Theorie nicht.`,
     fr: (v) =>
-      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: son blanc est fluorescent ou fait de paillettes, pour lesquels la théorie ne vaut pas.`,
+      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: son blanc est fluorescent ou en paillettes, et la théorie ne vaut alors pas.`,
     es: (v) =>
-      `${esDrawdown.letDown(v)} no se ajusta: su blanco es fluorescente o está hecho de laminillas, y para ellos la teoría no vale.`,
+      `${esDrawdown.letDown(v)} no se ajusta: su blanco es fluorescente o está formado por laminillas, y entonces la teoría no vale.`,
   },
   "no-masstone": {
     en: () =>
@@ -50,15 +50,16 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     fr: () =>
       "Le ton plein n’a pas été mesuré\u202f; les dégradés seuls ne disent pas ce qu’une couleur absorbe et ce qu’elle diffuse.",
     es: () =>
-      "El tono pleno no se ha medido; los rebajes solos no dicen qué absorbe un color y qué dispersa.",
+      "El tono pleno no se ha medido; los rebajes por sí solos no dicen qué absorbe un color y qué dispersa.",
   },
   "no-tint": {
     en: () => "No let-down in a white has been read, and a masstone alone predicts none.",
     de: () =>
       "Keine Aufhellung in einem Weiß wurde gemessen, und ein Vollton allein sagt keine vorher.",
     fr: () =>
-      "Aucun dégradé dans un blanc n’a été mesuré, et un ton plein seul n’en prévoit aucun.",
-    es: () => "No se ha medido ningún rebaje en un blanco, y un tono pleno solo no prevé ninguno.",
+      "Aucun dégradé dans un blanc n’a été mesuré, et un ton plein seul ne permet d’en prévoir aucun.",
+    es: () =>
+      "No se ha medido ningún rebaje en un blanco, y un tono pleno por sí solo no permite prever ninguno.",
   },
   "masstone-without-spectrum": {
     en: () =>
@@ -113,9 +114,9 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     de: (v) =>
       `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: ihr Verhältnis von Farbe zu Weiß liegt nicht über 0.`,
     fr: (v) =>
-      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: son rapport de couleur à blanc n’est pas supérieur à 0.`,
+      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: son rapport couleur/blanc n’est pas supérieur à 0.`,
     es: (v) =>
-      `${esDrawdown.letDown(v)} no se ajusta: su proporción de color a blanco no es mayor que 0.`,
+      `${esDrawdown.letDown(v)} no se ajusta: su proporción color/blanco no es mayor que 0.`,
   },
   "masstone-lighter-than-tint": {
     en: (v) =>
@@ -123,9 +124,9 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     de: (v) =>
       `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: sie misst dunkler als der Vollton (${deDrawdown.luminances(v.tintY, v.masstoneY)}), und das kann keine Aufhellung in einem Weiß.`,
     fr: (v) =>
-      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus sombre que le ton plein (${frDrawdown.luminances(v.tintY, v.masstoneY)}), ce que ne peut aucun dégradé dans un blanc.`,
+      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus sombre que le ton plein (${frDrawdown.luminances(v.tintY, v.masstoneY)}), ce qui est impossible dans un blanc.`,
     es: (v) =>
-      `${esDrawdown.letDown(v)} no se ajusta: resulta más oscuro que el tono pleno (${esDrawdown.luminances(v.tintY, v.masstoneY)}), lo que nada rebajado en un blanco puede.`,
+      `${esDrawdown.letDown(v)} no se ajusta: resulta más oscuro que el tono pleno (${esDrawdown.luminances(v.tintY, v.masstoneY)}), lo que es imposible en un blanco.`,
   },
   "tint-lighter-than-white": {
     en: (v) =>
@@ -133,9 +134,9 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     de: (v) =>
       `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: sie misst heller als ihr Weiß (${deDrawdown.luminances(v.tintY, v.whiteY)}), und das kann keine Aufhellung darin.`,
     fr: (v) =>
-      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus clair que son blanc (${frDrawdown.luminances(v.tintY, v.whiteY)}), ce que ne peut aucun dégradé dans ce blanc.`,
+      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus clair que son blanc (${frDrawdown.luminances(v.tintY, v.whiteY)}), ce qui est impossible dans ce blanc.`,
     es: (v) =>
-      `${esDrawdown.letDown(v)} no se ajusta: resulta más claro que su blanco (${esDrawdown.luminances(v.tintY, v.whiteY)}), lo que nada rebajado en él puede.`,
+      `${esDrawdown.letDown(v)} no se ajusta: resulta más claro que su blanco (${esDrawdown.luminances(v.tintY, v.whiteY)}), lo que es imposible en él.`,
   },
   "white-lighter-than-tint": {
     en: (v) =>
@@ -173,7 +174,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     de: (v) =>
       `Ohne Konstanten der Oberfläche sagt eine Messung (${deDrawdown.geometry(v.from)}) nicht, was der Glanz hinzufügt.`,
     fr: (v) =>
-      `Sans les constantes de sa surface, une mesure (${wordOf(GEOMETRIES, v.from, "fr")}) ne dit pas ce que le brillant y ajoute.`,
+      `Sans les constantes de sa surface, une mesure (${wordOf(GEOMETRIES, v.from, "fr")}) ne dit pas ce que le reflet y ajoute.`,
     es: (v) =>
       `Sin las constantes de su superficie, una medición (${wordOf(GEOMETRIES, v.from, "es")}) no dice lo que el brillo le añade.`,
   },
@@ -213,9 +214,9 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     de: (v) =>
       `Mit Glanz gemessen liegt der Vollton so nah an dem, was die Oberfläche allein zurückwirft (k1 ${de.decimals(v.k1, 3)}), dass sich nicht sagen lässt, wie tief er ohne Glanz ist.`,
     fr: (v) =>
-      `Mesuré avec son reflet, le ton plein est si près de ce que la surface seule renvoie (k1 ${fr.decimals(v.k1, 3)}) que nous ne pouvons dire combien il est profond sans reflet.`,
+      `Mesuré avec son reflet, le ton plein est si près de ce que la surface seule renvoie (k1 ${fr.decimals(v.k1, 3)}) que nous ne pouvons dire s’il est profond sans reflet.`,
     es: (v) =>
-      `Medido con su brillo, el tono pleno está tan cerca de lo que devuelve la sola superficie (k1 ${es.decimals(v.k1, 3)}) que no podemos decir cuán profundo es sin brillo.`,
+      `Medido con su brillo, el tono pleno está tan cerca de lo que devuelve la sola superficie (k1 ${es.decimals(v.k1, 3)}) que no podemos decir si es profundo sin brillo.`,
   },
 
   "suspect-drawdown": {
@@ -224,9 +225,9 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     de: (v) =>
       `${deDrawdown.letDown(v)} ist zweifelhaft: sie liegt ${de.deltaE00Text(v.leaveOneOutDeltaE00)} von dem, was nach den anderen zu erwarten ist (Grenze ${de.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, und die anderen stimmen untereinander auf ${de.decimals(v.othersDeltaE00, 1)} überein`}; sie wird nicht verwendet.`,
     fr: (v) =>
-      `${frDrawdown.letDown(v)} est douteux\u202f: il est à ${fr.deltaE00Text(v.leaveOneOutDeltaE00)} de ce que les autres font attendre (la limite est ${fr.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, et les autres s’accordent entre eux à ${fr.decimals(v.othersDeltaE00, 1)} près`}\u202f; il n’est pas employé.`,
+      `${frDrawdown.letDown(v)} est douteux\u202f: il est à ${fr.deltaE00Text(v.leaveOneOutDeltaE00)} de ce que les autres font attendre (la limite est ${fr.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, alors que les autres s’accordent entre eux à ${fr.decimals(v.othersDeltaE00, 1)} près`}\u202f; il n’est pas employé.`,
     es: (v) =>
-      `${esDrawdown.letDown(v)} es dudoso: está a ${es.deltaE00Text(v.leaveOneOutDeltaE00)} de lo que los demás hacen esperar (el límite es ${es.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, y los demás concuerdan entre sí dentro de ${es.decimals(v.othersDeltaE00, 1)}`}; no se usa.`,
+      `${esDrawdown.letDown(v)} es dudoso: está a ${es.deltaE00Text(v.leaveOneOutDeltaE00)} de lo que los demás hacen esperar (el límite es ${es.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, mientras que los demás concuerdan entre sí con un margen de ${es.decimals(v.othersDeltaE00, 1)}`}; no se usa.`,
   },
   "drawdowns-disagree": {
     en: (v) =>
@@ -236,13 +237,13 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     fr: (v) =>
       `${frDrawdown.letDown(v)} et l’autre dans ce blanc se contredisent (${fr.deltaE00Text(v.leaveOneOutDeltaE00)}\u202f; la limite est ${fr.decimals(v.limit, 1)}), et rien ne dit lequel est faux.`,
     es: (v) =>
-      `${esDrawdown.letDown(v)} y el otro en ese blanco se contradicen (${es.deltaE00Text(v.leaveOneOutDeltaE00)}; el límite es ${es.decimals(v.limit, 1)}), y nada dice cuál es el falso.`,
+      `${esDrawdown.letDown(v)} y el otro en ese blanco se contradicen (${es.deltaE00Text(v.leaveOneOutDeltaE00)}; el límite es ${es.decimals(v.limit, 1)}), y nada dice cuál es el erróneo.`,
   },
   "fit-needs-masstone": {
     en: () => "The masstone cannot be left out, since the fit rests on it.",
     de: () => "Der Vollton lässt sich nicht auslassen, denn auf ihm ruht die Anpassung.",
     fr: () => "Le ton plein ne peut être écarté, puisque l’ajustement repose sur lui.",
-    es: () => "El tono pleno no puede dejarse fuera, puesto que el ajuste descansa en él.",
+    es: () => "El tono pleno no puede dejarse fuera, puesto que el ajuste se apoya en él.",
   },
   "only-let-down-in-its-white": {
     en: (v) => `The only let-down in ${en.within(v.white)}: left out, nothing would predict it.`,
@@ -328,9 +329,9 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     de: (v) =>
       `Die Anpassung trifft die Aufstriche so gut, wie Messen und Wiegen zulassen (gewichtete Abweichung ${de.significant(v.weightedResidual, 2)}).`,
     fr: (v) =>
-      `L’ajustement rejoint les applications aussi bien que le permettent la mesure et la pesée (résidu pondéré ${fr.significant(v.weightedResidual, 2)}).`,
+      `L’ajustement retrouve les applications aussi bien que le permettent la mesure et la pesée (résidu pondéré ${fr.significant(v.weightedResidual, 2)}).`,
     es: (v) =>
-      `El ajuste alcanza las aplicaciones tan bien como permiten la medición y la pesada (residuo ponderado ${es.significant(v.weightedResidual, 2)}).`,
+      `El ajuste reproduce las aplicaciones tan bien como permiten la medición y la pesada (residuo ponderado ${es.significant(v.weightedResidual, 2)}).`,
   },
   "fit-misses-more-than-noise": {
     en: (v) =>
@@ -340,7 +341,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     fr: (v) =>
       `L’ajustement s’écarte des applications plus que ne l’expliquent la mesure et la pesée (résidu pondéré ${fr.significant(v.weightedResidual, 2)}\u202f; près de 1, elles seules seraient en cause).`,
     es: (v) =>
-      `El ajuste se aparta de las aplicaciones más de lo que explican la medición y la pesada (residuo ponderado ${es.significant(v.weightedResidual, 2)}; cerca de 1 sería solo de ellas).`,
+      `El ajuste se aparta de las aplicaciones más de lo que explican la medición y la pesada (residuo ponderado ${es.significant(v.weightedResidual, 2)}; cerca de 1 se debería solo a ellas).`,
   },
   "scattering-known": {
     en: (v) =>
@@ -350,7 +351,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     fr: (v) =>
       `Ce qu’elle diffuse par rapport à ses blancs est connu à environ ${fr.percent(v.relativeUncertainty, 1)} près.`,
     es: (v) =>
-      `Lo que dispersa junto a sus blancos se conoce con un error de alrededor del ${es.percent(v.relativeUncertainty, 1)}.`,
+      `Lo que dispersa en comparación con sus blancos se conoce con un error de alrededor del ${es.percent(v.relativeUncertainty, 1)}.`,
   },
   "scattering-is-bound": {
     en: (v) =>
@@ -358,9 +359,9 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     de: (v) =>
       `Bekannt ist nur eine Grenze dafür, wie stark sie streut: der Vollton reflektiert ${de.percent(v.masstoneY)}, und die Anpassung lässt es auf \u00b1\u00a0${de.percent(v.relativeUncertainty, 1)} offen.`,
     fr: (v) =>
-      `Nous ne connaissons qu’une borne de ce qu’elle diffuse\u202f: le ton plein renvoie ${fr.percent(v.masstoneY)}, et l’ajustement laisse \u00b1\u00a0${fr.percent(v.relativeUncertainty, 1)}.`,
+      `Nous ne connaissons qu’une borne de ce qu’elle diffuse\u202f: le ton plein renvoie ${fr.percent(v.masstoneY)}, et l’ajustement laisse une marge de \u00b1\u00a0${fr.percent(v.relativeUncertainty, 1)}.`,
     es: (v) =>
-      `Solo conocemos una cota de lo que dispersa: el tono pleno devuelve el ${es.percent(v.masstoneY)}, y el ajuste lo deja abierto en \u00b1\u00a0${es.percent(v.relativeUncertainty, 1)}.`,
+      `Solo conocemos una cota de lo que dispersa: el tono pleno devuelve el ${es.percent(v.masstoneY)}, y el ajuste deja un margen de \u00b1\u00a0${es.percent(v.relativeUncertainty, 1)}.`,
   },
 
   "ladder-does-not-reach": {
@@ -389,7 +390,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     fr: (v) =>
       `L* ${fr.decimals(v.L, 0)} tombe entre deux dégradés distants de ${fr.decimals(v.gap, 0)} en L*\u202f; au-delà de ${fr.decimals(v.limit, 0)} on ne comble pas l’intervalle sans ajustement.`,
     es: (v) =>
-      `L* ${es.decimals(v.L, 0)} cae entre rebajes que distan ${es.decimals(v.gap, 0)} de L*; más de ${es.decimals(v.limit, 0)} no se salva sin un ajuste.`,
+      `L* ${es.decimals(v.L, 0)} cae entre rebajes que distan ${es.decimals(v.gap, 0)} de L*; sin un ajuste no se salva una distancia mayor de ${es.decimals(v.limit, 0)}.`,
   },
   "film-needs-masstone-or-two-grounds": {
     en: () =>
@@ -414,7 +415,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
   "no-such-white": {
     en: (v) => `Nothing was let down in ${en.within(v.white)}.`,
     de: (v) => `In ${de.within(v.white)} wurde nichts aufgehellt.`,
-    fr: (v) => `Rien n’a été dégradé dans ${fr.within(v.white)}.`,
-    es: (v) => `No se rebajó nada en ${es.within(v.white)}.`,
+    fr: (v) => `Rien n’a été coupé avec ${fr.within(v.white)}.`,
+    es: (v) => `No se rebajó nada con ${es.within(v.white)}.`,
   },
 };

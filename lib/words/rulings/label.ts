@@ -22,9 +22,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
       `${hazardClass}, ${deLabel.ROUTES[route]} (${deLabel.named(ingredients)}): der Schätzwert für das Gemisch ist ${de.withUnit(de.significant(ateMix, 3), unit)}, ${limit === undefined ? "ein Grenzwert ist dafür nicht angegeben" : `der Grenzwert ${de.withUnit(de.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `; ${de.percent(unknownFraction)} sind von unbekannter Toxizität` : ""}.`,
     fr: ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
-      `${hazardClass}, ${frLabel.ROUTES[route]}, du fait ${fr.of(frLabel.named(ingredients))}\u202f: l’estimation pour le mélange est de ${fr.withUnit(fr.significant(ateMix, 3), unit)}, ${limit === undefined ? "pour quoi aucune limite n’est indiquée" : `la limite de ${fr.withUnit(fr.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, avec ${fr.percent(unknownFraction)} de composants de toxicité inconnue` : ""}.`,
+      `${hazardClass}, ${frLabel.ROUTES[route]}, du fait ${fr.of(frLabel.named(ingredients))}\u202f: l’estimation pour le mélange est de ${fr.withUnit(fr.significant(ateMix, 3), unit)}, ${limit === undefined ? "pour laquelle aucune limite n’est indiquée" : `et la limite de ${fr.withUnit(fr.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, avec ${fr.percent(unknownFraction)} de composants de toxicité inconnue` : ""}.`,
     es: ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
-      `${hazardClass}, ${esLabel.ROUTES[route]}, por ${esLabel.named(ingredients)}: la estimación para la mezcla es de ${es.withUnit(es.significant(ateMix, 3), unit)}, ${limit === undefined ? "para la que no se indica ningún límite" : `el límite de ${es.withUnit(es.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, con un ${es.percent(unknownFraction)} de toxicidad desconocida` : ""}.`,
+      `${hazardClass}, ${esLabel.ROUTES[route]}, por ${esLabel.named(ingredients)}: la estimación para la mezcla es de ${es.withUnit(es.significant(ateMix, 3), unit)}, ${limit === undefined ? "para la que no se indica ningún límite" : `y el límite de ${es.withUnit(es.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, con un ${es.percent(unknownFraction)} de componentes de toxicidad desconocida` : ""}.`,
   },
   "cut-off": {
     en: ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
@@ -52,9 +52,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ hazardClass, limit, limitKind, ingredients, weightedSum }) =>
       `${hazardClass} ab einer gewichteten Summe von ${de.percent(limit)}: ${deLabel.named(ingredients)}, gewichtet ${de.percent(weightedSum)}${limitKind === "specific" ? de.bracketed("nach einem eigenen Grenzwert des Stoffes") : ""}.`,
     fr: ({ hazardClass, limit, limitKind, ingredients, weightedSum }) =>
-      `${hazardClass} à partir d’une somme pondérée de ${fr.percent(limit)}\u202f: ${frLabel.named(ingredients)}, pondéré ${fr.percent(weightedSum)}${limitKind === "specific" ? fr.bracketed("selon une limite propre à la substance") : ""}.`,
+      `${hazardClass} à partir d’une somme pondérée de ${fr.percent(limit)}\u202f: ${frLabel.named(ingredients)}, somme pondérée ${fr.percent(weightedSum)}${limitKind === "specific" ? fr.bracketed("selon une limite propre à la substance") : ""}.`,
     es: ({ hazardClass, limit, limitKind, ingredients, weightedSum }) =>
-      `${hazardClass} desde una suma ponderada del ${es.percent(limit)}: ${esLabel.named(ingredients)}, ponderado ${es.percent(weightedSum)}${limitKind === "specific" ? es.bracketed("según un límite propio de la sustancia") : ""}.`,
+      `${hazardClass} desde una suma ponderada del ${es.percent(limit)}: ${esLabel.named(ingredients)}, suma ponderada ${es.percent(weightedSum)}${limitKind === "specific" ? es.bracketed("según un límite propio de la sustancia") : ""}.`,
   },
   "flash-point": {
     en: ({ hazardClass, flashPointC }) =>
@@ -130,9 +130,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ ingredients, limit, ...size }) =>
       `Enthält Blei in nicht angegebenem Anteil (${deLabel.named(ingredients)}) und zählt daher als über ${de.percent(limit)}${deLabel.shortForm(size)}.`,
     fr: ({ ingredients, limit, ...size }) =>
-      `Contient du plomb dans une part qui n’est pas indiquée (${frLabel.named(ingredients)}), et compte donc comme au-dessus de ${fr.percent(limit)}${frLabel.shortForm(size)}.`,
+      `Contient du plomb en proportion non indiquée (${frLabel.named(ingredients)}), et compte donc comme au-dessus de ${fr.percent(limit)}${frLabel.shortForm(size)}.`,
     es: ({ ingredients, limit, ...size }) =>
-      `Contiene plomo en una parte que no se indica (${esLabel.named(ingredients)}), así que cuenta como por encima del ${es.percent(limit)}${esLabel.shortForm(size)}.`,
+      `Contiene plomo en una proporción que no se indica (${esLabel.named(ingredients)}), así que cuenta como por encima del ${es.percent(limit)}${esLabel.shortForm(size)}.`,
   },
   "traces-in-an-unclassified-mixture": {
     en: ({ ingredients }) =>
@@ -181,9 +181,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ name, frame }) =>
       `Weggelassen: für ${de.within(name)} angegeben, aber keine Kategorie nach ${frame}.`,
     fr: ({ name, frame }) =>
-      `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, et aucune catégorie de ${frame}.`,
+      `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, et ce n’est pas une catégorie de ${frame}.`,
     es: ({ name, frame }) =>
-      `Omitido: declarado para ${es.within(name)}, y ninguna categoría de ${frame}.`,
+      `Omitido: declarado para ${es.within(name)}, y no es una categoría de ${frame}.`,
   },
   "dust-not-from-a-paste": {
     en: ({ name }) =>
@@ -219,7 +219,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ name }) =>
       `Weggelassen: für ${de.within(name)} angegeben, doch der Flammpunkt des Gemisches entscheidet.`,
     fr: ({ name }) =>
-      `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, mais le point d’éclair du mélange décide.`,
+      `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, mais c’est le point d’éclair du mélange qui décide.`,
     es: ({ name }) =>
       `Omitido: declarado para ${es.within(name)}, pero decide el punto de inflamación de la mezcla.`,
   },
@@ -288,7 +288,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     fr: ({ packageMl, upToMl, statements }) =>
       `L’étiquette d’un emballage de ${fr.millilitres(packageMl)} (jusqu’à ${fr.millilitres(upToMl)}) peut omettre ${fr.listed(statements)} si ni elle, ni une étiquette dépliante, ni une étiquette volante, ni un emballage extérieur ne peut porter le tout\u202f; une page ou une carte ne l’omet jamais.`,
     es: ({ packageMl, upToMl, statements }) =>
-      `La etiqueta de un envase de ${es.millilitres(packageMl)} (hasta ${es.millilitres(upToMl)}) puede omitir ${es.listed(statements)} si ni ella, ni una etiqueta desplegable, ni una colgante, ni un envase exterior pueden llevarlo todo; una página o una tarjeta nunca.`,
+      `La etiqueta de un envase de ${es.millilitres(packageMl)} (hasta ${es.millilitres(upToMl)}) puede omitir ${es.listed(statements)} si ni ella, ni una etiqueta desplegable, ni una etiqueta colgada, ni un envase exterior pueden llevarlo todo; una página o una tarjeta nunca.`,
   },
 
   "unknown-acute-toxicity": {
@@ -339,7 +339,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ statements, name }) =>
       `Der Lieferant von ${de.within(name)} gibt ${de.listed(statements)} an, auf keiner unserer Listen: nachschlagen und als gefährlich behandeln.`,
     fr: ({ statements, name }) =>
-      `Le fournisseur ${fr.of(fr.within(name))} déclare ${fr.listed(statements)}, qui n’est sur aucune de nos listes\u202f: à chercher, et à traiter comme dangereux.`,
+      `Le fournisseur ${fr.of(fr.within(name))} déclare ${fr.listed(statements)}, qui n’est sur aucune de nos listes\u202f: à vérifier, et à traiter comme dangereux.`,
     es: ({ statements, name }) =>
       `El proveedor de ${es.within(name)} declara ${es.listed(statements)}, que no está en ninguna de nuestras listas: consultarlo, y tratar como peligroso.`,
   },
@@ -483,8 +483,8 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ count, atMost }) =>
       `${count} Sicherheitshinweise, wo ein Etikett Platz für ${atMost} hat.`,
     fr: ({ count, atMost }) =>
-      `${count} conseils de prudence, alors qu’une étiquette a place pour ${atMost}.`,
+      `${count} conseils de prudence, alors qu’une étiquette n’a de place que pour ${atMost}.`,
     es: ({ count, atMost }) =>
-      `${count} consejos de prudencia, donde en una etiqueta caben ${atMost}.`,
+      `${count} consejos de prudencia, cuando en una etiqueta caben ${atMost}.`,
   },
 };

@@ -68,9 +68,9 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     de: () =>
       "Vom Vollton des Standards ist kein Spektrum aufgezeichnet, der Vollton wird daher nicht beurteilt.",
     fr: () =>
-      "Aucun spectre du ton plein de l’étalon n’est consigné, et le ton plein n’est pas jugé.",
+      "Aucun spectre du ton plein de l’étalon n’est consigné, et le ton plein n’est donc pas jugé.",
     es: () =>
-      "No hay registrado ningún espectro del tono pleno del patrón, y el tono pleno no se juzga.",
+      "No hay registrado ningún espectro del tono pleno del patrón, así que el tono pleno no se juzga.",
   },
   "strength-not-judged": {
     en: ({ since, pigments }) =>
@@ -94,9 +94,9 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     de: ({ white, ratio }) =>
       `Der Standard hat keine Aufhellung ${ratio} in ${de.within(white)}, die Farbstärke wird daher nicht beurteilt.`,
     fr: ({ white, ratio }) =>
-      `L’étalon n’a pas de dégradé ${ratio} dans ${fr.within(white)}, et la force n’est pas jugée.`,
+      `L’étalon n’a pas de dégradé ${ratio} dans ${fr.within(white)}, et la force n’est donc pas jugée.`,
     es: ({ white, ratio }) =>
-      `El patrón no tiene rebaje ${ratio} en ${es.within(white)}, y la fuerza no se juzga.`,
+      `El patrón no tiene rebaje ${ratio} en ${es.within(white)}, así que la fuerza no se juzga.`,
   },
   "read-under-another-calibration": {
     en: ({ lot, standard }) =>
@@ -114,9 +114,9 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     de: ({ of, value }) =>
       `Eine Charge, bei ${deLot.figureOf(of, value)} (${deLot.CHARTED[of]}), liegt jenseits der Grenzen, die alle Chargen setzen.`,
     fr: ({ of, value }) =>
-      `Un lot, à ${frLot.figureOf(of, value)} (${frLot.CHARTED[of]}), sort des limites que fixent tous les lots.`,
+      `Un lot, à ${frLot.figureOf(of, value)} (${frLot.CHARTED[of]}), sort des limites que fixe l’ensemble des lots.`,
     es: ({ of, value }) =>
-      `Un lote, con ${esLot.figureOf(of, value)} (${esLot.CHARTED[of]}), sale de los límites que fijan todos los lotes.`,
+      `Un lote, con ${esLot.figureOf(of, value)} (${esLot.CHARTED[of]}), sale de los límites que fija el conjunto de los lotes.`,
   },
   "lots-far-apart": {
     en: ({ of, range, limit }) =>
@@ -124,9 +124,9 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     de: ({ of, range, limit }) =>
       `Zwei Chargen nacheinander liegen ${deLot.figureOf(of, range)} auseinander (${deLot.CHARTED[of]}), sonst kaum je mehr als ${deLot.figureOf(of, limit)}.`,
     fr: ({ of, range, limit }) =>
-      `Deux lots de suite sont distants de ${frLot.figureOf(of, range)} (${frLot.CHARTED[of]}), et presque jamais de plus de ${frLot.figureOf(of, limit)}.`,
+      `Deux lots de suite sont distants de ${frLot.figureOf(of, range)} (${frLot.CHARTED[of]}), alors que l’écart ne dépasse presque jamais ${frLot.figureOf(of, limit)}.`,
     es: ({ of, range, limit }) =>
-      `Dos lotes seguidos distan ${esLot.figureOf(of, range)} (${esLot.CHARTED[of]}), y casi nunca más de ${esLot.figureOf(of, limit)}.`,
+      `Dos lotes seguidos distan ${esLot.figureOf(of, range)} (${esLot.CHARTED[of]}), cuando la diferencia casi nunca pasa de ${esLot.figureOf(of, limit)}.`,
   },
   "lots-drifting-up": {
     en: ({ of, count }) =>
@@ -134,9 +134,9 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     de: ({ of, count }) =>
       `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gestiegen, also eine Verschiebung.`,
     fr: ({ of, count }) =>
-      `${upperFirst(frLot.CHARTED[of])}\u202f: en hausse sur ${count} lots de suite, donc à la dérive.`,
+      `${upperFirst(frLot.CHARTED[of])}\u202f: en hausse sur ${count} lots de suite, ce qui est une dérive.`,
     es: ({ of, count }) =>
-      `${upperFirst(esLot.CHARTED[of])}: ha subido en ${count} lotes seguidos; deriva.`,
+      `${upperFirst(esLot.CHARTED[of])}: sube desde hace ${count} lotes seguidos; hay una deriva.`,
   },
   "lots-drifting-down": {
     en: ({ of, count }) =>
@@ -144,9 +144,9 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     de: ({ of, count }) =>
       `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gefallen, also eine Verschiebung.`,
     fr: ({ of, count }) =>
-      `${upperFirst(frLot.CHARTED[of])}\u202f: en baisse sur ${count} lots de suite, donc à la dérive.`,
+      `${upperFirst(frLot.CHARTED[of])}\u202f: en baisse sur ${count} lots de suite, ce qui est une dérive.`,
     es: ({ of, count }) =>
-      `${upperFirst(esLot.CHARTED[of])}: ha bajado en ${count} lotes seguidos; deriva.`,
+      `${upperFirst(esLot.CHARTED[of])}: baja desde hace ${count} lotes seguidos; hay una deriva.`,
   },
   "lots-all-above": {
     en: ({ of, count }) =>

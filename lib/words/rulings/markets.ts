@@ -50,12 +50,12 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
     fr: ({ names, ...act }) =>
       frMarket.forbidden(
         act,
-        `quel composé du plomb contient ${fr.namesWithin(names)} n’est pas consigné, et les carbonates et sulfates de plomb ne peuvent être mis sur le marché ni utilisés comme peinture ${frMarket.inForce(act)}`,
+        `on n’a pas consigné quel composé du plomb contient ${fr.namesWithin(names)}, et les carbonates et sulfates de plomb ne peuvent être mis sur le marché ni utilisés comme peinture ${frMarket.inForce(act)}`,
       ),
     es: ({ names, ...act }) =>
       esMarket.forbidden(
         act,
-        `qué compuesto de plomo contiene ${es.namesWithin(names)} no está registrado, y los carbonatos y sulfatos de plomo no pueden comercializarse ni usarse como pintura ${esMarket.inForce(act)}`,
+        `no está registrado qué compuesto de plomo contiene ${es.namesWithin(names)}, y los carbonatos y sulfatos de plomo no pueden comercializarse ni usarse como pintura ${esMarket.inForce(act)}`,
       ),
   },
   "leaded-paint-by-declaration": {
@@ -69,7 +69,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     fr: (act) =>
       fr.sentence(
-        `il n’y a pas de licence\u202f: l’acheteur signe une déclaration d’usage, le fournisseur l’envoie avec un avis à l’autorité compétente du patrimoine et peut livrer trois semaines plus tard au plus tôt, sauf opposition de cette autorité\u202f; uniquement pour restaurer ou entretenir des œuvres d’art antérieures à 1992, des bâtiments classés des plus hauts grades et des monuments classés ${frMarket.inForce(act)}`,
+        `il n’y a pas de licence\u202f: l’acheteur signe une déclaration d’usage, le fournisseur l’envoie avec un avis à l’autorité compétente du patrimoine et peut livrer trois semaines plus tard au plus tôt, sauf opposition de cette autorité\u202f; uniquement pour restaurer ou entretenir des œuvres d’art antérieures à 1992, des bâtiments protégés des plus hautes catégories et des monuments classés ${frMarket.inForce(act)}`,
       ),
     es: (act) =>
       es.sentence(
@@ -87,11 +87,11 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     fr: ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
       fr.sentence(
-        `au travail, le plomb dans l’air reste au-dessous de ${fr.withUnit(fr.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} sur huit heures, et dans le sang au-dessous de ${fr.withUnit(fr.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} jusqu’au ${fr.dateWords(until)}, de ${fr.withUnit(fr.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} ensuite ${frMarket.inForce(act)}\u202f; un pays peut fixer une limite plus basse`,
+        `au travail, le plomb dans l’air doit rester au-dessous de ${fr.withUnit(fr.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} sur huit heures, et dans le sang au-dessous de ${fr.withUnit(fr.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} jusqu’au ${fr.dateWords(until)}, de ${fr.withUnit(fr.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} ensuite ${frMarket.inForce(act)}\u202f; un pays peut fixer une limite plus basse`,
       ),
     es: ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
       es.sentence(
-        `en el trabajo, el plomo en el aire queda por debajo de ${es.withUnit(es.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} en ocho horas y en la sangre por debajo de ${es.withUnit(es.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} hasta el ${es.dateWords(until)}, de ${es.withUnit(es.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} desde entonces ${esMarket.inForce(act)}; un país puede fijar un límite más bajo`,
+        `en el trabajo, el plomo en el aire debe quedar por debajo de ${es.withUnit(es.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} en ocho horas y en la sangre por debajo de ${es.withUnit(es.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} hasta el ${es.dateWords(until)}, de ${es.withUnit(es.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} desde entonces ${esMarket.inForce(act)}; un país puede fijar un límite más bajo`,
       ),
   },
   "substance-of-very-high-concern": {
@@ -109,7 +109,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     es: ({ names, ...act }) =>
       es.sentence(
-        `${es.namesWithin(names)} está en la lista de sustancias extremadamente preocupantes ${esMarket.inForce(act)}: la ficha de datos de seguridad lo dice a quien lo compra para trabajar`,
+        `${es.namesWithin(names)} está en la lista de sustancias extremadamente preocupantes ${esMarket.inForce(act)}: la ficha de datos de seguridad lo dice a quien la compra para su trabajo`,
       ),
   },
   "cadmium-in-other-paints": {
@@ -185,11 +185,11 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     fr: ({ statements, ...act }) =>
       fr.sentence(
-        `${fr.listed(statements)} l’écarterait du grand public ${frMarket.inForce(act)}\u202f; que les peintures pour artistes en sont exemptées est cité de mémoire`,
+        `${fr.listed(statements)} en interdirait la vente au grand public ${frMarket.inForce(act)}\u202f; l’exemption des peintures pour artistes est citée de mémoire`,
       ),
     es: ({ statements, ...act }) =>
       es.sentence(
-        `${es.listed(statements)} lo apartaría del público ${esMarket.inForce(act)}; que las pinturas para artistas están exentas se cita de memoria`,
+        `${es.listed(statements)} impediría su venta al público ${esMarket.inForce(act)}; la exención de las pinturas para artistas se cita de memoria`,
       ),
   },
   "restricted-to-professional-users": {
@@ -203,11 +203,11 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     fr: ({ statements, ...act }) =>
       fr.sentence(
-        `réservé aux utilisateurs professionnels, puisqu’il porte ${fr.listed(statements)} ${frMarket.inForce(act)}`,
+        `vente réservée aux utilisateurs professionnels, en raison de ${fr.listed(statements)} ${frMarket.inForce(act)}`,
       ),
     es: ({ statements, ...act }) =>
       es.sentence(
-        `reservado a usuarios profesionales, puesto que lleva ${es.listed(statements)} ${esMarket.inForce(act)}`,
+        `venta reservada a usuarios profesionales, por llevar ${es.listed(statements)} ${esMarket.inForce(act)}`,
       ),
   },
   "titanium-dioxide-without-h351": {
@@ -239,7 +239,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     fr: ({ statements, ...act }) =>
       fr.sentence(
-        `vendu au grand public par correspondance ou en ligne, l’annonce doit en montrer les dangers ${frMarket.inForce(act)}\u202f: ${fr.listed(statements)}`,
+        `en cas de vente au grand public par correspondance ou en ligne, l’annonce doit montrer les dangers ${frMarket.inForce(act)}\u202f: ${fr.listed(statements)}`,
       ),
     es: ({ statements, ...act }) =>
       es.sentence(

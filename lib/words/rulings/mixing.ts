@@ -14,7 +14,7 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
   "nothing-mixed": {
     en: () => "Nothing is mixed yet: give one paint a part or more.",
     de: () => "Noch ist nichts gemischt: geben Sie einer Farbe einen Teil oder mehr.",
-    fr: () => "Rien n’est encore mélangé\u202f: donner à une peinture une part ou plus.",
+    fr: () => "Rien n’est encore mélangé\u202f: donner une part ou plus à une peinture.",
     es: () => "Aún no se ha mezclado nada: dé a una pintura una parte o más.",
   },
   "paint-not-fitted": {
@@ -33,9 +33,9 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     de: ({ paint, white }) =>
       `${paint} wurde in ${de.within(white)} nicht erprobt, daher ist dort nichts bekannt. Wählen Sie ein anderes Weiß.`,
     fr: ({ paint, white }) =>
-      `${paint} n’a pas été essayé dans ${fr.within(white)}, et l’on n’en sait rien là. Choisir un autre blanc.`,
+      `${paint} n’a pas été essayé dans ${fr.within(white)}\u202f: on ne sait pas ce que donne ce mélange. Choisir un autre blanc.`,
     es: ({ paint, white }) =>
-      `${paint} no se probó en ${es.within(white)}, así que allí no se sabe nada. Elija otro blanco.`,
+      `${paint} no se probó en ${es.within(white)}, así que no se sabe qué da esa mezcla. Elija otro blanco.`,
   },
   "white-not-read": {
     en: ({ white }) => `${white} itself was not read, so it cannot be shown alone.`,
@@ -62,7 +62,7 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     fr: ({ paints }) =>
       `Ce que pèse un millilitre ${fr.of(fr.listed(paints.map(fr.within)))} n’est pas consigné. Mélanger plutôt au poids.`,
     es: ({ paints }) =>
-      `Cuánto pesa un mililitro de ${es.listed(paints.map(es.within))} no está registrado. Mezcle mejor por peso.`,
+      `No está registrado cuánto pesa un mililitro de ${es.listed(paints.map(es.within))}. Mezcle mejor por peso.`,
   },
   "pigment-share-not-recorded": {
     en: ({ paint }) =>
@@ -70,9 +70,9 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     de: ({ paint }) =>
       `Wie viel Pigment in ${de.within(paint)} ist, ist nicht aufgezeichnet; als Farbe lässt es sich daher nicht mischen.`,
     fr: ({ paint }) =>
-      `Combien de pigment contient ${fr.within(paint)} n’est pas consigné, et cela ne peut être mélangé comme peinture.`,
+      `La part de pigment ${fr.of(fr.within(paint))} n’est pas consignée\u202f: le mélange de cette peinture ne peut être calculé.`,
     es: ({ paint }) =>
-      `Cuánto pigmento hay en ${es.within(paint)} no está registrado, así que no puede mezclarse como pintura.`,
+      `No está registrado cuánto pigmento hay en ${es.within(paint)}, así que no puede calcularse su mezcla como pintura.`,
   },
   "white-films-not-read": {
     en: ({ white }) =>
@@ -90,9 +90,9 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     de: ({ medium }) =>
       `Von ${de.within(medium)} wurden keine dünnen Filme gemessen; was es mit der Farbe macht, ist daher nicht bekannt.`,
     fr: ({ medium }) =>
-      `Aucun film mince ${fr.of(fr.within(medium))} n’a été mesuré, et ce qu’il fait à la couleur n’est pas connu.`,
+      `Aucun film mince ${fr.of(fr.within(medium))} n’a été mesuré, et son effet sur la couleur n’est pas connu.`,
     es: ({ medium }) =>
-      `No se midieron películas finas de ${es.within(medium)}, así que no se sabe qué hace al color.`,
+      `No se midieron películas finas de ${es.within(medium)}, así que no se sabe qué efecto tiene sobre el color.`,
   },
   "grounds-not-read": {
     en: () => "No opacity chart is on record, so only a coat that hides can be shown.",
@@ -109,9 +109,9 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     de: () =>
       "Eine dieser Farben wurde in diesem Weiß nie aufgehellt, daher lässt sich nur ein deckender Auftrag zeigen.",
     fr: () =>
-      "L’une de ces peintures n’a jamais été dégradée dans ce blanc\u202f: seule une couche qui couvre peut être montrée.",
+      "L’une de ces peintures n’a jamais été coupée avec ce blanc\u202f: seule une couche qui couvre peut être montrée.",
     es: () =>
-      "Una de estas pinturas no se rebajó nunca en este blanco: solo puede mostrarse una capa que cubre.",
+      "Una de estas pinturas nunca se rebajó con este blanco: solo puede mostrarse una capa que cubre.",
   },
   "no-such-paint": {
     en: ({ slug, near }) =>
@@ -146,8 +146,9 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     de: ({ key, value }) =>
       `„${value}“ steht für „${key}“ nicht zur Wahl; gezeigt wird das Übliche.`,
     fr: ({ key, value }) =>
-      `«\u202f${value}\u202f» n’est pas un choix pour «\u202f${key}\u202f»\u202f; le choix ordinaire est montré.`,
-    es: ({ key, value }) => `«${value}» no es una opción para «${key}»; se muestra la usual.`,
+      `«\u202f${value}\u202f» n’est pas un choix pour «\u202f${key}\u202f»\u202f; le choix habituel est montré.`,
+    es: ({ key, value }) =>
+      `«${value}» no es una opción para «${key}»; se muestra la opción habitual.`,
   },
   "no-colour-notation": {
     en: ({ text }) =>
@@ -175,6 +176,6 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     fr: ({ text }) =>
       `Aucune peinture ne peut avoir la couleur ${text}\u202f: elle sort de ce qu’une surface peut renvoyer.`,
     es: ({ text }) =>
-      `Ninguna pintura puede tener el color ${text}: queda fuera de lo que una superficie devuelve.`,
+      `Ninguna pintura puede tener el color ${text}: queda fuera de lo que una superficie puede devolver.`,
   },
 };

@@ -46,8 +46,7 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     en: (v) => `${enMixture.losing(v)} it goes towards ${v.toward} (${enMixture.change(v)}).`,
     de: (v) =>
       `${deMixture.losing(v)} geht die Farbe nach ${TOWARD[v.toward].de} (${deMixture.change(v)}).`,
-    fr: (v) =>
-      `${frMixture.losing(v)} elle tourne ${TOWARD[v.toward].fr} (${frMixture.change(v)}).`,
+    fr: (v) => `${frMixture.losing(v)} elle vire ${TOWARD[v.toward].fr} (${frMixture.change(v)}).`,
     es: (v) => `${esMixture.losing(v)} vira ${TOWARD[v.toward].es} (${esMixture.change(v)}).`,
   },
   "parts-not-recorded": {
@@ -62,9 +61,9 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     de: (v) =>
       `Keine Vorhersage: keine Farbe aus ${de.namesWithin(v.components, "or")} allein hat Aufhellungen, die sich anpassen lassen.`,
     fr: (v) =>
-      `Rien n’est prévu\u202f: aucune peinture ${fr.of(fr.namesWithin(v.components, "or"))} seul n’a de dégradés qui puissent être ajustés.`,
+      `Rien n’est prévu\u202f: aucune peinture dont ${fr.namesWithin(v.components, "or")} soit le seul pigment n’a de dégradés utilisables.`,
     es: (v) =>
-      `No se prevé nada: ninguna pintura de ${es.namesWithin(v.components, "or")} solo tiene rebajes que puedan ajustarse.`,
+      `No se prevé nada: ninguna pintura con ${es.namesWithin(v.components, "or")} como único pigmento tiene rebajes utilizables.`,
   },
   "no-common-white": {
     en: (v) =>
@@ -72,9 +71,9 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     de: (v) =>
       `Keine Vorhersage: ${de.namesWithin(v.components)} wurden nicht in ein und demselben Weiß aufgehellt.`,
     fr: (v) =>
-      `Rien n’est prévu\u202f: ${fr.namesWithin(v.components)} n’ont pas été dégradés dans un seul et même blanc.`,
+      `Rien n’est prévu\u202f: ${fr.namesWithin(v.components)} n’ont pas été coupés avec un seul et même blanc.`,
     es: (v) =>
-      `No se prevé nada: ${es.namesWithin(v.components)} no se rebajaron en un mismo blanco.`,
+      `No se prevé nada: ${es.namesWithin(v.components)} no se rebajaron con un mismo blanco.`,
   },
   "oil-of-paint-not-known": {
     en: (v) =>
@@ -113,7 +112,7 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     de: (v) =>
       `Die Theorie sagt nichts über ${de.within(v.pigment)}: wie stark der Stoff absorbiert, wissen wir nicht.`,
     fr: (v) =>
-      `La théorie ne dit rien ${fr.of(fr.within(v.pigment))}\u202f: nous ne savons pas combien sa matière absorbe.`,
+      `La théorie ne dit rien ${fr.of(fr.within(v.pigment))}\u202f: nous ne savons pas à quel point sa matière absorbe.`,
     es: (v) =>
       `La teoría no dice nada de ${es.within(v.pigment)}: no sabemos cuánto absorbe su materia.`,
   },
@@ -173,9 +172,9 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     de: (v) =>
       `Nach der Theorie neigt ${de.within(v.black)} in ${de.within(v.white)} bei L* ${deMixture.lightness(v)} zu ${v.blueShare >= 0.5 ? "Blau" : "einem warmen Ton"} (b* ${deMixture.span(v.b, 0)}).`,
     fr: (v) =>
-      `Selon la théorie, ${fr.within(v.black)} tire ${v.blueShare >= 0.5 ? "vers le bleu" : "vers le chaud"} dans ${fr.within(v.white)} à L* ${frMixture.lightness(v)} (b* ${frMixture.span(v.b, 0)}).`,
+      `Selon la théorie, ${fr.within(v.black)} tire ${v.blueShare >= 0.5 ? "vers le bleu" : "vers les tons chauds"} dans ${fr.within(v.white)} à L* ${frMixture.lightness(v)} (b* ${frMixture.span(v.b, 0)}).`,
     es: (v) =>
-      `Según la teoría, ${es.within(v.black)} tira ${v.blueShare >= 0.5 ? "al azul" : "a lo cálido"} en ${es.within(v.white)} a L* ${esMixture.lightness(v)} (b* ${esMixture.span(v.b, 0)}).`,
+      `Según la teoría, ${es.within(v.black)} tira ${v.blueShare >= 0.5 ? "al azul" : "a los tonos cálidos"} en ${es.within(v.white)} a L* ${esMixture.lightness(v)} (b* ${esMixture.span(v.b, 0)}).`,
   },
   "theory-lean-not-known": {
     en: (v) =>

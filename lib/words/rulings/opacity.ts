@@ -18,7 +18,7 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
     de: (v) =>
       `Errechnet ist „${OPACITIES[v.class].de}“, und nach ihrem Pigment ist „${OPACITIES[v.expected].de}“ zu erwarten.`,
     fr: (v) =>
-      `Le calcul donne «\u202f${OPACITIES[v.class].fr}\u202f», et de son pigment on attend «\u202f${OPACITIES[v.expected].fr}\u202f».`,
+      `Le calcul donne «\u202f${OPACITIES[v.class].fr}\u202f», et l’on attend de son pigment «\u202f${OPACITIES[v.expected].fr}\u202f».`,
     es: (v) =>
       `El cálculo da «${OPACITIES[v.class].es}», y de su pigmento se espera «${OPACITIES[v.expected].es}».`,
   },
@@ -41,7 +41,7 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
       ),
     fr: ({ class: word, filmUm, contrastRatio, contrastRatioMin, spans, bound }) =>
       fr.sentence(
-        `${bound === "at least" && word !== "opaque" ? `au moins ${OPACITIES[word].fr}` : OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} a un rapport de contraste de ${bound === undefined ? "" : `${BOUNDS[bound].fr} `}${fr.decimals(contrastRatio, 3)}${fr.bracketed(
+        `${bound === "at least" && word !== "opaque" ? `au moins ${OPACITIES[word].fr}` : OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} a un rapport de contraste ${bound === undefined ? "de " : `d’${BOUNDS[bound].fr} `}${fr.decimals(contrastRatio, 3)}${fr.bracketed(
           contrastRatioMin > 0 ? `à partir de ${fr.decimals(contrastRatioMin, 2)}` : undefined,
           "selon nos propres limites",
           frOpacity.reach(spans),
@@ -80,9 +80,9 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
     de: ({ contrastRatio }) =>
       `Wie lasierend sie ist, lässt sich nicht sagen: ein so dunkler Film deckt die Prüfkarte durch seine Dunkelheit (Kontrastverhältnis ${de.decimals(contrastRatio, 3)}), und wie stark er streut, wissen wir nicht.`,
     fr: ({ contrastRatio }) =>
-      `Nous ne pouvons dire combien elle est transparente\u202f: un film aussi sombre couvre la carte par sa seule noirceur (rapport de contraste ${fr.decimals(contrastRatio, 3)}), et nous ne savons pas combien il diffuse.`,
+      `Nous ne pouvons dire à quel point elle est transparente\u202f: un film aussi sombre couvre la carte par sa seule noirceur (rapport de contraste ${fr.decimals(contrastRatio, 3)}), et nous ne savons pas combien il diffuse.`,
     es: ({ contrastRatio }) =>
-      `No podemos decir cuán transparente es: una película tan oscura cubre la carta por su sola oscuridad (relación de contraste ${es.decimals(contrastRatio, 3)}), y no sabemos cuánto dispersa.`,
+      `No podemos decir hasta qué punto es transparente: una película tan oscura cubre la carta por su sola oscuridad (relación de contraste ${es.decimals(contrastRatio, 3)}), y no sabemos cuánto dispersa.`,
   },
   "film-not-comparable": {
     en: ({ filmUm, wantedUm }) =>
@@ -90,8 +90,8 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
     de: ({ filmUm, wantedUm }) =>
       `Der gemessene Film, ${de.micrometres(filmUm)}, liegt zu weit weg von den ${de.micrometres(wantedUm)}, für die die Wörter des Deckvermögens gelten.`,
     fr: ({ filmUm, wantedUm }) =>
-      `Le film mesuré, ${fr.micrometres(filmUm)}, est trop loin des ${fr.micrometres(wantedUm)} pour lesquels valent les mots de l’opacité.`,
+      `Le film mesuré, ${fr.micrometres(filmUm)}, est trop loin des ${fr.micrometres(wantedUm)} pour lesquels valent nos mots d’opacité.`,
     es: ({ filmUm, wantedUm }) =>
-      `La película medida, ${es.micrometres(filmUm)}, está demasiado lejos de los ${es.micrometres(wantedUm)} para los que valen las palabras de opacidad.`,
+      `La película medida, ${es.micrometres(filmUm)}, está demasiado lejos de los ${es.micrometres(wantedUm)} para los que valen nuestras palabras de opacidad.`,
   },
 };

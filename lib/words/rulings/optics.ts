@@ -24,11 +24,11 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
       ),
     fr: (v) =>
       fr.sentence(
-        `nous ne pouvons dire ce qu’elle fait dans ${fr.within(v.white)}\u202f: ${frOptics.whyNotJudged(v)}`,
+        `nous ne pouvons dire ce qu’elle donne dans ${fr.within(v.white)}\u202f: ${frOptics.whyNotJudged(v)}`,
       ),
     es: (v) =>
       es.sentence(
-        `no podemos decir qué hace en ${es.within(v.white)}: ${esOptics.whyNotJudged(v)}`,
+        `no podemos decir cómo queda en ${es.within(v.white)}: ${esOptics.whyNotJudged(v)}`,
       ),
   },
   "differs-by-white": {
@@ -49,7 +49,7 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     fr: (v) =>
       `À ${fr.lightnessText(v.L)} sa teinte est la même dans tous les blancs, à ${fr.decimals(v.distance, 1)} près en a*, b*.`,
     es: (v) =>
-      `A ${es.lightnessText(v.L)} su matiz es el mismo en todos los blancos, dentro de ${es.decimals(v.distance, 1)} en a*, b*.`,
+      `A ${es.lightnessText(v.L)} su matiz es el mismo en todos los blancos, con una diferencia de ${es.decimals(v.distance, 1)} en a*, b* como máximo.`,
   },
   "whites-not-told-apart": {
     en: (v) =>
@@ -67,9 +67,9 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     de: (v) =>
       `Bei ${de.lightnessText(v.L)} ist sie nicht in zwei Weiß bekannt, daher kein Vergleich der Weiß.`,
     fr: (v) =>
-      `À ${fr.lightnessText(v.L)} nous ne la connaissons pas dans deux blancs, et les blancs ne sont pas comparés.`,
+      `À ${fr.lightnessText(v.L)} elle n’est pas connue dans deux blancs, et les blancs ne sont donc pas comparés.`,
     es: (v) =>
-      `A ${es.lightnessText(v.L)} no lo conocemos en dos blancos, y los blancos no se comparan.`,
+      `A ${es.lightnessText(v.L)} no se conoce en dos blancos, así que los blancos no se comparan.`,
   },
 
   "geometries-differ": {
@@ -95,9 +95,9 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     de: (v) =>
       `Kein Vergleich der Farbstärke: eine wurde in ${de.within(v.sample)} aufgehellt, die andere in ${de.within(v.reference)}.`,
     fr: (v) =>
-      `La force n’est pas comparée\u202f: l’une a été dégradée dans ${fr.within(v.sample)}, l’autre dans ${fr.within(v.reference)}.`,
+      `La force n’est pas comparée\u202f: l’une a été coupée avec ${fr.within(v.sample)}, l’autre avec ${fr.within(v.reference)}.`,
     es: (v) =>
-      `La fuerza no se compara: uno se rebajó en ${es.within(v.sample)}, el otro en ${es.within(v.reference)}.`,
+      `La fuerza no se compara: uno se rebajó con ${es.within(v.sample)}, el otro con ${es.within(v.reference)}.`,
   },
   "ratio-kinds-differ": {
     en: (v) =>
@@ -126,7 +126,7 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     fr: (v) =>
       `La force n’est pas comparée\u202f: les deux absorbent le plus à des endroits différents (${fr.decimals(v.sampleNm, 0)} et ${fr.decimals(v.referenceNm, 0)}\u00a0nm).`,
     es: (v) =>
-      `La fuerza no se compara: los dos absorben más en lugares distintos (${es.decimals(v.sampleNm, 0)} y ${es.decimals(v.referenceNm, 0)}\u00a0nm).`,
+      `La fuerza no se compara: los dos tienen su mayor absorción en lugares distintos (${es.decimals(v.sampleNm, 0)} y ${es.decimals(v.referenceNm, 0)}\u00a0nm).`,
   },
   "milled-stronger": {
     en: (v) =>
@@ -134,9 +134,9 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     de: (v) =>
       `Von Hand angerieben hat sie ${de.percent(v.strength)} der Farbstärke der gewalzten${deOptics.comparedIn(v)}.`,
     fr: (v) =>
-      `Broyée à la molette, elle a ${fr.percent(v.strength)} de sa force broyée à la machine${frOptics.comparedIn(v)}.`,
+      `Broyée à la molette, elle a ${fr.percent(v.strength)} de la force que lui donne la machine${frOptics.comparedIn(v)}.`,
     es: (v) =>
-      `Molido con moleta, tiene el ${es.percent(v.strength)} de su fuerza molido a máquina${esOptics.comparedIn(v)}.`,
+      `Molido con moleta, tiene el ${es.percent(v.strength)} de la fuerza que tiene molido a máquina${esOptics.comparedIn(v)}.`,
   },
   "mulled-stronger": {
     en: (v) =>
@@ -144,9 +144,9 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     de: (v) =>
       `Von Hand angerieben ist sie stärker: ${de.percent(v.strength)} der Farbstärke der gewalzten${deOptics.comparedIn(v)}.`,
     fr: (v) =>
-      `Broyée à la molette, elle est la plus forte\u202f: ${fr.percent(v.strength)} de sa force broyée à la machine${frOptics.comparedIn(v)}.`,
+      `Broyée à la molette, elle est plus forte\u202f: ${fr.percent(v.strength)} de la force que lui donne la machine${frOptics.comparedIn(v)}.`,
     es: (v) =>
-      `Molido con moleta, es el más fuerte: el ${es.percent(v.strength)} de su fuerza molido a máquina${esOptics.comparedIn(v)}.`,
+      `Molido con moleta, es más fuerte: el ${es.percent(v.strength)} de la fuerza que tiene molido a máquina${esOptics.comparedIn(v)}.`,
   },
   "alike-mulled-and-milled": {
     en: (v) =>
@@ -154,18 +154,18 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     de: (v) =>
       `Von Hand angerieben oder gewalzt, die Farbstärke ist gleich: ${de.percent(v.strength)} der gewalzten${deOptics.comparedIn(v)}.`,
     fr: (v) =>
-      `À la molette ou à la machine, sa force est la même\u202f: ${fr.percent(v.strength)} de la force broyée à la machine${frOptics.comparedIn(v)}.`,
+      `À la molette ou à la machine, sa force est la même\u202f: à la molette, ${fr.percent(v.strength)} de celle de la machine${frOptics.comparedIn(v)}.`,
     es: (v) =>
-      `Con moleta o a máquina, su fuerza es la misma: el ${es.percent(v.strength)} de la de máquina${esOptics.comparedIn(v)}.`,
+      `Con moleta o a máquina, su fuerza es la misma: con moleta, el ${es.percent(v.strength)} de la de máquina${esOptics.comparedIn(v)}.`,
   },
   "mulled-weaker": {
     en: () => "Mulled, expect it weaker than milled: lumps keep part of the colour to themselves.",
     de: () =>
       "Von Hand angerieben ist sie voraussichtlich schwächer als gewalzt: Klümpchen behalten einen Teil der Farbe für sich.",
     fr: () =>
-      "Broyée à la molette, il faut l’attendre plus faible qu’à la machine\u202f: des amas gardent pour eux une part de la couleur.",
+      "Broyée à la molette, elle sera sans doute plus faible qu’à la machine\u202f: des amas retiennent une part de la couleur.",
     es: () =>
-      "Molido con moleta, cabe esperarlo más débil que a máquina: los grumos se guardan parte del color.",
+      "Molido con moleta, será probablemente más débil que a máquina: los grumos retienen parte del color.",
   },
   "mulled-weaker-paler-bluer": {
     en: (v) =>
@@ -173,9 +173,9 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     de: (v) =>
       `Von Hand angerieben behält sie voraussichtlich ${de.percent(v.kept)} ihrer Farbstärke (Klümpchen von ${de.micrometres(v.lumpsUm)}), mit blasseren und blaueren Aufhellungen als gewalzt.`,
     fr: (v) =>
-      `Broyée à la molette, il faut en attendre ${fr.percent(v.kept)} de sa force (amas de ${fr.micrometres(v.lumpsUm)}), avec des dégradés plus pâles et plus bleus qu’à la machine.`,
+      `Broyée à la molette, elle gardera sans doute ${fr.percent(v.kept)} de sa force (amas de ${fr.micrometres(v.lumpsUm)}), avec des dégradés plus pâles et plus bleus qu’à la machine.`,
     es: (v) =>
-      `Molido con moleta, cabe esperar que conserve el ${es.percent(v.kept)} de su fuerza (grumos de ${es.micrometres(v.lumpsUm)}), con rebajes más pálidos y más azules que a máquina.`,
+      `Molido con moleta, conservará probablemente el ${es.percent(v.kept)} de su fuerza (grumos de ${es.micrometres(v.lumpsUm)}), con rebajes más pálidos y más azules que a máquina.`,
   },
 
   "films-hid-their-grounds": {
@@ -196,7 +196,7 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     fr: (v) =>
       `La force est mesurée par rapport à ${v.reference} d’après ce que les deux absorbent dans ${fr.within(v.white)}\u202f; à force égale elles diffèrent encore de \u0394E00 ${fr.decimals(v.residualDeltaE00, 1)}.`,
     es: (v) =>
-      `La fuerza se mide frente a ${v.reference} por lo que ambos absorben en ${es.within(v.white)}; a igual fuerza aún difieren en \u0394E00 ${es.decimals(v.residualDeltaE00, 1)}.`,
+      `La fuerza se mide frente a ${v.reference} según lo que ambos absorben en ${es.within(v.white)}; a igual fuerza aún difieren en \u0394E00 ${es.decimals(v.residualDeltaE00, 1)}.`,
   },
   "strength-by-equal-depth": {
     en: (v) =>
@@ -206,7 +206,7 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     fr: (v) =>
       `La force est mesurée par rapport à ${v.reference} d’après ce qu’il faut de chacune pour mener ${fr.within(v.white)} à une même clarté, puisque ses dégradés n’atteignent pas ceux de l’autre\u202f; à cette clarté elles diffèrent encore de \u0394E00 ${fr.decimals(v.residualDeltaE00, 1)}.`,
     es: (v) =>
-      `La fuerza se mide frente a ${v.reference} por cuánto de cada uno lleva ${es.within(v.white)} a una misma claridad, ya que sus rebajes no alcanzan los del otro; a esa claridad aún difieren en \u0394E00 ${es.decimals(v.residualDeltaE00, 1)}.`,
+      `La fuerza se mide frente a ${v.reference} según cuánto de cada uno lleva ${es.within(v.white)} a una misma claridad, ya que sus rebajes no alcanzan los del otro; a esa claridad aún difieren en \u0394E00 ${es.decimals(v.residualDeltaE00, 1)}.`,
   },
   "contrast-without-gloss": {
     en: (v) =>
@@ -276,7 +276,7 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     fr: (v) =>
       `Une charge, non un blanc\u202f: ${fr.significant(v.volumes, 2)} volumes du médium pour un ${frOptics.extended(v)} ne relèvent son L* que de ${fr.decimals(v.change, 1)}, depuis ${fr.decimals(v.fromL, 0)} (reflet inclus).`,
     es: (v) =>
-      `Una carga, no un blanco: ${es.significant(v.volumes, 2)} volúmenes del médium por uno de ${esOptics.extended(v)} solo suben su L* en ${es.decimals(v.change, 1)}, desde ${es.decimals(v.fromL, 0)} (brillo incluido).`,
+      `Una carga, no un blanco: ${es.significant(v.volumes, 2)} volúmenes del médium por uno ${esOptics.extended(v)} solo suben su L* en ${es.decimals(v.change, 1)}, desde ${es.decimals(v.fromL, 0)} (brillo incluido).`,
   },
   "extender-lightens": {
     en: (v) =>
@@ -286,6 +286,6 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     fr: (v) =>
       `${fr.significant(v.volumes, 2)} volumes du médium pour un ${frOptics.extended(v)} relèvent son L* de ${fr.decimals(v.fromL, 0)} à ${fr.decimals(v.toL, 0)} (reflet inclus).`,
     es: (v) =>
-      `${es.significant(v.volumes, 2)} volúmenes del médium por uno de ${esOptics.extended(v)} suben su L* de ${es.decimals(v.fromL, 0)} a ${es.decimals(v.toL, 0)} (brillo incluido).`,
+      `${es.significant(v.volumes, 2)} volúmenes del médium por uno ${esOptics.extended(v)} suben su L* de ${es.decimals(v.fromL, 0)} a ${es.decimals(v.toL, 0)} (brillo incluido).`,
   },
 };

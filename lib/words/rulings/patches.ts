@@ -26,7 +26,7 @@ export const PATCH_RULINGS: RulingsInEach<PhotographStatement> = {
     de: ({ median, limit }) =>
       `Farben nicht korrigiert: weggelassene Felder werden um \u0394E00 ${de.NUMBERS.decimal(median, 1)} verfehlt (Median), höchstens ${de.NUMBERS.decimal(limit, 0)} wären recht.`,
     fr: ({ median, limit }) =>
-      `Couleurs non corrigées\u202f: les plages mises de côté s’écartent de \u0394E00 ${fr.NUMBERS.decimal(median, 1)} (médiane), il faudrait ${fr.NUMBERS.decimal(limit, 0)} au plus.`,
+      `Couleurs non corrigées\u202f: les plages mises de côté s’écartent de \u0394E00 ${fr.NUMBERS.decimal(median, 1)} (médiane), et il faudrait ${fr.NUMBERS.decimal(limit, 0)} au plus.`,
     es: ({ median, limit }) =>
       `Colores sin corregir: el error en las muestras apartadas es de \u0394E00 ${es.NUMBERS.decimal(median, 1)} (mediana), y se admite ${es.NUMBERS.decimal(limit, 0)} como máximo.`,
   },

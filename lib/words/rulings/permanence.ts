@@ -133,7 +133,7 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
     fr: ({ category, form, pigment }) =>
       `La catégorie\u00a0${category} est déclarée par le fournisseur pour ${fr.within(pigment)}${fr.bracketed(frPermanence.formText(form))}\u202f; non testée ici.`,
     es: ({ category, form, pigment }) =>
-      `La categoría\u00a0${category} es dato del proveedor para ${es.within(pigment)}${es.bracketed(esPermanence.formText(form))}; no ensayada aquí.`,
+      `La categoría\u00a0${category} es la que declara el proveedor para ${es.within(pigment)}${es.bracketed(esPermanence.formText(form))}; no ensayada aquí.`,
   },
   "expected-by-colour-index-name": {
     en: ({ pigment, colourIndexName, expectation, kinds }) =>
@@ -164,11 +164,11 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
       ),
     fr: ({ pigment, form, deltaEab, category }) =>
       fr.sentence(
-        `${fr.within(pigment)} a été exposé ici dans une peinture à lui seul\u202f: le ${wordOf(FORMS, form, "fr")} a changé de ${fr.deltaEabText(deltaEab)}, comme en catégorie\u00a0${category}`,
+        `${fr.within(pigment)} a été exposé ici dans une peinture dont il est le seul pigment\u202f: le ${wordOf(FORMS, form, "fr")} a changé de ${fr.deltaEabText(deltaEab)}, comme en catégorie\u00a0${category}`,
       ),
     es: ({ pigment, form, deltaEab, category }) =>
       es.sentence(
-        `${es.within(pigment)} se expuso aquí en una pintura suya: el ${wordOf(FORMS, form, "es")} cambió en ${es.deltaEabText(deltaEab)}, como en la categoría\u00a0${category}`,
+        `${es.within(pigment)} se expuso aquí en una pintura de ese solo pigmento: el ${wordOf(FORMS, form, "es")} cambió en ${es.deltaEabText(deltaEab)}, como en la categoría\u00a0${category}`,
       ),
   },
   "pigment-exposed-as-stated": {
@@ -182,11 +182,11 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
       ),
     fr: ({ pigment, form, deltaEab, category }) =>
       fr.sentence(
-        `${fr.within(pigment)}, dans une peinture à lui seul, a changé à la lumière de ${fr.deltaEabText(deltaEab)} en ${wordOf(FORMS, form, "fr")}, comme en catégorie\u00a0${category}, selon d’autres`,
+        `${fr.within(pigment)}, dans une peinture dont il est le seul pigment, a changé à la lumière de ${fr.deltaEabText(deltaEab)} en ${wordOf(FORMS, form, "fr")}, comme en catégorie\u00a0${category}, selon d’autres`,
       ),
     es: ({ pigment, form, deltaEab, category }) =>
       es.sentence(
-        `${es.within(pigment)}, en una pintura suya, cambió a la luz en ${es.deltaEabText(deltaEab)} en ${wordOf(FORMS, form, "es")}, como en la categoría\u00a0${category}, según otros`,
+        `${es.within(pigment)}, en una pintura de ese solo pigmento, cambió a la luz en ${es.deltaEabText(deltaEab)} en ${wordOf(FORMS, form, "es")}, como en la categoría\u00a0${category}, según otros`,
       ),
   },
   "weaker-in-tints": {
@@ -212,7 +212,8 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
   "pigments-alike": {
     en: ({ pigments }) => `Its pigments last alike: ${en.namesWithin(pigments)}.`,
     de: ({ pigments }) => `Die Pigmente sind gleich lichtecht: ${de.namesWithin(pigments)}.`,
-    fr: ({ pigments }) => `Ses pigments durent autant\u202f: ${fr.namesWithin(pigments)}.`,
+    fr: ({ pigments }) =>
+      `Ses pigments tiennent aussi longtemps\u202f: ${fr.namesWithin(pigments)}.`,
     es: ({ pigments }) => `Sus pigmentos duran igual: ${es.namesWithin(pigments)}.`,
   },
   "weakest-pigment-decides": {
@@ -285,7 +286,7 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
         `${de.namesWithin(pigments)} verhalten sich im Licht gleich, soweit bekannt: keines gibt eher nach als die anderen`,
       ),
     fr: ({ pigments }) =>
-      `Autant qu’on sache, ${fr.namesWithin(pigments)} se valent à la lumière\u202f: aucun n’a plus de chances de passer le premier.`,
+      `Pour autant qu’on sache, ${fr.namesWithin(pigments)} se valent à la lumière\u202f: aucun n’a plus de chances de passer le premier.`,
     es: ({ pigments }) =>
       `Hasta donde se sabe, ${es.namesWithin(pigments)} valen lo mismo a la luz: ninguno tiene más probabilidad de desvanecerse primero.`,
   },
@@ -305,9 +306,9 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
     de: ({ reference, category }) =>
       `Stufe ${reference} der Blauwollskala ist die Angabe eines Lieferanten und gehört zu einer anderen Skala; nach altem Brauch entspricht sie Kategorie\u00a0${category}, doch keine Norm sagt das.`,
     fr: ({ reference, category }) =>
-      `Le degré ${reference} de laine bleue est l’indication d’un fournisseur, sur une autre échelle\u202f; l’usage le rapproche de la catégorie\u00a0${category}, mais aucune norme ne le dit.`,
+      `Le degré ${reference} de laine bleue est déclaré par un fournisseur, sur une autre échelle\u202f; l’usage le rapproche de la catégorie\u00a0${category}, mais aucune norme ne le dit.`,
     es: ({ reference, category }) =>
-      `El grado ${reference} de lana azul es dato de un proveedor, y de otra escala; por costumbre se equipara a la categoría\u00a0${category}, pero ninguna norma lo dice.`,
+      `El grado ${reference} de lana azul lo declara un proveedor, en otra escala; por costumbre se equipara a la categoría\u00a0${category}, pero ninguna norma lo dice.`,
   },
   "change-beside-grey-scale": {
     en: ({ deltaEab, grade }) =>
@@ -315,7 +316,7 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
     de: ({ deltaEab, grade }) =>
       `Eine Änderung von ${de.deltaEabText(deltaEab)} liegt am nächsten bei Stufe ${grade} des Graumaßstabs, auf dem 5 keine Änderung ist.`,
     fr: ({ deltaEab, grade }) =>
-      `Un changement de ${fr.deltaEabText(deltaEab)} est au plus près du degré ${grade} de l’échelle des gris, où 5 est l’absence de changement.`,
+      `Un changement de ${fr.deltaEabText(deltaEab)} est le plus proche du degré ${grade} de l’échelle des gris, où 5 est l’absence de changement.`,
     es: ({ deltaEab, grade }) =>
       `Un cambio de ${es.deltaEabText(deltaEab)} es el más próximo al grado ${grade} de la escala de grises, donde 5 significa ningún cambio.`,
   },
@@ -389,8 +390,8 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
   "harmed-by-sulphur": {
     en: (v) => enPermanence.harm(v, "in sulphurous air"),
     de: (v) => dePermanence.harm(v, "in schwefelhaltiger Luft"),
-    fr: (v) => frPermanence.harm(v, "à l’air soufré"),
-    es: (v) => esPermanence.harm(v, "en aire con azufre"),
+    fr: (v) => frPermanence.harm(v, "à l’air sulfureux"),
+    es: (v) => esPermanence.harm(v, "en aire sulfuroso"),
   },
   "harmed-by-heat": {
     en: (v) => enPermanence.harm(v, "when heated"),
@@ -419,11 +420,11 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
       `Alte Bücher sagen: ${dePermanence.does(pigments, effect, "neben sulfidhaltigen Farben")}; ob das in Öl geschieht, ist umstritten.`,
     fr: ({ pigments, effect }) =>
       fr.sentence(
-        `de vieux livres disent que ${fr.namesWithin(pigments)} ${frPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} auprès de couleurs qui contiennent des sulfures\u202f; que cela arrive dans l’huile est contesté`,
+        `de vieux livres disent que ${fr.namesWithin(pigments)} ${frPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} auprès de couleurs qui contiennent des sulfures\u202f; il n’est pas établi que cela arrive dans l’huile`,
       ),
     es: ({ pigments, effect }) =>
       es.sentence(
-        `libros antiguos dicen que ${es.namesWithin(pigments)} ${esPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} junto a colores que contienen sulfuros; que eso ocurra en el aceite se discute`,
+        `libros antiguos dicen que ${es.namesWithin(pigments)} ${esPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} junto a colores que contienen sulfuros; no está claro que eso ocurra en el óleo`,
       ),
   },
 };

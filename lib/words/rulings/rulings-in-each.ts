@@ -1,5 +1,5 @@
 import type { ValuesOf, WordingsOf } from "../../quantities/statement.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 import { textsIn } from "../in-each.ts";
 import type { Substance } from "../words.ts";
 

@@ -38,7 +38,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     fr: (v) =>
       `Pour ${frStudio.pigments(v)}, porter un masque ajusté FFP2 ou N95 au moins, en plus de l’aspiration et jamais à sa place.`,
     es: (v) =>
-      `Con ${esStudio.pigments(v)}, llevar una mascarilla ajustada FFP2 o N95 como mínimo, además del extractor y nunca en su lugar.`,
+      `Con ${esStudio.pigments(v)}, llevar una mascarilla bien ajustada, FFP2 o N95 como mínimo, además del extractor y nunca en su lugar.`,
   },
   "respirator-p3": {
     en: (v) =>
@@ -90,9 +90,9 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     de: (v) =>
       `Es gelten die Arbeitsschutzvorschriften für Blei (${deStudio.it(v)}); örtliche Vorschriften und zugelassene Fachleute gehen vor.`,
     fr: (v) =>
-      `Les règles du travail sur le plomb s’appliquent (${frStudio.it(v)})\u202f; les règlements locaux et la pratique habilitée priment.`,
+      `Les règles du travail sur le plomb s’appliquent (${frStudio.it(v)})\u202f; les règlements locaux et les pratiques agréées priment.`,
     es: (v) =>
-      `Rigen las normas laborales sobre el plomo (${esStudio.it(v)}); los reglamentos locales y la práctica autorizada tienen prioridad.`,
+      `Rigen las normas laborales sobre el plomo (${esStudio.it(v)}); los reglamentos locales y las prácticas autorizadas tienen prioridad.`,
   },
   "work-clothes-apart": {
     en: (v) =>
@@ -100,9 +100,9 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     de: (v) =>
       `Kleidung, die bei der Arbeit mit ${deStudio.pigmentsDative(v)} getragen wird, bleibt in der Werkstatt: vor dem Heimgehen umziehen, getrennt waschen und den Staub weder ausschütteln noch ausblasen.`,
     fr: (v) =>
-      `Les vêtements portés pour ${frStudio.pigments(v)} restent à l’atelier\u202f: se changer avant de rentrer, les laver à part, et ne pas en secouer ni en souffler la poussière.`,
+      `Les vêtements portés pour ${frStudio.pigments(v)} restent à l’atelier\u202f: se changer avant de rentrer, les laver à part, et ne pas les secouer ni en chasser la poussière à l’air.`,
     es: (v) =>
-      `La ropa llevada para ${esStudio.pigments(v)} se queda en el taller: cambiarse antes de ir a casa, lavarla aparte, y no sacudir ni soplar el polvo.`,
+      `La ropa llevada para ${esStudio.pigments(v)} se queda en el taller: cambiarse antes de ir a casa, lavarla aparte, y no sacudirla ni quitarle el polvo con aire.`,
   },
   "children-keep-away": {
     en: (v) => `Keep children away from ${enStudio.it(v)}.`,
@@ -120,8 +120,8 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: () => "No food or drink beside the paint, and do not point a brush in the mouth.",
     de: () => "Kein Essen und Trinken neben der Farbe, und den Pinsel nicht mit dem Mund spitzen.",
     fr: () =>
-      "Ni nourriture ni boisson près de la peinture, et ne pas effiler un pinceau dans la bouche.",
-    es: () => "Ni comida ni bebida junto a la pintura, y no afilar el pincel en la boca.",
+      "Ni nourriture ni boisson près de la peinture, et ne pas effiler un pinceau avec la bouche.",
+    es: () => "Ni comida ni bebida junto a la pintura, y no afinar el pincel con la boca.",
   },
   "not-on-skin-or-food": {
     en: () =>
@@ -178,9 +178,9 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     de: () =>
       "Nass aufwischen: nicht trocken fegen und keinen Haushaltsstaubsauger, nur einen mit Filter der Klasse H.",
     fr: () =>
-      "Essuyer mouillé\u202f: ni balayage à sec ni aspirateur ménager, seulement un aspirateur à filtre de classe H.",
+      "Nettoyer à l’humide\u202f: ni balayage à sec ni aspirateur ménager, seulement un aspirateur à filtre de classe H.",
     es: () =>
-      "Limpiar en mojado: ni barrer en seco ni aspirador doméstico, solo uno con filtro de clase H.",
+      "Limpiar en húmedo: ni barrer en seco ni aspirador doméstico, solo uno con filtro de clase H.",
   },
   "wash-hands": {
     en: () => "Wash hands after work and before eating.",
@@ -296,9 +296,9 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   "holds-sensitiser": {
     en: ({ names }) => `It holds ${en.namesWithin(names)}, to which skin can become allergic.`,
     de: ({ names }) => `Enthält ${de.namesWithin(names)}; dagegen kann die Haut allergisch werden.`,
-    fr: ({ names }) => `Contient ${fr.namesWithin(names)}, à quoi la peau peut devenir allergique.`,
-    es: ({ names }) =>
-      `Contiene ${es.namesWithin(names)}, a lo que la piel puede hacerse alérgica.`,
+    fr: ({ names }) =>
+      `Contient ${fr.namesWithin(names)}, qui peut causer une allergie de la peau.`,
+    es: ({ names }) => `Contiene ${es.namesWithin(names)}, que puede causar alergia en la piel.`,
   },
   "may-hold-quartz": {
     en: ({ what }) =>
@@ -311,11 +311,11 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
         : `Das ist ${wordOf(QUARTZ, what, "de")}. Der Staub kann alveolengängigen Quarz enthalten, der die Lunge vernarbt und Krebs erzeugen kann, wenn nicht ein Papier des Lieferanten sagt, dass keiner darin ist.`,
     fr: ({ what }) =>
       what === STATED_QUARTZ
-        ? "Selon le document de son fournisseur il contient du quartz alvéolaire, qui lèse les poumons et peut causer un cancer."
+        ? "Selon le document de son fournisseur, il contient du quartz alvéolaire, qui lèse les poumons et peut causer un cancer."
         : `C’est ${wordOf(QUARTZ, what, "fr")}. Sa poussière peut contenir du quartz alvéolaire, qui lèse les poumons et peut causer un cancer, à moins qu’un document du fournisseur ne dise qu’il n’y en a pas.`,
     es: ({ what }) =>
       what === STATED_QUARTZ
-        ? "Según el documento de su proveedor contiene cuarzo respirable, que daña los pulmones y puede causar cáncer."
+        ? "Según el documento de su proveedor, contiene cuarzo respirable, que daña los pulmones y puede causar cáncer."
         : `Es ${wordOf(QUARTZ, what, "es")}. Su polvo puede contener cuarzo respirable, que daña los pulmones y puede causar cáncer, salvo que un documento del proveedor diga que no lo hay.`,
   },
   "quartz-in-the-paint": {
@@ -366,7 +366,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: () => "A drying oil takes up oxygen and grows warm by itself.",
     de: () => "Ein trocknendes Öl nimmt Sauerstoff auf und erwärmt sich von selbst.",
     fr: () => "Une huile siccative fixe l’oxygène et s’échauffe d’elle-même.",
-    es: () => "Un aceite secante toma oxígeno y se calienta solo.",
+    es: () => "Un aceite secante toma oxígeno y se calienta por sí solo.",
   },
   "paint-and-oil-foul-water": {
     en: () => "Paint and oil foul water.",
