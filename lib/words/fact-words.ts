@@ -46,7 +46,7 @@ const FACTS: Readonly<Record<string, InOthers>> = {
     es: "sensible a la humedad",
   },
   "oil-rich-wrinkles-when-thick": {
-    de: "runzelt, wenn dick aufgetragen",
+    de: "dick aufgetragen runzelig",
     fr: "se ride en couche épaisse",
     es: "se arruga en capa gruesa",
   },

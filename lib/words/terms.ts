@@ -82,7 +82,7 @@ const STANDINGS: Readonly<Record<StandingKind, { readonly word: InEach; readonly
       word: { en: "stated", de: "angegeben", fr: "déclaré", es: "declarado" },
       gloss: {
         en: "somebody’s word, as a supplier’s",
-        de: "jemandes Angabe, etwa eines Lieferanten",
+        de: "die Angabe eines anderen, etwa eines Lieferanten",
         fr: "sur la parole d’autrui, d’un fournisseur par exemple",
         es: "según la palabra de otros, por ejemplo un proveedor",
       },

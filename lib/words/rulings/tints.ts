@@ -238,7 +238,7 @@ const JOINING = {
   },
   othersBelow: {
     en: "other whites below",
-    de: "weitere Weißtöne unten",
+    de: "weitere Weiß unten",
     fr: "autres blancs plus bas",
     es: "otros blancos más abajo",
   },
