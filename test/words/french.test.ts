@@ -3,13 +3,17 @@ import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
 import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
+import { wordsOfTables } from "../../lib/knowledge/tables.ts";
+import { statementText } from "../../lib/present/statement-text.ts";
 import { REASONS } from "../../lib/words/absence.ts";
-import { FRENCH } from "../../lib/words/fr/french.ts";
+import { KNOWN } from "../support/known.ts";
+import { WORDED } from "../support/worded.ts";
 import { metalWord } from "../../lib/words/fr/studio-phrases.ts";
 import { METHODS } from "../../lib/words/methods.ts";
-import { PIGMENT_WORDS } from "../../lib/words/pigment-words.ts";
 import { GLOSSARY, frenchFaults } from "./french-glossary.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
+
+const FRENCH = WORDED.fr;
 
 holdLanguage({
   words: FRENCH,
@@ -35,25 +39,39 @@ describe("hazard words beside those", () => {
   test.each(["do not spray or heat", "do not sand dry", "do not heat"] as const)(
     "a label and a sheet advise alike: %s",
     (advice) => {
-      const line = FRENCH.rulings["contains-metal"]?.({ metals: ["lead"], advice });
+      const line = statementText(
+        { rule: "contains-metal", values: { metals: ["lead"], advice } },
+        FRENCH,
+      );
       expect(plain(line)).toContain(plain(official(advice, "fr")));
     },
   );
 
   test("children are kept away from what is meant, with its article", () => {
     const line = (pigments?: readonly string[]): string =>
-      plain(FRENCH.rulings["children-keep-away"]?.(pigments === undefined ? {} : { pigments }));
+      plain(
+        statementText(
+          { rule: "children-keep-away", values: pigments === undefined ? {} : { pigments } },
+          FRENCH,
+        ),
+      );
     expect(line()).toBe(plain("Tenir les enfants à l\u2019écart de la peinture."));
     expect(line(["Ocre jaune"])).toMatch(/écart d.ocre jaune\.$/i);
   });
 
   test("a share of unknown toxicity is said as the regulation says it", () => {
     const line = plain(
-      FRENCH.rulings["unknown-acute-toxicity"]?.({
-        massFraction: 0.4,
-        routes: ["oral"],
-        ingredients: ["Alba"],
-      }),
+      statementText(
+        {
+          rule: "unknown-acute-toxicity",
+          values: {
+            massFraction: 0.4,
+            routes: ["oral"],
+            ingredients: ["Alba"],
+          },
+        },
+        FRENCH,
+      ),
     );
     const words = plain(official(UNKNOWN_TOXICITY, "fr"))
       .replace("{share}", "40 %")
@@ -155,8 +173,11 @@ describe("terms of the trade", () => {
   });
 
   test("how figures are found, why they are missing and what pigments are called keep to it", () => {
-    const texts = [METHODS, REASONS, PIGMENT_WORDS]
-      .flatMap((rows) => Object.values(rows))
+    const texts = [
+      ...Object.values(METHODS),
+      ...Object.values(REASONS),
+      ...wordsOfTables(KNOWN.tables).values(),
+    ]
       .map(({ fr }) => fr)
       .filter((text) => typeof text === "string");
     expect(texts.length).toBeGreaterThan(400);

@@ -3,13 +3,17 @@ import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
 import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
+import { wordsOfTables } from "../../lib/knowledge/tables.ts";
+import { statementText } from "../../lib/present/statement-text.ts";
 import { REASONS } from "../../lib/words/absence.ts";
-import { SPANISH } from "../../lib/words/es/spanish.ts";
+import { KNOWN } from "../support/known.ts";
+import { WORDED } from "../support/worded.ts";
 import { metalWord } from "../../lib/words/es/studio-phrases.ts";
 import { METHODS } from "../../lib/words/methods.ts";
-import { PIGMENT_WORDS } from "../../lib/words/pigment-words.ts";
 import { GLOSSARY, spanishFaults } from "./spanish-glossary.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
+
+const SPANISH = WORDED.es;
 
 holdLanguage({
   words: SPANISH,
@@ -35,18 +39,27 @@ describe("hazard words beside those", () => {
   test.each(["do not spray or heat", "do not sand dry", "do not heat"] as const)(
     "a label and a sheet advise alike: %s",
     (advice) => {
-      const line = SPANISH.rulings["contains-metal"]?.({ metals: ["lead"], advice });
+      const line = statementText(
+        { rule: "contains-metal", values: { metals: ["lead"], advice } },
+        SPANISH,
+      );
       expect(plain(line)).toContain(plain(official(advice, "es")));
     },
   );
 
   test("a share of unknown toxicity is said as the regulation says it", () => {
     const line = plain(
-      SPANISH.rulings["unknown-acute-toxicity"]?.({
-        massFraction: 0.4,
-        routes: ["oral"],
-        ingredients: ["Alba"],
-      }),
+      statementText(
+        {
+          rule: "unknown-acute-toxicity",
+          values: {
+            massFraction: 0.4,
+            routes: ["oral"],
+            ingredients: ["Alba"],
+          },
+        },
+        SPANISH,
+      ),
     );
     const words = plain(official(UNKNOWN_TOXICITY, "es"))
       .replace("{share}", "40 %")
@@ -133,8 +146,11 @@ describe("terms of the trade", () => {
   });
 
   test("how figures are found, why they are missing and what pigments are called keep to it", () => {
-    const texts = [METHODS, REASONS, PIGMENT_WORDS]
-      .flatMap((rows) => Object.values(rows))
+    const texts = [
+      ...Object.values(METHODS),
+      ...Object.values(REASONS),
+      ...wordsOfTables(KNOWN.tables).values(),
+    ]
       .map(({ es }) => es)
       .filter((text) => typeof text === "string");
     expect(texts.length).toBeGreaterThan(400);
