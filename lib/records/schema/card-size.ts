@@ -1,7 +1,8 @@
 import { z } from "zod";
 import { slug } from "./amount.ts";
+import { LANGUAGES } from "../../quantities/languages.ts";
 import { optional } from "./optional.ts";
-import { LANGUAGES, PAPERS } from "./terms.ts";
+import { PAPERS } from "./terms.ts";
 
 /** One size of shelf card, as it is cut. */
 export const cardSize = z.strictObject({

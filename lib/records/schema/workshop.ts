@@ -3,10 +3,10 @@ import { isoDate, longText, name, slug, text, webAddress } from "./amount.ts";
 import { cardSize } from "./card-size.ts";
 import { eachOnce, optional } from "./optional.ts";
 import { packageLabel } from "./package-label.ts";
+import { LANGUAGES } from "../../quantities/languages.ts";
 import {
   FRAMES,
   GEOMETRIES,
-  LANGUAGES,
   MARKETS,
   OBSERVERS,
   PAPERS,
