@@ -9,7 +9,7 @@ import type { Checked, Records } from "../records/records.ts";
 import type { HazardRecord } from "../records/schema/hazard-form.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
 import { labelLanguages, recordLanguage } from "../records/label-languages.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { recordedNames } from "../sheet/handling/hazard-ingredients.ts";
 import type { LabelPart } from "../sheet/handling/handling-sections.ts";
 import type { Sheet } from "../sheet/sheet.ts";

@@ -7,7 +7,7 @@ import { formerPages } from "../pages/former-page.ts";
 import { MANIFESTS_FOLDER } from "../records/content-tree.ts";
 import { errorAt } from "../records/fault.ts";
 import type { Records } from "../records/records.ts";
-import { LANGUAGES } from "../records/schema/terms.ts";
+import { LANGUAGES } from "../quantities/languages.ts";
 import { earlierState } from "./earlier-manifest.ts";
 
 /** Every page of a site, in the folders of all its languages; a former page that is there today comes twice. */

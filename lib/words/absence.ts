@@ -1,4 +1,4 @@
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { MISSING } from "./figures/all-figures.ts";
 import { of } from "./fr/phrases.ts";
 import { textsIn, type InEach, type InOthers } from "./in-each.ts";

@@ -3,9 +3,12 @@ import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
 import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
-import { FRENCH } from "../../lib/words/fr/french.ts";
+import { statementText } from "../../lib/present/statement-text.ts";
+import { WORDED } from "../support/worded.ts";
 import { metalWord } from "../../lib/words/fr/studio-phrases.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
+
+const FRENCH = WORDED.fr;
 
 holdLanguage({
   words: FRENCH,
@@ -31,25 +34,39 @@ describe("hazard words beside those", () => {
   test.each(["do not spray or heat", "do not sand dry", "do not heat"] as const)(
     "a label and a sheet advise alike: %s",
     (advice) => {
-      const line = FRENCH.rulings["contains-metal"]?.({ metals: ["lead"], advice });
+      const line = statementText(
+        { rule: "contains-metal", values: { metals: ["lead"], advice } },
+        FRENCH,
+      );
       expect(plain(line)).toContain(plain(official(advice, "fr")));
     },
   );
 
   test("children are kept away from what is meant, with its article", () => {
     const line = (pigments?: readonly string[]): string =>
-      plain(FRENCH.rulings["children-keep-away"]?.(pigments === undefined ? {} : { pigments }));
+      plain(
+        statementText(
+          { rule: "children-keep-away", values: pigments === undefined ? {} : { pigments } },
+          FRENCH,
+        ),
+      );
     expect(line()).toBe(plain("Tenir les enfants à l\u2019écart de la peinture."));
     expect(line(["Ocre jaune"])).toMatch(/écart d.ocre jaune\.$/i);
   });
 
   test("a share of unknown toxicity is said as the regulation says it", () => {
     const line = plain(
-      FRENCH.rulings["unknown-acute-toxicity"]?.({
-        massFraction: 0.4,
-        routes: ["oral"],
-        ingredients: ["Alba"],
-      }),
+      statementText(
+        {
+          rule: "unknown-acute-toxicity",
+          values: {
+            massFraction: 0.4,
+            routes: ["oral"],
+            ingredients: ["Alba"],
+          },
+        },
+        FRENCH,
+      ),
     );
     const words = plain(official(UNKNOWN_TOXICITY, "fr"))
       .replace("{share}", "40 %")

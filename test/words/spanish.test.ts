@@ -3,9 +3,12 @@ import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
 import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
-import { SPANISH } from "../../lib/words/es/spanish.ts";
+import { statementText } from "../../lib/present/statement-text.ts";
+import { WORDED } from "../support/worded.ts";
 import { metalWord } from "../../lib/words/es/studio-phrases.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
+
+const SPANISH = WORDED.es;
 
 holdLanguage({
   words: SPANISH,
@@ -31,18 +34,27 @@ describe("hazard words beside those", () => {
   test.each(["do not spray or heat", "do not sand dry", "do not heat"] as const)(
     "a label and a sheet advise alike: %s",
     (advice) => {
-      const line = SPANISH.rulings["contains-metal"]?.({ metals: ["lead"], advice });
+      const line = statementText(
+        { rule: "contains-metal", values: { metals: ["lead"], advice } },
+        SPANISH,
+      );
       expect(plain(line)).toContain(plain(official(advice, "es")));
     },
   );
 
   test("a share of unknown toxicity is said as the regulation says it", () => {
     const line = plain(
-      SPANISH.rulings["unknown-acute-toxicity"]?.({
-        massFraction: 0.4,
-        routes: ["oral"],
-        ingredients: ["Alba"],
-      }),
+      statementText(
+        {
+          rule: "unknown-acute-toxicity",
+          values: {
+            massFraction: 0.4,
+            routes: ["oral"],
+            ingredients: ["Alba"],
+          },
+        },
+        SPANISH,
+      ),
     );
     const words = plain(official(UNKNOWN_TOXICITY, "es"))
       .replace("{share}", "40 %")

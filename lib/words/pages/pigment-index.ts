@@ -1,7 +1,6 @@
 import type { DryingEffect } from "../../drying/chemistry-drying.ts";
 import type { ExpectedLightfastnessRow } from "../../permanence/expected-lightfastness.ts";
 import type { PigmentNature } from "../../hazard/studio/pigment-nature.ts";
-import { pigmentWord } from "../pigment-words.ts";
 import { upperFirst } from "../letter-case.ts";
 import { CHEMISTRIES, EXPECTED, wordOf } from "../closed-sets.ts";
 import { alike, type Texts } from "../texts.ts";
@@ -69,32 +68,12 @@ export const PIGMENT_INDEX = {
     fr: `Connus par leur nom du Colour Index (${count})`,
     es: `Conocidos por su nombre del Colour Index (${count})`,
   }),
-  summary: (name: string, called: string | undefined, isOwn: boolean) => ({
-    en: [name, called, isOwn ? "one of ours" : undefined]
-      .filter((part) => part !== undefined)
-      .join(" \u00b7 "),
-    de: [
-      name,
-      called === undefined ? undefined : pigmentWord(called, "de"),
-      isOwn ? "eines von unseren" : undefined,
-    ]
-      .filter((part) => part !== undefined)
-      .join(" \u00b7 "),
-    fr: [
-      name,
-      called === undefined ? undefined : pigmentWord(called, "fr"),
-      isOwn ? "l’un des nôtres" : undefined,
-    ]
-      .filter((part) => part !== undefined)
-      .join(" \u00b7 "),
-    es: [
-      name,
-      called === undefined ? undefined : pigmentWord(called, "es"),
-      isOwn ? "uno de los nuestros" : undefined,
-    ]
-      .filter((part) => part !== undefined)
-      .join(" \u00b7 "),
-  }),
+  ownOne: {
+    en: "one of ours",
+    de: "eines von unseren",
+    fr: "l’un des nôtres",
+    es: "uno de los nuestros",
+  },
   nothing: {
     en: "We know no more than its name.",
     de: "Wir wissen nicht mehr als den Namen.",

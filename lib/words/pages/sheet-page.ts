@@ -6,7 +6,7 @@ import * as fr from "../fr/phrases.ts";
 import * as es from "../es/phrases.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 
 const HOW_IT_HIDES = {
   en: "How it hides",

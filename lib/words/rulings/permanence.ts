@@ -9,10 +9,10 @@ import * as fr from "../fr/phrases.ts";
 import * as frPermanence from "../fr/permanence-phrases.ts";
 import * as es from "../es/phrases.ts";
 import * as esPermanence from "../es/permanence-phrases.ts";
-import type { RulingsInEach } from "./rulings-in-each.ts";
+import type { NamingRulings } from "./rulings-in-each.ts";
 
 /** Lightfastness and what else harms a colour. A category is only ever an exposure's or somebody's word; an estimate is an expectation. */
-export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
+export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
   "exposed-under-standard": {
     en: (v) =>
       `Category ${v.category}: the ${v.form} changed by ${en.deltaEabText(v.meanDeltaEab)}${enPermanence.limit(v.deltaEabMax)}, exposed by ${enPermanence.sources(v)}.`,
@@ -141,17 +141,17 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
       en.sentence(
         `${en.within(pigment)}${en.bracketed(colourIndexName, enPermanence.kindsBeside(kinds, pigment))}: expected ${expectation}; not tested here`,
       ),
-    de: ({ pigment, colourIndexName, expectation, kinds }) =>
+    de: ({ pigment, colourIndexName, expectation, kinds }, substance) =>
       de.sentence(
-        `${de.within(pigment)}${de.bracketed(colourIndexName, dePermanence.kindsBeside(kinds, pigment))}: Lichtechtheit voraussichtlich ${EXPECTED[expectation].de}; hier nicht geprüft`,
+        `${de.within(pigment)}${de.bracketed(colourIndexName, dePermanence.kindsBeside(kinds, pigment, substance))}: Lichtechtheit voraussichtlich ${EXPECTED[expectation].de}; hier nicht geprüft`,
       ),
-    fr: ({ pigment, colourIndexName, expectation, kinds }) =>
+    fr: ({ pigment, colourIndexName, expectation, kinds }, substance) =>
       fr.sentence(
-        `${fr.within(pigment)}${fr.bracketed(colourIndexName, frPermanence.kindsBeside(kinds, pigment))}\u202f: solidité à prévoir ${EXPECTED[expectation].fr}\u202f; non testée ici`,
+        `${fr.within(pigment)}${fr.bracketed(colourIndexName, frPermanence.kindsBeside(kinds, pigment, substance))}\u202f: solidité à prévoir ${EXPECTED[expectation].fr}\u202f; non testée ici`,
       ),
-    es: ({ pigment, colourIndexName, expectation, kinds }) =>
+    es: ({ pigment, colourIndexName, expectation, kinds }, substance) =>
       es.sentence(
-        `${es.within(pigment)}${es.bracketed(colourIndexName, esPermanence.kindsBeside(kinds, pigment))}: solidez previsible ${EXPECTED[expectation].es}; no ensayada aquí`,
+        `${es.within(pigment)}${es.bracketed(colourIndexName, esPermanence.kindsBeside(kinds, pigment, substance))}: solidez previsible ${EXPECTED[expectation].es}; no ensayada aquí`,
       ),
   },
   "pigment-exposed-in-its-own-paint": {
