@@ -17,7 +17,7 @@ import { pictogramFigure } from "./pictogram-figure.ts";
 import { FACE_HEIGHTS, type Face } from "./print-font.ts";
 import { hyphensOf } from "./hyphenation.ts";
 import { naturalWidths, setRuns, type Hyphens } from "./set-runs.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 
 /** Where text runs down [mm]. */
 export interface Column {

@@ -20,7 +20,7 @@ import {
   sizeOfXHeightPt,
   SUBJECT_MM,
 } from "./package-label-parts.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 
 /** How a label is tried, from roomy to tight. */
 interface Attempt extends LineKeeping {

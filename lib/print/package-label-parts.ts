@@ -5,7 +5,7 @@ import type { PackageLabelContent } from "./package-label-content.ts";
 import { measureText } from "./print-document.ts";
 import { SANS_X_HEIGHT } from "./print-font.ts";
 import { setRuns, sizesDown } from "./set-runs.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 
 /** From the edge to anything that may not be cut, and between columns [mm]. */
 export const SAFE_MM = 2;

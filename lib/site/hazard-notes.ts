@@ -4,11 +4,12 @@ import { signalWordKey, textsToReview, UNKNOWN_TOXICITY } from "../hazard/texts/
 import { substanceName, type NamesByLanguage } from "../hazard/texts/substance-name.ts";
 import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
 import { ends } from "../quantities/interval.ts";
+import { noteAt } from "../records/fault.ts";
 import type { Checked, Records } from "../records/records.ts";
 import type { HazardRecord } from "../records/schema/hazard-form.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
 import { labelLanguages, recordLanguage } from "../records/label-languages.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { recordedNames } from "../sheet/handling/hazard-ingredients.ts";
 import type { LabelPart } from "../sheet/handling/handling-sections.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -278,5 +279,5 @@ function reviewed(
 }
 
 function note(rule: Diagnostic["rule"], place: Diagnostic["place"], said: HazardNote): Diagnostic {
-  return { severity: "note", rule, place, ...said };
+  return noteAt(place, rule, said);
 }

@@ -15,8 +15,8 @@ import { measureText } from "../../lib/print/print-document.ts";
 import { fontBytes, SANS_X_HEIGHT } from "../../lib/print/print-font.ts";
 import { rangeLabels } from "../../lib/print/range-labels.ts";
 import type { PackageLabelRecord } from "../../lib/records/schema/package-label.ts";
-import { LANGUAGES, type Language } from "../../lib/records/schema/terms.ts";
-import { WORDS } from "../../lib/words/languages.ts";
+import { LANGUAGES, type Language } from "../../lib/quantities/languages.ts";
+import { WORDED } from "../support/worded.ts";
 import { unbrokenNumber } from "../../lib/words/typeset-text.ts";
 import { readPdf } from "../support/read-pdf.ts";
 import { CONTEXT } from "./demonstration-cards.ts";
@@ -236,7 +236,7 @@ describe("a label that is too small", () => {
   test.each([
     [
       "de",
-      /^Zinc White, tried: kein Etikett\. 81,5 x 80 mm sind auf Englisch, .* zu klein: /,
+      /^Zinc White, tried: kein Etikett\. 81,5 x 80\u00a0mm sind auf Englisch, .* zu klein: /,
       "Faltetikett",
     ],
     [
@@ -252,7 +252,7 @@ describe("a label that is too small", () => {
   ] as const)("is told in the workshop's language, %s", (language, begins, foldOut) => {
     const { refusals } = rangeLabels([textsOf("zinc-white")], [size], {
       ...CONTEXT,
-      words: WORDS[language],
+      words: WORDED[language],
     });
     const [line = ""] = refusals;
     expect(line).toMatch(begins);

@@ -3,9 +3,12 @@ import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
 import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
-import { FRENCH } from "../../lib/words/fr/french.ts";
+import { statementText } from "../../lib/present/statement-text.ts";
+import { WORDED } from "../support/worded.ts";
 import { metalWord } from "../../lib/words/fr/studio-phrases.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
+
+const FRENCH = WORDED.fr;
 
 holdLanguage({
   words: FRENCH,
@@ -31,25 +34,39 @@ describe("hazard words beside those", () => {
   test.each(["do not spray or heat", "do not sand dry", "do not heat"] as const)(
     "a label and a sheet advise alike: %s",
     (advice) => {
-      const line = FRENCH.rulings["contains-metal"]?.({ metals: ["lead"], advice });
+      const line = statementText(
+        { rule: "contains-metal", values: { metals: ["lead"], advice } },
+        FRENCH,
+      );
       expect(plain(line)).toContain(plain(official(advice, "fr")));
     },
   );
 
   test("children are kept away from what is meant, with its article", () => {
     const line = (pigments?: readonly string[]): string =>
-      plain(FRENCH.rulings["children-keep-away"]?.(pigments === undefined ? {} : { pigments }));
+      plain(
+        statementText(
+          { rule: "children-keep-away", values: pigments === undefined ? {} : { pigments } },
+          FRENCH,
+        ),
+      );
     expect(line()).toBe(plain("Tenir les enfants à l\u2019écart de la peinture."));
     expect(line(["Ocre jaune"])).toMatch(/écart d.ocre jaune\.$/i);
   });
 
   test("a share of unknown toxicity is said as the regulation says it", () => {
     const line = plain(
-      FRENCH.rulings["unknown-acute-toxicity"]?.({
-        massFraction: 0.4,
-        routes: ["oral"],
-        ingredients: ["Alba"],
-      }),
+      statementText(
+        {
+          rule: "unknown-acute-toxicity",
+          values: {
+            massFraction: 0.4,
+            routes: ["oral"],
+            ingredients: ["Alba"],
+          },
+        },
+        FRENCH,
+      ),
     );
     const words = plain(official(UNKNOWN_TOXICITY, "fr"))
       .replace("{share}", "40 %")
@@ -80,9 +97,9 @@ describe("what a colour does in its whites", () => {
 
   test("is one sentence, the strongest turn first", () => {
     expect(combinedTintSentence(tints, FRENCH.tints)).toBe(
-      "Tourne nettement vers le bleu dans Zinc White (b* \u22124,6 à L* 50) et Titanium White (\u22124,1)\u202f; tire vers le bleu dans Lead White (\u22122,0).",
+      "Vire nettement vers le bleu dans Zinc White (b* \u22124,6 à L* 50) et Titanium White (\u22124,1)\u202f; tire vers le bleu dans Lead White (\u22122,0).",
     );
-    expect(combinedTintSentence([], FRENCH.tints)).toBe("Pas encore essayée dans le blanc.");
+    expect(combinedTintSentence([], FRENCH.tints)).toBe("Pas encore essayée dans un blanc.");
   });
 
   test("is told in words, and on a card", () => {
@@ -98,8 +115,8 @@ describe("why a figure is missing", () => {
     expect(absent(FRENCH, "not in the records", "pigments.lamp-black.densityGPerCm3")).toBe(
       "Pas dans les relevés\u202f; il faut\u202f: masse volumique (lamp black).",
     );
-    expect(absent(FRENCH, "no paint is made of Ocre alone; not exposed here")).toBe(
-      "Aucune peinture n’est faite d’Ocre seul\u202f; non exposé ici.",
+    expect(absent(FRENCH, "its strength does not compare with Ocre's; not exposed here")).toBe(
+      "Sa force ne se compare pas à celle d’Ocre\u202f; non exposée ici.",
     );
   });
 });

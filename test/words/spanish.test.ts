@@ -3,9 +3,12 @@ import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
 import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
-import { SPANISH } from "../../lib/words/es/spanish.ts";
+import { statementText } from "../../lib/present/statement-text.ts";
+import { WORDED } from "../support/worded.ts";
 import { metalWord } from "../../lib/words/es/studio-phrases.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
+
+const SPANISH = WORDED.es;
 
 holdLanguage({
   words: SPANISH,
@@ -31,18 +34,27 @@ describe("hazard words beside those", () => {
   test.each(["do not spray or heat", "do not sand dry", "do not heat"] as const)(
     "a label and a sheet advise alike: %s",
     (advice) => {
-      const line = SPANISH.rulings["contains-metal"]?.({ metals: ["lead"], advice });
+      const line = statementText(
+        { rule: "contains-metal", values: { metals: ["lead"], advice } },
+        SPANISH,
+      );
       expect(plain(line)).toContain(plain(official(advice, "es")));
     },
   );
 
   test("a share of unknown toxicity is said as the regulation says it", () => {
     const line = plain(
-      SPANISH.rulings["unknown-acute-toxicity"]?.({
-        massFraction: 0.4,
-        routes: ["oral"],
-        ingredients: ["Alba"],
-      }),
+      statementText(
+        {
+          rule: "unknown-acute-toxicity",
+          values: {
+            massFraction: 0.4,
+            routes: ["oral"],
+            ingredients: ["Alba"],
+          },
+        },
+        SPANISH,
+      ),
     );
     const words = plain(official(UNKNOWN_TOXICITY, "es"))
       .replace("{share}", "40 %")
@@ -70,7 +82,7 @@ describe("what a colour does in its whites", () => {
     expect(combinedTintSentence(tints, SPANISH.tints)).toBe(
       "Vira claramente hacia el azul en Zinc White (b* \u22124,6 a L* 50) y Titanium White (\u22124,1); tira hacia el azul en Lead White (\u22122,0).",
     );
-    expect(combinedTintSentence([], SPANISH.tints)).toBe("Aún no probado en blanco.");
+    expect(combinedTintSentence([], SPANISH.tints)).toBe("Aún no probado en un blanco.");
   });
 
   test("is told in words, and on a card", () => {
@@ -87,7 +99,7 @@ describe("why a figure is missing", () => {
       "No está en los registros; hace falta: densidad (lamp black).",
     );
     expect(absent(SPANISH, "no paint is made of Ocre alone; not exposed here")).toBe(
-      "Ninguna pintura está hecha de Ocre solo; no expuesto aquí.",
+      "Ninguna pintura tiene Ocre como único pigmento; no expuesto aquí.",
     );
   });
 });

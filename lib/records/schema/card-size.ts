@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { slug } from "./amount.ts";
-import { LANGUAGES, PAPERS } from "./terms.ts";
+import { LANGUAGES } from "../../quantities/languages.ts";
+import { PAPERS } from "./terms.ts";
 
 /** One size of shelf card, as it is cut. */
 export const cardSize = z.strictObject({

@@ -1,7 +1,8 @@
 import { z } from "zod";
 import { slug } from "./amount.ts";
 import { within } from "./reach.ts";
-import { LABEL_KINDS, LABEL_PRICES, LABEL_SYMBOLS, LANGUAGES, PAPERS } from "./terms.ts";
+import { LANGUAGES } from "../../quantities/languages.ts";
+import { LABEL_KINDS, LABEL_PRICES, LABEL_SYMBOLS, PAPERS } from "./terms.ts";
 
 const length = z.number().min(0).max(500);
 const side = z.number().min(10).max(400);

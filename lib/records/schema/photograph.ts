@@ -1,7 +1,8 @@
 import { z } from "zod";
 import { isoDate, slug, text } from "./amount.ts";
 import { spectralReading } from "./reading-form.ts";
-import { LANGUAGES, PHOTOGRAPHED } from "./terms.ts";
+import { LANGUAGES } from "../../quantities/languages.ts";
+import { PHOTOGRAPHED } from "./terms.ts";
 
 /** A text in the records' own language, or in several. */
 const inLanguages = z.union([

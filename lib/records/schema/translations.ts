@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { LANGUAGES } from "./terms.ts";
+import { LANGUAGES } from "../../quantities/languages.ts";
 
 /** What of a record is told in other languages: `translations: { de: { name: ... } }`. What is left out stays in the record's own language. */
 export function translations<S extends z.ZodRawShape>(texts: S) {

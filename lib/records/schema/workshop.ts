@@ -2,10 +2,10 @@ import { z } from "zod";
 import { isoDate, longText, name, slug, text, webAddress } from "./amount.ts";
 import { cardSize } from "./card-size.ts";
 import { packageLabel } from "./package-label.ts";
+import { LANGUAGES } from "../../quantities/languages.ts";
 import {
   FRAMES,
   GEOMETRIES,
-  LANGUAGES,
   MARKETS,
   OBSERVERS,
   PAPERS,

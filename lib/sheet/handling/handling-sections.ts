@@ -8,11 +8,10 @@ import type { LabelDifference } from "../../hazard/label/stated-label.ts";
 import type { MarketStatement } from "../../hazard/markets/market-statements.ts";
 import type { StudioCaution } from "../../hazard/studio/studio-cautions.ts";
 import type { ContainsMetalStatement } from "../../hazard/studio/studio-material.ts";
+import { LANGUAGES, type Language } from "../../quantities/languages.ts";
 import {
-  LANGUAGES,
   MARKETS,
   UNITS_OF_PRICE_ML,
-  type Language,
   type Market,
   type UnitOfPriceMl,
 } from "../../records/schema/terms.ts";
