@@ -48,7 +48,7 @@ const LAID: Laid = {
     const face = role === "note" ? "sans" : "serif";
     const runs: Run[] = [
       { text, face },
-      ...(quote === undefined ? [] : [{ text: ` \u201c${quote}\u201d`, face } as const]),
+      ...(quote === undefined ? [] : [{ text: ` ${style.words.quoted(quote)}`, face } as const]),
       ...(standing === undefined ? [] : standingRuns(standing)),
       ...(text === "" && link !== undefined ? [linkRun(link, style, face)] : []),
     ];

@@ -275,7 +275,7 @@ export const OIL_FIGURES = {
   },
   oilBeforeFat: {
     en: "Oil it takes before it is fat",
-    de: "Öl bis zur fetten Farbe",
+    de: "Ölzugabe, bis die Farbe fett ist",
     fr: "Huile qu’elle admet avant d’être grasse",
     es: "Aceite que admite antes de ser grasa",
     gloss: {

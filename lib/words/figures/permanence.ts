@@ -56,7 +56,7 @@ export const PERMANENCE_FIGURES = {
     es: "Solidez a la luz, previsible",
     found: {
       "by its pigments, of which the least lightfast form of the least lightfast decides": {
-        de: "nach ihren Pigmenten, von denen die am wenigsten lichtechte Form des am wenigsten lichtechten entscheidet",
+        de: "nach den Pigmenten: Es entscheidet das am wenigsten lichtechte in seiner am wenigsten lichtechten Form",
         fr: "d’après ses pigments\u202f: la forme la moins solide du moins solide décide",
         es: "por sus pigmentos: decide la forma menos sólida del menos sólido",
       },

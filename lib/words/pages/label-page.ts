@@ -294,7 +294,7 @@ export const LABEL_PAGE = {
     },
     caption: {
       en: "The facts of a first screen",
-      de: "Die Angaben des ersten Bildschirms",
+      de: "Die Angaben oben auf dem Blatt",
       fr: "Les données du premier écran",
       es: "Los datos de la primera pantalla",
     },

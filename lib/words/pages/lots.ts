@@ -1320,6 +1320,23 @@ export const LOTS = {
       fr: "Humide 0, collant 1, sec au toucher 2, à cœur 3",
       es: "Húmedo 0, pegajoso 1, seco al tacto 2, en profundidad 3",
     },
+    /** What a finger finds. */
+    touches: {
+      wet: { en: "wet", de: "nass", fr: "humide", es: "húmedo" },
+      tacky: { en: "tacky", de: "klebrig", fr: "collant", es: "pegajoso" },
+      "touch dry": {
+        en: "touch dry",
+        de: "grifftrocken",
+        fr: "sec au toucher",
+        es: "seco al tacto",
+      },
+      "through dry": {
+        en: "through dry",
+        de: "durchgetrocknet",
+        fr: "sec à cœur",
+        es: "seco en profundidad",
+      },
+    },
     limit: (category: string) => ({
       en: `end of ${category}`,
       de: `Ende von ${category}`,

@@ -175,11 +175,11 @@ export const SHEET_PAGE = {
     },
   },
   oil: {
-    "very low": { en: "Very low", de: "Sehr wenig", fr: "Très peu", es: "Muy poco" },
-    low: { en: "Low", de: "Wenig", fr: "Peu", es: "Poco" },
-    medium: { en: "Medium", de: "Mittel", fr: "Moyen", es: "Medio" },
-    high: { en: "High", de: "Viel", fr: "Beaucoup", es: "Mucho" },
-    "very high": { en: "Very high", de: "Sehr viel", fr: "Énormément", es: "Muchísimo" },
+    "very low": { en: "Very low", de: "sehr wenig", fr: "Très peu", es: "Muy poco" },
+    low: { en: "Low", de: "wenig", fr: "Peu", es: "Poco" },
+    medium: { en: "Medium", de: "mittel", fr: "Moyen", es: "Medio" },
+    high: { en: "High", de: "viel", fr: "Beaucoup", es: "Mucho" },
+    "very high": { en: "Very high", de: "sehr viel", fr: "Énormément", es: "Muchísimo" },
   },
 
   /** In place of a strength, of what only lengthens a paint. */

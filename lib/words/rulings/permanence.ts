@@ -1,3 +1,4 @@
+import { upperFirst } from "../letter-case.ts";
 import type { PermanenceStatement } from "../../permanence/statements.ts";
 import { EXPECTED, FORMS, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
@@ -160,7 +161,7 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
       ),
     de: ({ pigment, form, deltaEab, category }) =>
       de.sentence(
-        `${de.within(pigment)} wurde hier in einer eigenen Farbe belichtet: ${dePermanence.THE_FORM[form]} änderte sich um ${de.deltaEabText(deltaEab)}, wie in Kategorie\u00a0${category}`,
+        `${de.within(pigment)} wurde hier in einer Farbe daraus allein belichtet: ${upperFirst(dePermanence.THE_FORM[form])} änderte sich um ${de.deltaEabText(deltaEab)}, wie in Kategorie\u00a0${category}`,
       ),
     fr: ({ pigment, form, deltaEab, category }) =>
       fr.sentence(
@@ -178,7 +179,7 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
       ),
     de: ({ pigment, form, deltaEab, category }) =>
       de.sentence(
-        `${de.within(pigment)} in einer eigenen Farbe änderte sich im Licht um ${de.deltaEabText(deltaEab)} (${FORMS[form].de}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
+        `${de.within(pigment)} in einer Farbe daraus allein änderte sich im Licht um ${de.deltaEabText(deltaEab)} (${FORMS[form].de}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
       ),
     fr: ({ pigment, form, deltaEab, category }) =>
       fr.sentence(

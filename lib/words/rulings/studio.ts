@@ -26,7 +26,8 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   },
   "no-draught-across-powder": {
     en: (v) => `No draught and no fan across the powder of ${enStudio.pigments(v)}.`,
-    de: (v) => `Keine Zugluft und kein Ventilator über dem Pulver: ${deStudio.pigments(v)}.`,
+    de: (v) =>
+      `Keine Zugluft und kein Ventilator über dem Pulver${v.pigments === undefined ? "" : `: ${de.namesWithin(v.pigments)}`}.`,
     fr: (v) => `Ni courant d’air ni ventilateur sur la poudre${frStudio.named(v)}.`,
     es: (v) => `Ni corrientes de aire ni ventiladores sobre el polvo${esStudio.named(v)}.`,
   },
@@ -34,7 +35,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: (v) =>
       `For ${enStudio.pigments(v)} wear a fitted mask of FFP2 or N95 at least, as well as the extractor and never in its place.`,
     de: (v) =>
-      `Bei ${deStudio.pigmentsDative(v)} eine dicht sitzende Maske tragen, mindestens FFP2 oder N95, zusätzlich zur Absaugung und nie an ihrer Stelle.`,
+      `Beim Umgang mit ${deStudio.pigmentsDative(v)} eine dicht sitzende Maske tragen, mindestens FFP2 oder N95, zusätzlich zur Absaugung und nie an ihrer Stelle.`,
     fr: (v) =>
       `Pour ${frStudio.pigments(v)}, porter un masque ajusté FFP2 ou N95 au moins, en plus de l’aspiration et jamais à sa place.`,
     es: (v) =>
@@ -44,7 +45,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: (v) =>
       `For ${enStudio.pigments(v)} wear a fitted respirator with a P3 or P100 filter, or a mask of FFP3, as well as the extractor and never in its place.`,
     de: (v) =>
-      `Bei ${deStudio.pigmentsDative(v)} ein dicht sitzendes Atemschutzgerät mit P3- oder P100-Filter oder eine Maske FFP3 tragen, zusätzlich zur Absaugung und nie an ihrer Stelle.`,
+      `Beim Umgang mit ${deStudio.pigmentsDative(v)} ein dicht sitzendes Atemschutzgerät mit P3- oder P100-Filter oder eine Maske FFP3 tragen, zusätzlich zur Absaugung und nie an ihrer Stelle.`,
     fr: (v) =>
       `Pour ${frStudio.pigments(v)}, porter un appareil respiratoire ajusté à filtre P3 ou P100, ou un masque FFP3, en plus de l’aspiration et jamais à sa place.`,
     es: (v) =>
@@ -62,7 +63,9 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: ({ pigments: of }) =>
       of === undefined ? "Wear gloves." : `Wear gloves with ${en.namesWithin(of)}.`,
     de: ({ pigments: of }) =>
-      of === undefined ? "Handschuhe tragen." : `Handschuhe tragen bei ${de.namesWithin(of)}.`,
+      of === undefined
+        ? "Handschuhe tragen."
+        : `Beim Umgang mit ${de.namesWithin(of)} Handschuhe tragen.`,
     fr: ({ pigments: of }) =>
       of === undefined ? "Porter des gants." : `Porter des gants avec ${fr.namesWithin(of)}.`,
     es: ({ pigments: of }) =>
@@ -70,7 +73,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   },
   "eye-protection": {
     en: (v) => `Protect the eyes from ${enStudio.it(v)}.`,
-    de: (v) => `Augen schützen vor ${deStudio.itDative(v)}.`,
+    de: (v) => `Die Augen vor ${deStudio.itDative(v)} schützen.`,
     fr: (v) => `Se protéger les yeux ${frStudio.ofIt(v)}.`,
     es: (v) => `Protegerse los ojos de ${esStudio.it(v)}.`,
   },
@@ -78,7 +81,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: (v) =>
       `Anyone who is or may become pregnant, or is nursing, keeps away from ${enStudio.it(v)}.`,
     de: (v) =>
-      `Wer schwanger ist oder sein kann oder stillt, hält sich fern von ${deStudio.itDative(v)}.`,
+      `Wer schwanger ist oder sein kann oder stillt, hält sich von ${deStudio.itDative(v)} fern.`,
     fr: (v) =>
       `Quiconque est enceinte, peut le devenir ou allaite se tient à l’écart ${frStudio.ofIt(v)}.`,
     es: (v) =>
@@ -106,7 +109,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   },
   "children-keep-away": {
     en: (v) => `Keep children away from ${enStudio.it(v)}.`,
-    de: (v) => `Kinder fernhalten von ${deStudio.itDative(v)}.`,
+    de: (v) => `Kinder von ${deStudio.itDative(v)} fernhalten.`,
     fr: (v) => `Tenir les enfants à l’écart ${frStudio.ofIt(v)}.`,
     es: (v) => `Mantener a los niños alejados de ${esStudio.it(v)}.`,
   },
