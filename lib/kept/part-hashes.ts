@@ -13,6 +13,8 @@ export interface PartHashes {
   readonly ofMember: (owner: string, name: string) => string;
   /** Of all that belongs to a member, or to every member; undefined of what is not there. */
   readonly identityOf: (owner: string) => string | undefined;
+  /** Whether a member is another than when hashes of its parts were last kept. */
+  readonly isAnother: (owner: string) => boolean;
   /** How many members a list has. */
   readonly countOf: (list: string) => number;
   /** Keep those that are worth it for the next build. */
@@ -94,6 +96,7 @@ export function partHashes(
         ),
       );
     },
+    isAnother: (owner) => before(owner)?.[0] !== sooner(owner),
     countOf: (list) => {
       const count = counts.get(list) ?? membersOf(list).length;
       counts.set(list, count);
