@@ -5,6 +5,7 @@ import { nearestHint } from "../diagnostics/nearest-word.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { Block } from "../blocks/block.ts";
 import { asMarkup, type Markup } from "../present/views.ts";
+import { errorAt } from "../records/fault.ts";
 import type { Answer } from "../records/records.ts";
 import { markdownLine, markdownParts, type FoundShortcode } from "./answer-markdown.ts";
 import { checkedArgs } from "./checked-args.ts";
@@ -178,7 +179,7 @@ function diagnostic(
   { rule = "answers/shortcode", ...fault }: ShortcodeFault,
   place: Diagnostic["place"],
 ): Diagnostic {
-  return { severity: "error", rule, place, ...fault };
+  return errorAt(place, rule, fault);
 }
 
 function inlineText(piece: InlinePiece | BlockPiece | undefined): string {

@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { errorAt } from "../records/fault.ts";
 import type { Answer, Records } from "../records/records.ts";
 import { claimVerdict } from "./claim-verdict.ts";
 import { isPrivatePath } from "../sheet/figure-table.ts";
@@ -56,15 +57,14 @@ export interface FaultsOfAnswer extends Pick<HeldAnswer, "answer"> {
 /** Every claim that does not hold, at its line, with the newest record that it rests on: there something has changed. */
 export function claimDiagnostics({ answer, claims }: FaultsOfAnswer): Diagnostic[] {
   return claims.flatMap(({ faults, newest }, i) =>
-    faults.map(({ rule, key, hint, ...fault }): Diagnostic => ({
-      severity: "error",
-      rule,
-      place: answer.place(["claims", i, key]),
-      ...fault,
-      hint:
-        hint ??
-        (newest &&
-          `newest record that it rests on: ${newest.root.kind} ${newest.root.slug}, ${newest.date}`),
-    })),
+    faults.map(({ rule, key, hint, ...fault }): Diagnostic =>
+      errorAt(answer.place(["claims", i, key]), rule, {
+        ...fault,
+        hint:
+          hint ??
+          (newest &&
+            `newest record that it rests on: ${newest.root.kind} ${newest.root.slug}, ${newest.date}`),
+      }),
+    ),
   );
 }

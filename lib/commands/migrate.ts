@@ -4,7 +4,7 @@ import { createTwoFilesPatch, FILE_HEADERS_ONLY } from "diff";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { contentTree, type ContentFile } from "../records/content-tree.ts";
 import { decodedText } from "../records/decoded-text.ts";
-import { fileFault } from "../records/fault.ts";
+import { errorAt, fileStart } from "../records/fault.ts";
 import {
   folderMigration,
   type FolderMigration,
@@ -87,8 +87,7 @@ function unreadVersion(
   return newer.length > 0
     ? newer
     : [
-        fileFault(workshop.file, {
-          rule: "records/version",
+        errorAt(fileStart(workshop.file), "records/version", {
           message:
             "The version of the records can't be told: recordsVersion is a whole number in a workshop.yaml without faults, and npm run check lists those",
         }),

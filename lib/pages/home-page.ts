@@ -16,7 +16,10 @@ const MOST_LINKS = 4;
 export function homePage(context: PageContext, place: PagePlace): HomeView {
   const { words, records, sheets, answers } = context;
   const text = words.pages.home;
-  const { name, about } = records.workshop;
+  const { name, about, firstQuestions } = records.workshop;
+  const asked =
+    firstQuestions?.flatMap((first) => answers.filter(({ slug }) => slug === first)) ??
+    answers.slice(0, MOST_LINKS);
   const pairs = chosenPairs(records.workshop);
   const isOneWall = sheets.length <= ON_ONE_PAGE.tiles;
   const counts = rangeCounts(context);
@@ -38,8 +41,8 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
     ...(answers.length > 0 && {
       ask: {
         heading: text.ask,
-        links: answers.slice(0, MOST_LINKS).map((answer) => answerLink(answer, place)),
-        ...(answers.length > MOST_LINKS && {
+        links: asked.map((answer) => answerLink(answer, place)),
+        ...(answers.length > asked.length && {
           more: { text: text.allQuestions(answers.length), href: `${place.root}answers/` },
         }),
       },

@@ -2,6 +2,7 @@ import type { SectionBlock } from "../blocks/block.ts";
 import { linksOf, section } from "../blocks/section-blocks.ts";
 import type { TextPageView } from "../blocks/page-kinds.ts";
 import { madeStep } from "../kept/kept-steps.ts";
+import { MEASURED_COVERAGE } from "../optics/fit/measured-coverage.ts";
 import { MEASURED_ERRORS } from "../optics/fit/measured-errors.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { LinkView } from "../present/views.ts";
@@ -25,7 +26,13 @@ export function methodsPage(context: PageContext, place: PagePlace): TextPageVie
       proseSection([
         id,
         heading,
-        id === "tints" ? `${prose}\n\n${text.measured(MEASURED_ERRORS, areInvented)}` : prose,
+        id === "tints"
+          ? [
+              prose,
+              text.measured(MEASURED_ERRORS, areInvented),
+              text.coverage(MEASURED_COVERAGE),
+            ].join("\n\n")
+          : prose,
       ]),
     ),
     close: [

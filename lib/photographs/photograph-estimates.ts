@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { warningAt } from "../records/fault.ts";
 import type { Photograph } from "../records/photographs.ts";
 import type { Colour, LabReading, Records } from "../records/records.ts";
 import { MOST_MEDIAN_DELTA_E00 } from "../patches/left-out.ts";
@@ -36,13 +37,11 @@ function estimateOf(slug: string, photographs: readonly Photograph[]): LabReadin
 /** Why a photograph is shown as it came, and patches that look exchanged. */
 export function correctionWarnings({ known, taken, source, place }: Photograph): Diagnostic[] {
   if (known === undefined || taken === undefined) return [];
-  const warning = (message: string, expected: string): Diagnostic => ({
-    severity: "warning",
-    rule: "photographs/correction",
-    place: place(["correctedBy"]),
-    message,
-    expected,
-  });
+  const warning = (message: string, expected: string): Diagnostic =>
+    warningAt(place(["correctedBy"]), "photographs/correction", {
+      message,
+      expected,
+    });
   const { correction } = taken;
   if (correction === undefined)
     return [

@@ -5,6 +5,7 @@ import { keepValue, keyOf, readValue, type Origin } from "../kept/kept-result.ts
 import type { WorkCache } from "../kept/work-cache.ts";
 import type { Xyz } from "../colorimetry/viewing.ts";
 import { at } from "../quantities/at.ts";
+import { errorAt } from "../records/fault.ts";
 import type { LoadedRecords } from "../records/load-records.ts";
 import type { Photograph } from "../records/photographs.ts";
 import type { Records } from "../records/records.ts";
@@ -162,11 +163,8 @@ function ending({ widthPx, gamut, type }: Omit<ScreenPicture, "path">): string {
 }
 
 function complaint({ place }: Photograph, { fault, hint }: PictureFault): Diagnostic {
-  return {
-    severity: "error",
-    rule: "records/photograph",
-    place: place(["file"]),
+  return errorAt(place(["file"]), "records/photograph", {
     message: fault,
     hint,
-  };
+  });
 }

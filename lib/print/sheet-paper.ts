@@ -4,6 +4,7 @@ import type { PageContext } from "../pages/page-context.ts";
 import type { Records } from "../records/records.ts";
 import { sectionFlow } from "./block-flow.ts";
 import type { Flow, PaperSize, Piece } from "./layout-tree.ts";
+import { leastMm, RECKONED_PT, takenBy, type Taken } from "./least-height.ts";
 import { inkOf, type Ink } from "./mark.ts";
 import type { PhotographOnPaper } from "./paper-photographs.ts";
 import {
@@ -81,7 +82,7 @@ const EXPLAINS = ["table", "terms", "list", "plots", "statement"] as const;
 const CLOSE = { isTight: true, isClose: true } as const;
 
 /** From roomy to tight: first the type gives way, then what the bench only explains, then the space between lines and statements, then the height of swatches; a caution, and what a painter reads, never. */
-const FITS: readonly PaperFit[] = [
+export const FITS: readonly PaperFit[] = [
   ...[9, 8.5, 8].map(fitWithout()),
   ...[8.5, 8, 7.5].map(fitWithout("table", "terms")),
   ...[8, 7.5].map(fitWithout("table", "terms", "list")),
@@ -97,14 +98,23 @@ function fitWithout(...without: PaperFit["without"]): (sizePt: number) => PaperF
   return (sizePt) => ({ sizePt, without });
 }
 
-const ROOMIEST: PaperFit = { sizePt: 9, without: [] };
+/** Blocks that are left to the site, the fewest kept first: where these go over, they do so with more. */
+const LEFT_OUT = [...new Set(FITS.map(({ without }) => without))].toReversed();
+
 const MOST_PAGES = 2;
 const TIGHT_LEADING = 1.2;
 const TIGHT_ROW_PAD_MM = 0.2;
 const CLOSE_SPACING = 0.5;
 
-/** A sheet on one or two pages; on a third, in roomy type, only where its cautions and figures find no room in two. */
-export function laidOutSheet(printed: PagesToPrint, paper: PaperSize): LaidOutSheet {
+/**
+ * A sheet on one or two pages; on a third, in roomy type, only where its cautions and figures find no room in two.
+ * @param fits from roomy to tight
+ */
+export function laidOutSheet(
+  printed: PagesToPrint,
+  paper: PaperSize,
+  fits: readonly PaperFit[] = FITS,
+): LaidOutSheet {
   const sheet: PagesToPrint = {
     ...printed,
     sheet: { ...printed.sheet, sections: apart(printed.sheet.sections) },
@@ -120,16 +130,25 @@ export function laidOutSheet(printed: PagesToPrint, paper: PaperSize): LaidOutSh
       paper,
       fit,
     );
-  const roomMm = roomBelow(head, paper);
-  const roomyMm = new Map<PaperFit["without"], number>();
-  const tried = triedFits(atFit, (fit) => {
-    const { sizePt } = ROOMIEST;
-    const wholeMm =
-      roomyMm.get(fit.without) ?? heightOf(bodyOf(sheet, { ...fit, sizePt }, styleOf(ROOMIEST)));
-    roomyMm.set(fit.without, wholeMm);
-    const leastMm = LEAST_SHARE * (fit.sizePt / sizePt) ** 2 * wholeMm;
-    return fit.isTight !== true && leastMm > roomMm;
-  });
+  const room = roomBelow(head, paper);
+  const taken = new Map<PaperFit["without"], Taken>();
+  const takenWithout = (without: PaperFit["without"]): Taken => {
+    const fit = { sizePt: RECKONED_PT, without };
+    const known = taken.get(without) ?? takenBy(bodyOf(sheet, fit, styleOf(fit)));
+    taken.set(without, known);
+    return known;
+  };
+  const tried = triedFits(
+    fits,
+    atFit,
+    ({ sizePt, without, isTight = false }) =>
+      !isTight &&
+      LEFT_OUT.some(
+        (kinds) =>
+          kinds.length >= without.length &&
+          leastMm(takenWithout(kinds), sizePt, room.columns) > room.heightMm,
+      ),
+  );
   const least = Math.min(...tried.map(({ pages }) => pages));
   const chosen = tried.find(({ pages }) => pages === least);
   if (chosen === undefined)
@@ -158,14 +177,12 @@ function onceMade<T>(make: () => T): () => T {
   return () => (made ??= make());
 }
 
-/** Of what text takes by its area, what it takes at least: in smaller type its last lines may be fuller. */
-const LEAST_SHARE = 0.96;
-
 /**
  * Fits from roomy to tight down to the first that goes on as many pages as a sheet should have. What
  * is certain to go over is passed by, unless nothing goes and the least pages are to be had.
  */
 function triedFits(
+  fits: readonly PaperFit[],
   atFit: (fit: PaperFit) => TriedSheet,
   isPassedBy: (fit: PaperFit) => boolean,
 ): TriedSheet[] {
@@ -175,25 +192,23 @@ function triedFits(
     tried.set(fit, one);
     return one.pages <= MOST_PAGES;
   };
-  if (!FITS.some((fit) => !isPassedBy(fit) && isFound(fit)))
-    FITS.some((fit) => !tried.has(fit) && isFound(fit));
-  return FITS.flatMap((fit) => tried.get(fit) ?? []);
+  if (!fits.some((fit) => !isPassedBy(fit) && isFound(fit)))
+    fits.some((fit) => !tried.has(fit) && isFound(fit));
+  return fits.flatMap((fit) => tried.get(fit) ?? []);
 }
 
-/** Height of all pieces of a flow, without what stands between them. */
-function heightOf(flow: readonly Flow[]): number {
-  return flow.reduce(
-    (sum, one) => sum + (one.kind === "piece" ? one.heightMm : heightOf(one.children)),
-    0,
-  );
+/** All columns below the first screen, on as many pages as a sheet should have. */
+interface Room {
+  readonly columns: number;
+  readonly heightMm: number;
 }
 
-/** Height of all columns below the first screen, on as many pages as a sheet should have. */
-function roomBelow(head: PlacedHead, paper: PaperSize): number {
+function roomBelow(head: PlacedHead, paper: PaperSize): Room {
   const at = columnsBelow(head, paper)(-1, 0);
-  let sum = 0;
-  for (let i = 0; at(i).page < MOST_PAGES; i++) sum += at(i).bottomMm - at(i).topMm;
-  return sum;
+  let [columns, heightMm] = [0, 0];
+  for (; at(columns).page < MOST_PAGES; columns++)
+    heightMm += at(columns).bottomMm - at(columns).topMm;
+  return { columns, heightMm };
 }
 
 function listedSheet({ sheet, bench: { revision } }: PagesToPrint): ListedSheet {

@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { amountEnds } from "./amount-ends.ts";
-import { faultAt, type Fault, type Faults } from "./fault.ts";
+import { faultAt, warningAt, type Fault, type Faults } from "./fault.ts";
 import { allRecords, type ParsedFiles } from "./parsed-files.ts";
 import { methodUnitFault } from "./method-units.ts";
 import type { Parsed } from "./parsed-record.ts";
@@ -132,9 +132,7 @@ function* methodFaults({
     RUB_OUT_METHODS.some((known) => names(known).test(method))
   )
     return;
-  yield faultAt(yaml.place(["oilAbsorptionGPer100g", "method"]), {
-    severity: "warning",
-    rule: "records/rub-out-method",
+  yield warningAt(yaml.place(["oilAbsorptionGPer100g", "method"]), "records/rub-out-method", {
     message: `"${method}" is no method of finding oil absorption that is known here: ${RUB_OUT_METHODS.join(", ")}`,
     actual: method,
     expected: RUB_OUT_METHODS.join(" | "),

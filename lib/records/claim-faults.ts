@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ForbiddenWordsOf } from "../hazard/label/forbidden-words.ts";
 import type { StatementLanguage } from "../hazard/texts/statement-texts.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { errorAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { eachValue } from "./record-values.ts";
@@ -67,8 +67,7 @@ const textsOf = remembered((record: object) => {
 });
 
 function claim(word: string, place: Diagnostic["place"]): Diagnostic {
-  return faultAt(place, {
-    rule: "records/claim",
+  return errorAt(place, "records/claim", {
     message: `A sheet never says "${word}" on its own authority: say what was found, in plain words`,
     actual: word,
     expected: "what was found, in plain words",

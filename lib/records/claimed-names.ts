@@ -1,5 +1,5 @@
 import { nearestHint } from "../diagnostics/nearest-word.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { warningAt, type Faults } from "./fault.ts";
 import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 
 /** Parts of a sheet that are lists of records, by the folder that these lie in. */
@@ -20,9 +20,7 @@ export function* claimedNames(files: ParsedFiles): Faults {
       const folder = FOLDERS.get("every" in claim ? claim.every : partOf(claim.fact));
       if (folder === undefined || files[folder].has(lacks) || isFaulty(files, folder, lacks))
         continue;
-      yield faultAt(yaml.place(["claims", i, "lacks"]), {
-        severity: "warning",
-        rule: "records/claimed-name",
+      yield warningAt(yaml.place(["claims", i, "lacks"]), "records/claimed-name", {
         message: `There is no ${lacks} in ${folder}/, so this claim holds whatever is in the tubes`,
         actual: lacks,
         expected: `the name of a file in ${folder}/`,

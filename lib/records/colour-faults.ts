@@ -6,7 +6,7 @@ import { VIEWINGS, type Lab } from "../colorimetry/viewing.ts";
 import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import type { HueFamily } from "../knowledge/hue-family.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
-import { faultAt, type Fault, type Faults } from "./fault.ts";
+import { errorAt, faultAt, warningAt, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { ReadColour, Reading } from "./records.ts";
 import { hasSpecialEffect } from "./special-effects.ts";
@@ -52,17 +52,20 @@ function* solidFaults({ place }: ReadColour, path: RecordPath, reading: Reading)
   if (outsideOptimal(labToXyz(lab, summed), summed) <= SOLID_TOLERANCE) return;
   const written =
     reading.form === "lab" ? `L* ${lab.L}, a* ${lab.a}, b* ${lab.b}` : reading.munsell;
-  yield faultAt(place([...path, reading.form === "lab" ? "lab" : "munsell"]), {
-    rule: "records/beyond-surface-colours",
-    message: `${written} is a colour that no reflecting surface has: none so ${lab.L < 50 ? "dark" : "light"} is so strong`,
-    actual: written,
-    expected: "a colour within the limits of reflecting surfaces",
-    hint:
-      reading.form === "lab"
-        ? "lab is L*, a*, b* in this order; a decimal point may be lost"
-        : "a chip is hue, value/chroma, such as 5PB 3/1",
-    source: "macadam-1935",
-  });
+  yield errorAt(
+    place([...path, reading.form === "lab" ? "lab" : "munsell"]),
+    "records/beyond-surface-colours",
+    {
+      message: `${written} is a colour that no reflecting surface has: none so ${lab.L < 50 ? "dark" : "light"} is so strong`,
+      actual: written,
+      expected: "a colour within the limits of reflecting surfaces",
+      hint:
+        reading.form === "lab"
+          ? "lab is L*, a*, b* in this order; a decimal point may be lost"
+          : "a chip is hue, value/chroma, such as 5PB 3/1",
+      source: "macadam-1935",
+    },
+  );
 }
 
 function darkFault(L: number): Fault {
@@ -149,9 +152,7 @@ function* familyFaults(
           ? `hue angle ${h.toFixed(0)}`
           : undefined;
   if (wrong === undefined) return;
-  yield faultAt(colour.place(["masstone"]), {
-    severity: "warning",
-    rule: "records/masstone-of-another-family",
+  yield warningAt(colour.place(["masstone"]), "records/masstone-of-another-family", {
     message: `The masstone has ${wrong} (L* ${Math.round(lab.L)}, a* ${Math.round(lab.a)}, b* ${Math.round(lab.b)}), which no ${family} has`,
     actual: wrong,
     expected: `the masstone of a ${family}`,
@@ -184,9 +185,7 @@ function* glossFaults({ masstone, place, record }: ReadColour, { pigments }: Par
   const [from, to] = SURFACE_ALONE.seen;
   if (geometry === "d/8 included") {
     if (!(darkest >= SURFACE_ALONE.least))
-      yield faultAt(place(["masstone"]), {
-        severity: "warning",
-        rule: "records/gloss-told-wrongly",
+      yield warningAt(place(["masstone"]), "records/gloss-told-wrongly", {
         message: `The masstone reads ${darkest.toFixed(3)} at its darkest with gloss included, and the surface alone throws back 0.035 or more`,
         actual: "d/8 included",
         expected: `no value under ${SURFACE_ALONE.least}`,
@@ -199,9 +198,7 @@ function* glossFaults({ masstone, place, record }: ReadColour, { pigments }: Par
     /^PBk /.test(pigments.get(pigment)?.record.colourIndexName ?? ""),
   );
   if (isBlack && darkest >= from && lightest <= to)
-    yield faultAt(place(["masstone"]), {
-      severity: "warning",
-      rule: "records/gloss-told-wrongly",
+    yield warningAt(place(["masstone"]), "records/gloss-told-wrongly", {
       message: `This black never reads under ${darkest.toFixed(3)}, about what the gloss alone throws back, and the record says that it was read without gloss (${geometry})`,
       actual: geometry,
       expected: "less than 0.03, where a glossy black is read without its gloss",

@@ -1,6 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { askedColumns, columnKey, drawdowns, type AskedColumns } from "./asked-columns.ts";
-import { faultAt, type Fault, type Faults } from "./fault.ts";
+import { errorAt, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { ColourRecord } from "./schema/colour.ts";
@@ -98,8 +98,7 @@ function sharedFault(one: Use, before: Use, column: string): Diagnostic {
 }
 
 function fault({ from, path }: Use, what: Omit<Fault, "rule">): Diagnostic {
-  return faultAt(from.yaml.place([...path, "column"]), {
-    rule: "records/column-used-twice",
+  return errorAt(from.yaml.place([...path, "column"]), "records/column-used-twice", {
     ...what,
   });
 }

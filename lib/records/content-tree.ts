@@ -4,7 +4,7 @@ import { reasonRefused } from "../diagnostics/error-code.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { decodedText, type DecodedText } from "./decoded-text.ts";
-import { fileFault } from "./fault.ts";
+import { faultAt, fileStart, warningAt } from "./fault.ts";
 import { PICTURE_ENDINGS, UNREAD_PICTURES, type PhotographFile } from "./photograph-file.ts";
 import { fileOrder } from "../quantities/name-order.ts";
 
@@ -69,7 +69,9 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
   const diagnostics: Diagnostic[] = [];
   const printed = (path: string): string => relative(cwd, path).split(sep).join("/") || ".";
   const fault = (path: string, message: string, severity: "error" | "warning" = "error"): void => {
-    diagnostics.push(fileFault(printed(path), { severity, rule: "records/folder", message }));
+    diagnostics.push(
+      faultAt(fileStart(printed(path)), { severity, rule: "records/folder", message }),
+    );
   };
 
   let root: string;
@@ -115,7 +117,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
     const isMeant = near !== undefined && !names.includes(near);
     if (isMeant) unread.add(`${near}/`);
     diagnostics.push(
-      fileFault(printed(path), {
+      faultAt(fileStart(printed(path)), {
         severity: isMeant ? "error" : "warning",
         rule: "records/folder",
         message: `${name} is left out: a content folder holds workshop.yaml, prices.csv, ${known.join("/, ")}/`,
@@ -211,9 +213,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
   function told(path: string, { text, encoding }: DecodedText): string {
     if (encoding === "Windows-1252")
       diagnostics.push(
-        fileFault(printed(path), {
-          severity: "warning",
-          rule: "records/encoding",
+        warningAt(fileStart(printed(path)), "records/encoding", {
           message: "The file is not saved as UTF-8 and is read as Windows-1252 (Latin-1)",
           actual: "Windows-1252",
           expected: "UTF-8",

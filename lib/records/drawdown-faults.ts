@@ -1,5 +1,5 @@
 import { apparentRatio, nearerToColour, type LadderEnds } from "../optics/tints/let-down-order.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { errorAt, faultAt, warningAt, type Faults } from "./fault.ts";
 import { filmFaults } from "./film-faults.ts";
 import { levelsOf, mean, type Levels } from "./reading-levels.ts";
 import type { ReadColour, Reading, TintReading } from "./records.ts";
@@ -100,9 +100,7 @@ function laddersOf({ tints }: ReadColour): Iterable<readonly Rung[]> {
 /** What a let-down names as its white, where that is dark. */
 function* whiteFaults({ white, place }: Ladder, { tint, index, levels }: Rung): Faults {
   if (white === undefined || !levels.isSpectral || mean(white) >= LEAST_WHITE) return;
-  yield faultAt(place(["tints", index, "white"]), {
-    severity: "warning",
-    rule: "records/dark-white",
+  yield warningAt(place(["tints", index, "white"]), "records/dark-white", {
     message: `${tint.white} stands as the white of a let-down, and throws back ${(100 * mean(white)).toFixed(0)} % of the light`,
     actual: tint.white,
     expected: "a white, or an extender",
@@ -127,19 +125,21 @@ function* orderFaults(ladder: Ladder): Faults {
   if (one === undefined) return;
   const { white } = one.weaker.tint;
   if (reversed.length === pairs.length && pairs.length > 1) {
-    yield faultAt(ladder.place(["tints", one.weaker.index, "massRatio"]), {
-      rule: "records/let-down-order",
-      message: `Each let-down in ${white} lies nearer to the white, the more of the colour its ratio says that it holds`,
-      actual: byRatio.map(({ tint }) => tint.massRatio).join(", "),
-      expected: "more of the colour, nearer to the colour",
-      hint: 'a massRatio is colour to white, so a pale let-down is "1:20" and not "20:1"',
-      source: "duncan-1940",
-    });
+    yield errorAt(
+      ladder.place(["tints", one.weaker.index, "massRatio"]),
+      "records/let-down-order",
+      {
+        message: `Each let-down in ${white} lies nearer to the white, the more of the colour its ratio says that it holds`,
+        actual: byRatio.map(({ tint }) => tint.massRatio).join(", "),
+        expected: "more of the colour, nearer to the colour",
+        hint: 'a massRatio is colour to white, so a pale let-down is "1:20" and not "20:1"',
+        source: "duncan-1940",
+      },
+    );
     return;
   }
   for (const { stronger, weaker } of reversed)
-    yield faultAt(ladder.place(["tints", weaker.index]), {
-      rule: "records/let-down-order",
+    yield errorAt(ladder.place(["tints", weaker.index]), "records/let-down-order", {
       message: `The let-down ${weaker.tint.massRatio} in ${white} lies nearer to the colour than ${stronger.tint.massRatio}, which holds more of it${darker(weaker, stronger)}`,
       actual: `${weaker.tint.massRatio} beyond ${stronger.tint.massRatio}`,
       expected: "more of the colour, nearer to the colour",
@@ -172,9 +172,7 @@ function* beyondFaults({ masstone, white, place, rungs }: Ladder, isFilm: boolea
     const slug = first.tint.white;
     const [end, far] = isColour ? ["the masstone", "the white"] : [slug, "the masstone"];
     const ratios = found.map(({ tint }) => tint.massRatio).join(", ");
-    yield faultAt(place(["tints", first.index]), {
-      severity: "warning",
-      rule: "records/let-down-beyond",
+    yield warningAt(place(["tints", first.index]), "records/let-down-beyond", {
       message: `${found.length === 1 ? `The let-down ${ratios} in ${slug} lies` : `The let-downs ${ratios} in ${slug} lie`} farther from ${far} than ${end} itself, as no mixture of the two does`,
       actual: `${ratios} beyond ${end}`,
       expected: "between the masstone and the white",
@@ -204,9 +202,7 @@ function* strengthFaults(
   const turned = apparent * ratio;
   const [least, most] = STRENGTH_REACH;
   if (times >= least && times <= most) return;
-  yield faultAt(place(["tints", index, "massRatio"]), {
-    severity: "warning",
-    rule: "records/let-down-strength",
+  yield warningAt(place(["tints", index, "massRatio"]), "records/let-down-strength", {
     message: `The let-down ${tint.massRatio} in ${tint.white} looks as one of about ${ratioText(apparent)} would, ${times > 1 ? "far stronger" : "far weaker"} than colours tint`,
     actual: tint.massRatio,
     expected: `about ${ratioText(apparent)}`,
@@ -259,9 +255,7 @@ function* kindFaults({ record: { tints = [] }, place }: ReadColour): Faults {
     const [odd] = pigment.length <= paint.length ? pigment : paint;
     if (odd === undefined) continue;
     const usual = odd.ratioKind === "pigment" ? "paint" : "pigment";
-    yield faultAt(place(["tints", odd.index, "ratioKind"]), {
-      severity: "warning",
-      rule: "records/ratio-kind",
+    yield warningAt(place(["tints", odd.index, "ratioKind"]), "records/ratio-kind", {
       message: `The let-down ${odd.massRatio} in ${white} says that ${odd.ratioKind} was weighed, and others in the same white that ${usual} was`,
       actual: odd.ratioKind,
       expected: `${usual}, as of the others in ${white}`,

@@ -10,17 +10,33 @@ export type Fault = Omit<Complaint, "severity"> & Partial<Pick<Complaint, "sever
 /** What is wrong with records, one fault after another as they are found. */
 export type Faults = Iterable<Diagnostic>;
 
+type Place = Diagnostic["place"];
+/** What a rule says of a place. */
+type Said = Omit<Complaint, "severity" | "rule">;
+
 /** What is wrong at a place of a record. */
-export function faultAt(
-  place: Diagnostic["place"],
-  { severity = "error", rule, ...fault }: Fault,
-): Diagnostic {
+export function faultAt(place: Place, { severity = "error", rule, ...fault }: Fault): Diagnostic {
   return { severity, rule, place, ...fault };
 }
 
-/** What is wrong with a file as a whole: it is told at its first line. */
-export function fileFault(file: string, fault: Fault): Diagnostic {
-  return faultAt({ file, line: 1, column: 1, path: "" }, fault);
+/** An error at a place of a record. */
+export function errorAt(place: Place, rule: Fault["rule"], said: Said): Diagnostic {
+  return faultAt(place, { rule, ...said });
+}
+
+/** A warning at a place of a record. */
+export function warningAt(place: Place, rule: Fault["rule"], said: Said): Diagnostic {
+  return faultAt(place, { severity: "warning", rule, ...said });
+}
+
+/** A note at a place of a record: what `check` alone lists. */
+export function noteAt(place: Place, rule: Fault["rule"], said: Said): Diagnostic {
+  return faultAt(place, { severity: "note", rule, ...said });
+}
+
+/** Where a file as a whole is complained of: at its first line. */
+export function fileStart(file: string): Place {
+  return { file, line: 1, column: 1, path: "" };
 }
 
 /** What a share in percent would be, had it been given as a fraction. */

@@ -7,7 +7,7 @@ import { specialEffect } from "../optics/special-effect.ts";
 import type { Tables } from "../knowledge/tables.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { drierMetals } from "./drier-metals.ts";
-import { fractionHint, faultAt, type Faults } from "./fault.ts";
+import { fractionHint, warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { ColourRecord } from "./schema/colour.ts";
@@ -54,9 +54,7 @@ function* oilOfPaintFaults(
   // Below that reach the sheet itself finds that the two contradict each other.
   if (!(ratio >= WORKING_OIL_REACH[0] && ratio < 1 && meant / rubOut.value >= WORKING_OIL_RATIO[0]))
     return;
-  yield faultAt(yaml.place(index.path), {
-    severity: "warning",
-    rule: "records/oil-index",
+  yield warningAt(yaml.place(index.path), "records/oil-index", {
     message: `The oil index of ${index.value} g/100 g lies below the rub-out figure of its pigment, ${rubOut.value} g/100 g`,
     actual: `${index.value} g/100 g`,
     expected: `${rubOut.value} g/100 g or more`,
@@ -137,9 +135,7 @@ function* componentMetalFaults(
 function* glossFaults({ record: { gloss60 }, yaml }: Parsed<ColourRecord>): Faults {
   const end = amountEnds(gloss60, ["gloss60"]).at(-1);
   if (end === undefined || end.value >= LEAST_GLOSS || end.value === 0) return;
-  yield faultAt(yaml.place(end.path), {
-    severity: "warning",
-    rule: "records/gloss",
+  yield warningAt(yaml.place(end.path), "records/gloss", {
     message: `A gloss of ${end.value} gloss units is less than any film of oil has: the most matte read ${LEAST_GLOSS} and more`,
     actual: String(end.value),
     expected: `${LEAST_GLOSS} gloss units or more`,
@@ -164,9 +160,7 @@ function ofFraction(
   message: string,
   expected: string,
 ): Diagnostic {
-  return faultAt(place, {
-    severity: "warning",
-    rule: "records/percent",
+  return warningAt(place, "records/percent", {
     message,
     actual: `${percent} %`,
     expected,

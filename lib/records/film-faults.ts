@@ -1,4 +1,4 @@
-import { faultAt, type Fault, type Faults } from "./fault.ts";
+import { errorAt, faultAt, warningAt, type Fault, type Faults } from "./fault.ts";
 import { filmThicknessFault } from "./film-thickness.ts";
 import { levelsOf, mean, type Levels } from "./reading-levels.ts";
 import type { FilmReading, ReadColour } from "./records.ts";
@@ -50,8 +50,7 @@ function* groundFaults({ films, place }: ReadColour): Faults {
     }
     const [black, white] = one.film.ground === "black" ? [one, other] : [other, one];
     if (isLighter(black.levels, white.levels))
-      yield faultAt(place(["films", black.index]), {
-        rule: "records/films-exchanged",
+      yield errorAt(place(["films", black.index]), "records/films-exchanged", {
         message: `The film of ${black.film.filmThicknessUm} um over black is lighter than the one over white, which no paint is`,
         actual: "lighter over black",
         expected: "at least as light over white",
@@ -79,9 +78,7 @@ function* loneFilmFaults({ films, place }: ReadColour): Faults {
     const index = films.findIndex(
       (film) => film.ground === ground && film.filmThicknessUm === filmThicknessUm,
     );
-    yield faultAt(place(["films", index, "filmThicknessUm"]), {
-      severity: "warning",
-      rule: "records/film-alone",
+    yield warningAt(place(["films", index, "filmThicknessUm"]), "records/film-alone", {
       message: `The film of ${filmThicknessUm} um over ${ground} has none of its thickness over ${otherGround}, and nothing is worked out from it`,
       actual: has === "" ? `none over ${otherGround}` : has,
       expected: `one of ${filmThicknessUm} um over ${otherGround} too`,
@@ -104,8 +101,7 @@ function* overBlackFaults({ masstone, masstoneOverBlack, tints, place }: ReadCol
     const [over, under] = [levelsOf(black), levelsOf(white)];
     if (over === undefined || under === undefined || over.scale !== under.scale) continue;
     if (isLighter(over, under))
-      yield faultAt(place([...path, "overBlack"]), {
-        rule: "records/films-exchanged",
+      yield errorAt(place([...path, "overBlack"]), "records/films-exchanged", {
         message: "The drawdown is lighter over black than over white, which no paint is",
         actual: "lighter over black",
         expected: "at least as light over white",

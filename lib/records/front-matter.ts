@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { fileFault } from "./fault.ts";
+import { errorAt, fileStart } from "./fault.ts";
 
 export interface FrontMatter {
   readonly yaml: string;
@@ -17,8 +17,7 @@ export function frontMatter(
 ): { parts?: FrontMatter; diagnostics: Diagnostic[] } {
   const lines = text.replace(/^\uFEFF/, "").split(/\r\n|\r|\n/);
   const fault = (line: number, message: string): { diagnostics: Diagnostic[] } => {
-    const whole = fileFault(file, {
-      rule: "records/front-matter",
+    const whole = errorAt(fileStart(file), "records/front-matter", {
       message,
     });
     return { diagnostics: [{ ...whole, place: { ...whole.place, line } }] };

@@ -1,5 +1,5 @@
 import { at } from "../quantities/at.ts";
-import { faultAt, type Fault, type Faults } from "./fault.ts";
+import { faultAt, warningAt, type Fault, type Faults } from "./fault.ts";
 import { levelsOf } from "./reading-levels.ts";
 import type { Lot, ReadColour, Reading } from "./records.ts";
 import type { RecordPath } from "./yaml-record.ts";
@@ -89,9 +89,7 @@ function* letDownsBelow(
       (value, nth) => at(dark, nth) < at(pale, nth) && value < at(dark, nth) - BELOW_MASSTONE,
     );
     if (mean(values) < mean(dark) || below.length < MANY * values.length) continue;
-    yield faultAt(place(["tints", i]), {
-      severity: "warning",
-      rule: "records/gloss-step",
+    yield warningAt(place(["tints", i]), "records/gloss-step", {
       message: `The let-down ${massRatio} in ${white} is darker than the masstone at ${below.length} of ${values.length} wavelengths, though lighter on the whole, which no paint is`,
       actual: "darker than the masstone where that is darkest",
       expected: "at least as light as the masstone",

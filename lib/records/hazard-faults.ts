@@ -9,7 +9,7 @@ import { SHARE_ROUNDING } from "../hazard/classify/composition.ts";
 import type { PigmentIdentity } from "../hazard/classify/substance.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { amountEnds } from "./amount-ends.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { errorAt, noteAt, type Faults } from "./fault.ts";
 import { hazardMetals } from "./hazard-metals.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
@@ -172,8 +172,7 @@ function besideFaults(hazard: HazardForm): HazardFault[] {
 /** A pigment that holds arsenic is never without hazard: an empty list is refused. */
 function* arsenicFaults({ record, yaml }: Parsed<PigmentRecord>, tables: MetalTables): Faults {
   if (record.hazards?.length === 0 && hazardMetals(record, tables).arsenic !== undefined)
-    yield faultAt(yaml.place(["hazards"]), {
-      rule: "records/arsenic-without-hazard",
+    yield errorAt(yaml.place(["hazards"]), "records/arsenic-without-hazard", {
       message: `${record.name} holds arsenic, and its list of hazards is empty: arsenic compounds are toxic and carcinogenic`,
       actual: record.name,
       expected: "what section 2 of its supplier's safety data sheet states",
@@ -189,8 +188,7 @@ function* benchTestFaults({ record, yaml }: Parsed<PigmentRecord>, tables: Metal
     held.map((metal) => metalRow(metal, tables)),
   ).map(({ metal }) => metal);
   if (heated.length > 0)
-    yield faultAt(yaml.place(["benchTestWith"]), {
-      rule: "records/bench-test",
+    yield errorAt(yaml.place(["benchTestWith"]), "records/bench-test", {
       message: `This bench test heats a pigment that holds ${heated.join(" and ")}, which must never be heated`,
       actual: heated.join(", "),
       expected: "a test without heat",
@@ -217,9 +215,7 @@ function* wholeFaults(
   if (!(total > whole * (1 + ROUNDING))) return;
   const printed = String(Number(total.toPrecision(6)));
   if (total <= whole * (1 + ROUNDING) + rounded) {
-    yield faultAt(yaml.place([list]), {
-      severity: "note",
-      rule: "records/rounded-shares",
+    yield noteAt(yaml.place([list]), "records/rounded-shares", {
       message: `The ${list} add up to ${printed}, which is ${whole} as far as they are rounded; limits are held against each as it stands`,
       actual: printed,
       expected: String(whole),
@@ -244,8 +240,7 @@ function told(
   { place }: YamlRecord,
   above: RecordPath,
 ): Diagnostic {
-  return faultAt(place([...above, ...path]), {
-    rule: "records/hazard",
+  return errorAt(place([...above, ...path]), "records/hazard", {
     ...fault,
     hint: nearest === undefined ? fault.hint : `nearest: ${nearest}`,
   });

@@ -1,6 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { gridOf, isConvex, type Quadrilateral } from "../patches/quadrilateral.ts";
-import { faultAt } from "./fault.ts";
+import { errorAt } from "./fault.ts";
 import type { KnownColours, PatchReadings } from "./photographs.ts";
 import type { Reading } from "./records.ts";
 import type { Box, PhotographRecord } from "./schema/photograph.ts";
@@ -26,8 +26,7 @@ export function knownColours(
   if (correctedBy === undefined) return undefined;
   const complain = (at: RecordPath, message: string, expected: string): void => {
     diagnostics.push(
-      faultAt(yaml.place([...path, ...at]), {
-        rule: "records/photograph-patches",
+      errorAt(yaml.place([...path, ...at]), "records/photograph-patches", {
         message,
         expected,
       }),

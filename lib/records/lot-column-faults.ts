@@ -1,5 +1,5 @@
 import { askedColumns, columnKey, drawdowns } from "./asked-columns.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { errorAt, warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 
 /**
@@ -21,8 +21,7 @@ export function* lotColumnFaults({ lots, colours }: ParsedFiles): Faults {
       const twin = columns.find((one) => within.has(columnKey(asked, one)));
       for (const one of columns) within.set(columnKey(asked, one), as);
       if (twin !== undefined)
-        yield faultAt(yaml.place([...path, "column"]), {
-          rule: "records/lot-column",
+        yield errorAt(yaml.place([...path, "column"]), "records/lot-column", {
           message: `The column ${twin} of lot ${number} is the ${as} and another drawdown of it at once`,
           actual: twin,
           expected: "a column for each drawdown",
@@ -40,9 +39,7 @@ export function* lotColumnFaults({ lots, colours }: ParsedFiles): Faults {
               `, which lot ${first.get(columnKey(asked, taken)) ?? ""} was read from already`,
               "a record that was copied, and its column not changed?",
             ];
-      yield faultAt(yaml.place([...path, "column"]), {
-        severity: "warning",
-        rule: "records/lot-column",
+      yield warningAt(yaml.place([...path, "column"]), "records/lot-column", {
         message: `The ${as} of lot ${number} is the column ${column}${why}`,
         actual: column,
         expected: "a column of this lot's own drawdowns",

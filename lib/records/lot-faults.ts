@@ -1,5 +1,5 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { errorAt, noteAt, warningAt, type Faults } from "./fault.ts";
 import { lotColumnFaults } from "./lot-column-faults.ts";
 import { lotFillingFaults } from "./lot-filling-faults.ts";
 import { lotWeightFaults } from "./lot-weights.ts";
@@ -53,9 +53,7 @@ export function* lotStateNotes({ lots }: ParsedFiles): Faults {
   for (const { record, yaml } of lots.values()) {
     const { number, date, state } = record;
     if (state === undefined) continue;
-    yield faultAt(yaml.place(["state"]), {
-      severity: "note",
-      rule: "records/lot-state",
+    yield noteAt(yaml.place(["state"]), "records/lot-state", {
       message: `Lot ${number} is ${state.is} since ${state.since}: ${state.why.trim()}`,
       actual: state.is,
       expected: "seen to",
@@ -71,8 +69,7 @@ function* numberFaults({ lots }: ParsedFiles): Faults {
     const twin = first.get(number);
     if (twin === undefined) first.set(number, file);
     else
-      yield faultAt(yaml.place(["number"]), {
-        rule: "records/lot-number",
+      yield errorAt(yaml.place(["number"]), "records/lot-number", {
         message: `The lot number ${record.number} is that of ${twin} already`,
         actual: record.number,
         expected: "a number that no other lot has",
@@ -92,9 +89,7 @@ function* dateFaults({ colours, lots, trials }: ParsedFiles): Faults {
     const count = dated.length - dated.filter(isOwn).length;
     const years = first === undefined ? 0 : Number(first.slice(0, 4)) - Number(date.slice(0, 4));
     if (first !== undefined && count >= MANY_DATES && years >= YEARS_BEFORE)
-      yield faultAt(lot.yaml.place(["date"]), {
-        severity: "warning",
-        rule: "records/lot-date",
+      yield warningAt(lot.yaml.place(["date"]), "records/lot-date", {
         message: `The lot's date, ${date}, lies ${years} years before every other of colours, lots and trials, the first of which is ${first}`,
         actual: date,
         expected: `a day nearer to ${first}`,
@@ -116,8 +111,7 @@ function* yieldFaults({ record, yaml }: Parsed<LotRecord>): Faults {
   const weighed = weighedInG(record);
   if (yieldG > weighed * MOST_YIELD) {
     const inKg = weighedInKg(record, yieldG);
-    yield faultAt(yaml.place(inKg?.path ?? ["yieldG"]), {
-      rule: "records/lot-yield",
+    yield errorAt(yaml.place(inKg?.path ?? ["yieldG"]), "records/lot-yield", {
       message: `The yield of ${yieldG} g is more than the ${grams(weighed)} g that were weighed in`,
       actual: String(yieldG),
       expected: `at most ${grams(weighed)}`,
@@ -125,9 +119,7 @@ function* yieldFaults({ record, yaml }: Parsed<LotRecord>): Faults {
     });
   }
   if (yieldG < weighed * LEAST_YIELD)
-    yield faultAt(yaml.place(["yieldG"]), {
-      severity: "warning",
-      rule: "records/lot-yield",
+    yield warningAt(yaml.place(["yieldG"]), "records/lot-yield", {
       message: `The yield of ${yieldG} g leaves ${Math.round((1 - yieldG / weighed) * 100)} % of the ${grams(weighed)} g that were weighed in`,
       actual: String(yieldG),
       expected: `at least ${grams(weighed * LEAST_YIELD)}`,
@@ -138,8 +130,7 @@ function* yieldFaults({ record, yaml }: Parsed<LotRecord>): Faults {
     0,
   );
   if (filledG > yieldG * (1 + TUBES_OVER_YIELD))
-    yield faultAt(yaml.place(["tubes"]), {
-      rule: "records/lot-tubes",
+    yield errorAt(yaml.place(["tubes"]), "records/lot-tubes", {
       message: `The tubes hold ${grams(filledG)} g together, and the yield is ${yieldG} g`,
       actual: grams(filledG),
       expected: `at most ${yieldG}`,
@@ -174,8 +165,7 @@ function* recipeFaults({ record, yaml }: Parsed<LotRecord>, files: ParsedFiles):
   for (const [i, { pigment }] of record.pigments.entries())
     // A name that no pigment bears is told by itself, and nothing that follows from that slip.
     if (!known.includes(pigment) && [pigment, ...known].every((one) => files.pigments.has(one)))
-      yield faultAt(yaml.place(["pigments", i, "pigment"]), {
-        rule: "records/lot-recipe",
+      yield errorAt(yaml.place(["pigments", i, "pigment"]), "records/lot-recipe", {
         message: `The colour ${record.colour} is not made of ${pigment}`,
         actual: pigment,
         expected: known.join(" | "),
@@ -184,9 +174,7 @@ function* recipeFaults({ record, yaml }: Parsed<LotRecord>, files: ParsedFiles):
     record.dispersion !== undefined &&
     (colour.dispersion ?? record.dispersion) !== record.dispersion
   )
-    yield faultAt(yaml.place(["dispersion"]), {
-      severity: "warning",
-      rule: "records/lot-recipe",
+    yield warningAt(yaml.place(["dispersion"]), "records/lot-recipe", {
       message: `Lot ${record.number} was ${record.dispersion}, and the record of ${record.colour} says ${colour.dispersion ?? ""}: the two differ in strength and oil`,
       actual: record.dispersion,
       expected: colour.dispersion ?? "",
@@ -197,9 +185,7 @@ function* recipeFaults({ record, yaml }: Parsed<LotRecord>, files: ParsedFiles):
     ...(record.additions ?? []).map((one, i) => ({ ...one, path: ["additions", i, "vehicle"] })),
   ])
     if (named[0] !== undefined && !named.includes(vehicle))
-      yield faultAt(yaml.place(path), {
-        severity: "warning",
-        rule: "records/lot-recipe",
+      yield warningAt(yaml.place(path), "records/lot-recipe", {
         message: `Lot ${record.number} holds ${vehicle}, and the record of ${record.colour} does not name it: sheet and label go by ${named.join(" and ")}`,
         actual: vehicle,
         expected: named.join(" | "),
@@ -213,9 +199,7 @@ function* deliveryFaults({ record, yaml }: Parsed<LotRecord>, { pigments }: Pars
     if (supplierLot === undefined || known.includes(supplierLot)) continue;
     const meant = nearestWord(supplierLot, known);
     if (meant === undefined) continue;
-    yield faultAt(yaml.place(["pigments", i, "supplierLot"]), {
-      severity: "warning",
-      rule: "records/supplier-lot",
+    yield warningAt(yaml.place(["pigments", i, "supplierLot"]), "records/supplier-lot", {
       message: `The delivery ${supplierLot} is none of those of ${pigment} that were rubbed out, ${known.join(", ")}: the batch sheet goes by the pigment's own figure`,
       actual: supplierLot,
       expected: known.join(" | "),
@@ -231,9 +215,7 @@ function* readBeforeMade({ record, yaml }: Parsed<LotRecord>): Faults {
     ...(record.tints ?? []).map((tint, i) => ({ path: ["tints", i, "date"], date: tint.date })),
   ])
     if (date !== undefined && date < record.date)
-      yield faultAt(yaml.place(path), {
-        severity: "warning",
-        rule: "records/lot-date",
+      yield warningAt(yaml.place(path), "records/lot-date", {
         message: `Lot ${record.number} was read on ${date}, and made on ${record.date}`,
         actual: date,
         expected: `${record.date} or later`,
@@ -251,9 +233,7 @@ function* madeBeforeDelivery(
       .get(pigment)
       ?.record.supplierLots?.find(({ number }) => number === supplierLot);
     if (delivery?.date === undefined || delivery.date <= record.date) continue;
-    yield faultAt(yaml.place(["pigments", i, "supplierLot"]), {
-      severity: "warning",
-      rule: "records/lot-date",
+    yield warningAt(yaml.place(["pigments", i, "supplierLot"]), "records/lot-date", {
       message: `Lot ${record.number} was made on ${record.date}, and the delivery ${delivery.number} of ${pigment} in it is of ${delivery.date}`,
       actual: record.date,
       expected: `${delivery.date} or later`,
@@ -272,8 +252,7 @@ function* geometryFaults(lot: Lot, colour: Colour | undefined): Faults {
   ]) {
     const own = geometryOf(reading);
     if (own !== undefined && own !== standards)
-      yield faultAt(lot.place(path), {
-        rule: "records/lot-geometry",
+      yield errorAt(lot.place(path), "records/lot-geometry", {
         message: `${path[0] === "standard" ? `The standard was read again ${own}, and before` : `The lot was read ${own}, and its standard`} ${standards}: the two can't be held against each other`,
         actual: own,
         expected: standards,
@@ -313,9 +292,7 @@ function* letDownFaults(
     return;
   const inWhite = standards.filter(({ white }) => white === first.white);
   const has = [...new Set((inWhite.length > 0 ? inWhite : standards).map(letDownName))].join(", ");
-  yield faultAt(lot.place(["tints", 0]), {
-    severity: "warning",
-    rule: "records/lot-let-down",
+  yield warningAt(lot.place(["tints", 0]), "records/lot-let-down", {
     message: `The lot ${lot.record.number} is let down ${letDownName(first)} and its standard ${has === "" ? "not at all" : has}: its strength can't be judged, and the lot does not pass`,
     actual: letDownName(first),
     expected: has === "" ? "a let-down of the standard like it" : has,
@@ -342,8 +319,7 @@ function* standardFaults({ colours, lots }: ParsedFiles): Faults {
   for (const { slug, record, yaml } of colours.values()) {
     const lot = record.standard === undefined ? undefined : lots.get(record.standard);
     if (lot !== undefined && lot.record.colour !== slug)
-      yield faultAt(yaml.place(["standard"]), {
-        rule: "records/lot-standard",
+      yield errorAt(yaml.place(["standard"]), "records/lot-standard", {
         message: `The standard ${lot.slug} is a lot of ${lot.record.colour}`,
         actual: lot.record.colour,
         expected: `a lot of ${slug}`,

@@ -1,6 +1,6 @@
 import { isPackedSize, isShort, packedMasses } from "../formulation/packed-quantity.ts";
 import { takenVolumeMl } from "../formulation/container-fill.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { warningAt, type Faults } from "./fault.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { LotRecord } from "./schema/lot.ts";
 
@@ -20,18 +20,14 @@ export function* lotFillingFaults({
     const { meanG } = packedMasses(ml, densityGPerCm3);
     const place = yaml.place(["tubes", i, "massG"]);
     if (isShort(heldMl, ml))
-      yield faultAt(place, {
-        severity: "warning",
-        rule: "records/lot-filling",
+      yield warningAt(place, "records/lot-filling", {
         message: `${told}: less on the mean than stands on them, and so they may not be sold`,
         actual: String(massG),
         expected: `${Number(meanG.toFixed(1))} or more`,
         source: "packed-quantity-76-211-eec",
       });
     if (heldMl > ml * MOST_FILLED)
-      yield faultAt(place, {
-        severity: "warning",
-        rule: "records/lot-filling",
+      yield warningAt(place, "records/lot-filling", {
         message: `${told}: more than such a tube takes`,
         actual: String(massG),
         expected: `about ${Number(meanG.toFixed(1))}`,

@@ -1,5 +1,5 @@
 import { amountEnds } from "./amount-ends.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { errorAt, warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { LotRecord } from "./schema/lot.ts";
@@ -21,8 +21,7 @@ function* densityFaults({ record: { densityGPerCm3: density }, yaml }: Parsed<Lo
   const [least, most] = PAINT_DENSITY;
   if (density === undefined || (density >= least && density <= most)) return;
   const meant = density / 1000;
-  yield faultAt(yaml.place(["densityGPerCm3"]), {
-    rule: "records/lot-density",
+  yield errorAt(yaml.place(["densityGPerCm3"]), "records/lot-density", {
     message: `The density of this lot is ${density} g/cm3, and paints lie between ${least} and ${most} g/cm3`,
     actual: `${density} g/cm3`,
     expected: `${least} to ${most} g/cm3`,
@@ -53,9 +52,7 @@ function* shareFaults({ record, yaml }: Parsed<LotRecord>, { colours }: ParsedFi
   const index = far.indexOf(Math.max(...far));
   const slipped = record.pigments[index];
   if (slipped === undefined || !((far[index] ?? 0) > Math.log(ANOTHER_PAINT))) return;
-  yield faultAt(yaml.place(["pigments", index, "massG"]), {
-    severity: "warning",
-    rule: "records/lot-recipe",
+  yield warningAt(yaml.place(["pigments", index, "massG"]), "records/lot-recipe", {
     message: `${slipped.pigment} is ${percent(slipped.massG / wholeG)} of the pigment of lot ${record.number}, and ${percent((parts.get(slipped.pigment) ?? NaN) / wholeParts)} of that of ${record.colour}`,
     actual: percent(slipped.massG / wholeG),
     expected: `about ${percent((parts.get(slipped.pigment) ?? NaN) / wholeParts)}`,
@@ -74,9 +71,7 @@ function* oilFaults({ record, yaml }: Parsed<LotRecord>, { colours }: ParsedFile
   const isFar = (own: number): boolean => own > ANOTHER_PAINT * most || own < least / ANOTHER_PAINT;
   if (!isFar(weighed(massG))) return;
   const recorded = least === most ? `${least}` : `${least} to ${most}`;
-  yield faultAt(yaml.place(["oil", "massG"]), {
-    severity: "warning",
-    rule: "records/lot-recipe",
+  yield warningAt(yaml.place(["oil", "massG"]), "records/lot-recipe", {
     message: `Lot ${record.number} has ${Number(weighed(massG).toPrecision(3))} g of oil to 100 g of pigment, and the record of ${record.colour} ${recorded} g`,
     actual: `${massG} g`,
     expected: `about ${Number(((least * pigmentG) / 100).toPrecision(3))} g`,

@@ -1,6 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { errorAt, warningAt, type Faults } from "./fault.ts";
 import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import type { priceList, Column, PriceRow } from "./price-list.ts";
 import { roundedPrice } from "./rounded-price.ts";
@@ -48,8 +48,7 @@ export function offeredSizes(
     }
     const { file, line } = twin.place("ml");
     diagnostics.push(
-      faultAt(size.place("ml"), {
-        rule: "records/duplicate",
+      errorAt(size.place("ml"), "records/duplicate", {
         message: `The size ${size.ml} ml of ${slug} is listed already, at ${file}:${line}`,
         actual: `${size.ml} ml twice`,
         expected: "each size of a colour once, in its own record or in prices.csv",
@@ -74,8 +73,7 @@ export function offeredSizes(
     if (!colours.has(colour)) {
       if (!isFaulty(files, "colours", colour))
         diagnostics.push(
-          faultAt(place("colour"), {
-            rule: "records/missing-colour",
+          errorAt(place("colour"), "records/missing-colour", {
             message: `There is no colour ${colour} in colours/`,
             actual: colour,
             expected: "a file of colours/, without its ending",
@@ -133,8 +131,7 @@ function* eanFaults(bySlug: ReadonlyMap<string, readonly OfferedSize[]>): Faults
       const twin = first.get(ean);
       if (twin === undefined) first.set(ean, `${slug} in ${ml} ml`);
       else
-        yield faultAt(place("ean"), {
-          rule: "records/ean-twice",
+        yield errorAt(place("ean"), "records/ean-twice", {
           message: `The EAN ${ean} is that of ${twin} already`,
           actual: ean,
           expected: "an EAN of its own for each colour and size",
@@ -146,9 +143,7 @@ function* eanFaults(bySlug: ReadonlyMap<string, readonly OfferedSize[]>): Faults
 function* currencyFaults(rows: readonly PriceRow[], { workshop, prices }: ParsedFiles): Faults {
   const priced = rows.find(({ price }) => price !== undefined);
   if (workshop !== undefined && workshop.record.currency === undefined && priced !== undefined)
-    yield faultAt(placesInList(priced, prices?.file ?? "")("price"), {
-      severity: "warning",
-      rule: "records/currency",
+    yield warningAt(placesInList(priced, prices?.file ?? "")("price"), "records/currency", {
       message: "There are prices, and workshop.yaml gives no currency: none of them is printed",
       actual: "no currency",
       expected: "currency in workshop.yaml, three capitals such as GBP",

@@ -7,7 +7,7 @@ import type { Tables } from "../knowledge/tables.ts";
 import { nameComplaint } from "../permanence/traditional-names.ts";
 import { midpoint, type Quantity } from "../quantities/interval.ts";
 import { drierMetals } from "./drier-metals.ts";
-import { faultAt, firstFault, type Faults } from "./fault.ts";
+import { errorAt, faultAt, firstFault, type Faults } from "./fault.ts";
 import { humidityFault } from "./humidity-fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
@@ -99,8 +99,7 @@ function* additionFaults(
 ): Faults {
   for (const [i, { vehicle, percentOfOil }] of additions.entries()) {
     if (additions.findIndex((other) => other.vehicle === vehicle) < i)
-      yield faultAt(yaml.place(["additions", i, "vehicle"]), {
-        rule: "records/duplicate",
+      yield errorAt(yaml.place(["additions", i, "vehicle"]), "records/duplicate", {
         message: `${vehicle} is added twice`,
         actual: vehicle,
         expected: "each addition once",
@@ -114,8 +113,7 @@ function* additionFaults(
       }))
       .find(({ onOil, most }) => onOil > most);
     if (overdosed !== undefined)
-      yield faultAt(yaml.place(["additions", i, "percentOfOil"]), {
-        rule: "drying/drier-reach",
+      yield errorAt(yaml.place(["additions", i, "percentOfOil"]), "drying/drier-reach", {
         message: `The drier's ${overdosed.metal} comes to ${overdosed.onOil} % of the oil, and more than ${overdosed.most} % of it does not occur`,
         actual: `${overdosed.onOil} %`,
         expected: `at most ${overdosed.most} %`,

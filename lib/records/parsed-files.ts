@@ -1,7 +1,7 @@
 import type { z } from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ContentFile, ContentTree } from "./content-tree.ts";
-import { fileFault } from "./fault.ts";
+import { errorAt, fileStart } from "./fault.ts";
 import { parsedRecord, type Parsed } from "./parsed-record.ts";
 import { priceList } from "./price-list.ts";
 import { keysOf } from "../quantities/members.ts";
@@ -120,8 +120,7 @@ export function parsedFiles(
       const twin = readings.get(source.stem);
       if (twin !== undefined) {
         diagnostics.push(
-          fileFault(source.file, {
-            rule: "records/duplicate",
+          errorAt(fileStart(source.file), "records/duplicate", {
             message: `There is a second file for the reading ${source.stem} beside ${twin.file}`,
             actual: source.stem,
             expected: `only ${twin.file}`,
@@ -151,16 +150,14 @@ export function parsedFiles(
 /** A file name that can't be an address, or that another file has but for its ending or capitals. */
 function nameFault({ file, stem }: ContentFile, twin: string | undefined): Diagnostic | undefined {
   if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(stem) || stem.length > 80)
-    return fileFault(file, {
-      rule: "records/slug",
+    return errorAt(fileStart(file), "records/slug", {
       message: `The file name "${stem}" can't be an address: use lower-case letters, digits and single hyphens`,
       actual: stem,
       expected: "lower-case letters, digits and single hyphens",
     });
   return twin === undefined
     ? undefined
-    : fileFault(file, {
-        rule: "records/duplicate",
+    : errorAt(fileStart(file), "records/duplicate", {
         message: `There is a second file for ${stem} beside ${twin}`,
         actual: stem,
         expected: `only ${twin}`,

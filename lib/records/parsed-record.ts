@@ -2,7 +2,7 @@ import type { z } from "zod";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { certain } from "../quantities/at.ts";
 import type { ContentFile } from "./content-tree.ts";
-import { fileFault } from "./fault.ts";
+import { errorAt, fileStart } from "./fault.ts";
 import { frontMatter, type FrontMatter } from "./front-matter.ts";
 import { checkedAgainst } from "./schema-faults.ts";
 import { yamlRecord, yamlWhenAsked, type YamlRecord } from "./yaml-record.ts";
@@ -75,8 +75,7 @@ function lengthFault(
       : ["The text below the record", body.length, LONGEST.text];
   return length <= most
     ? undefined
-    : fileFault(file, {
-        rule: "records/too-long",
+    : errorAt(fileStart(file), "records/too-long", {
         message: `${what} has ${length} letters, and at most ${most} are read`,
         actual: String(length),
         expected: `at most ${most}`,
@@ -88,8 +87,7 @@ function unprintableFault({ file, text }: ContentFile): Diagnostic | undefined {
   const lines = text.replace(/^\uFEFF/, "").split("\n");
   const line = lines.findIndex((one) => UNPRINTABLE.test(one));
   if (line < 0) return undefined;
-  const whole = fileFault(file, {
-    rule: "records/encoding",
+  const whole = errorAt(fileStart(file), "records/encoding", {
     message: "The file is not saved as UTF-8 text, or holds a control character here",
     actual: "bytes that are no text",
     expected: "UTF-8 text",

@@ -1,5 +1,5 @@
 import { readFileSync, statSync } from "node:fs";
-import { faultAt, type Faults } from "./fault.ts";
+import { warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Photograph } from "./photographs.ts";
 
@@ -27,9 +27,7 @@ export function* sharedPhotographFaults(
           isSamePicture(one, other),
       );
     if (twin === undefined) continue;
-    yield faultAt(one.place(["file"]), {
-      severity: "warning",
-      rule: "records/photograph-shared",
+    yield warningAt(one.place(["file"]), "records/photograph-shared", {
       message: `The photograph ${one.source.name} is ${twin.source.name === one.source.name ? "shown" : `byte for byte ${twin.source.name}, which is shown`} as one of ${twin.colour} already, and here as one of ${one.colour}`,
       actual: one.source.name,
       expected: "a photograph of this colour",

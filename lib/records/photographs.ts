@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import type { ContentTree } from "./content-tree.ts";
-import { faultAt, fileFault, type Faults } from "./fault.ts";
+import { errorAt, fileStart, warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { PICTURE_ENDINGS, UNREAD_PICTURES, type PhotographFile } from "./photograph-file.ts";
@@ -89,9 +89,7 @@ export function namedPhotographs(
     for (const { file, name } of found)
       if (!used.has(name))
         diagnostics.push(
-          fileFault(file, {
-            severity: "warning",
-            rule: "records/unused",
+          warningAt(fileStart(file), "records/unused", {
             message: `No record refers to the photograph ${name}, so nothing comes of it`,
             actual: name,
             expected: "a record that refers to it",
@@ -110,15 +108,13 @@ function missing(
   const ending = /\.[^.]*$/.exec(name)?.[0].toLowerCase() ?? "";
   const unreadable = UNREAD_PICTURES.get(ending);
   if (!PICTURE_ENDINGS.includes(ending))
-    return faultAt(place, {
-      rule: "records/photograph-kind",
+    return errorAt(place, "records/photograph-kind", {
       message: `${name} is ${unreadable === undefined ? "no picture that is read" : "no picture yet"}: a photograph ends in ${PICTURE_ENDINGS.join(", ")}`,
       actual: ending === "" ? name : ending,
       expected: PICTURE_ENDINGS.join(", "),
       hint: unreadable && `it is ${unreadable}`,
     });
-  return faultAt(place, {
-    rule: "records/missing-reference",
+  return errorAt(place, "records/missing-reference", {
     message: `There is no ${name} in photographs/`,
     actual: name,
     expected: "the name of a file in photographs/",
@@ -134,8 +130,7 @@ function* twins(found: readonly PhotographFile[]): Faults {
   for (const [i, { file, stem }] of found.entries()) {
     const twin = found.slice(0, i).find((other) => other.stem.toLowerCase() === stem.toLowerCase());
     if (twin !== undefined)
-      yield fileFault(file, {
-        rule: "records/duplicate",
+      yield errorAt(fileStart(file), "records/duplicate", {
         message: `There is a second photograph ${stem} beside ${twin.file}: give it another name`,
         actual: stem,
         expected: `only ${twin.file}`,

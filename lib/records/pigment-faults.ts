@@ -12,7 +12,7 @@ import {
 import { specialEffect } from "../optics/special-effect.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { amountEnds } from "./amount-ends.ts";
-import { faultAt, firstFault, type Faults } from "./fault.ts";
+import { errorAt, faultAt, firstFault, warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { AmountRecord } from "./schema/amount.ts";
@@ -50,8 +50,7 @@ function* deliveryFaults({
   const [least, most = least] = amountEnds(oilAbsorptionGPer100g, []).map(({ value }) => value);
   for (const [i, { number, oilAbsorptionGPer100g: own }] of supplierLots.entries()) {
     if (supplierLots.findIndex((one) => one.number === number) < i)
-      yield faultAt(yaml.place(["supplierLots", i, "number"]), {
-        rule: "records/duplicate",
+      yield errorAt(yaml.place(["supplierLots", i, "number"]), "records/duplicate", {
         message: `The delivery ${number} stands above already, and lots that name it could mean either`,
         actual: number,
         expected: "a number that no other delivery has",
@@ -59,14 +58,16 @@ function* deliveryFaults({
     if (least === undefined || most === undefined) continue;
     if (own >= least / DELIVERIES_WITHIN && own <= most * DELIVERIES_WITHIN) continue;
     const usual = least === most ? String(least) : `${least} to ${most}`;
-    yield faultAt(yaml.place(["supplierLots", i, "oilAbsorptionGPer100g"]), {
-      severity: "warning",
-      rule: "records/delivery-rub-out",
-      message: `The delivery ${number} was rubbed out with ${own} g/100 g, and this pigment takes ${usual} g/100 g: batch sheets of lots made of it go by that`,
-      actual: `${own} g/100 g`,
-      expected: `about ${usual} g/100 g`,
-      hint: "a decimal point, two digits exchanged, or another pigment's figure?",
-    });
+    yield warningAt(
+      yaml.place(["supplierLots", i, "oilAbsorptionGPer100g"]),
+      "records/delivery-rub-out",
+      {
+        message: `The delivery ${number} was rubbed out with ${own} g/100 g, and this pigment takes ${usual} g/100 g: batch sheets of lots made of it go by that`,
+        actual: `${own} g/100 g`,
+        expected: `about ${usual} g/100 g`,
+        hint: "a decimal point, two digits exchanged, or another pigment's figure?",
+      },
+    );
   }
 }
 
@@ -150,9 +151,7 @@ function* nameFaults(
     specialEffect(undefined, colourIndexName) === "metallic"
   )
     return;
-  yield faultAt(yaml.place(["colourIndexName"]), {
-    severity: "warning",
-    rule: "records/unknown-colour-index-name",
+  yield warningAt(yaml.place(["colourIndexName"]), "records/unknown-colour-index-name", {
     message: `Nothing is known here of a pigment by the Colour Index name ${colourIndexName}`,
     actual: colourIndexName,
     hint:

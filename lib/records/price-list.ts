@@ -65,9 +65,7 @@ function columnPlaces(
   header.forEach((cell, i) => {
     const column = COLUMNS.find((known) => known === cell.text.toLowerCase());
     if (column === undefined || places.has(column))
-      faults.add({
-        rule: "price-column",
-        at: cell,
+      faults.error("price-column", cell, {
         message:
           column === undefined
             ? `A price list has no column "${cell.text}": its columns are ${COLUMNS.join(", ")}`
@@ -80,9 +78,7 @@ function columnPlaces(
   });
   for (const column of REQUIRED)
     if (!places.has(column))
-      faults.add({
-        rule: "price-column",
-        at: header[0] ?? { line: 1, column: 1 },
+      faults.error("price-column", header[0] ?? { line: 1, column: 1 }, {
         message: `The price list has no column ${column}: its first line is colour,ml,price, with code and ean where they are used`,
         actual: header.map(({ text }) => text).join(", "),
         expected: COLUMNS.join(", "),
@@ -101,9 +97,7 @@ function priceRow(
   const before = faults.errorCount();
   const refuse = (column: Column, expected: string, hint?: string): undefined => {
     const { text } = cell(column);
-    faults.add({
-      rule: "price",
-      at: cell(column),
+    faults.error("price", cell(column), {
       message:
         text === ""
           ? `The ${NAMES[column]} is missing: it is ${expected}`
@@ -122,7 +116,7 @@ function priceRow(
   if (written !== "" && price === undefined)
     refuse("price", "a number of 0 or more, in the workshop's currency", priceHint(written));
   const thousands = thousandsFault(written, currency);
-  if (thousands !== undefined) faults.add({ rule: "price", at: cell("price"), ...thousands });
+  if (thousands !== undefined) faults.error("price", cell("price"), { ...thousands });
   const { text: ean } = cell("ean");
   const fault = ean === "" ? undefined : eanFault(ean);
   if (fault !== undefined) refuse("ean", fault);

@@ -1,5 +1,5 @@
 import { median } from "../quantities/median.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Colour } from "./records.ts";
 
@@ -41,9 +41,7 @@ export function* priceReachFaults(colours: readonly Colour[], files: ParsedFiles
           other.slug === slug && other.ml !== ml && !isApart(perMl / other.perMl, OWN_TIMES),
       );
     if (!isApart(times) || isLikeOwn() || (times > 1 && isMadeOf(slug, dear, files))) continue;
-    yield faultAt(place("price"), {
-      severity: "warning",
-      rule: "records/price-reach",
+    yield warningAt(place("price"), "records/price-reach", {
       message: `${written} for ${ml} ml is ${times > 1 ? `${Math.round(times)} times` : `1/${Math.round(1 / times)} of`} what the range costs to the millilitre in the middle`,
       actual: String(written),
       expected: `within ${TIMES} times of ${Number((written / times).toPrecision(3))}`,
@@ -81,9 +79,7 @@ export function* freeSizeFaults(colours: readonly Colour[]): Faults {
   for (const { sizes } of colours)
     for (const { ml, price, written = price, place } of sizes)
       if (price === 0)
-        yield faultAt(place("price"), {
-          severity: "warning",
-          rule: "records/price-of-nothing",
+        yield warningAt(place("price"), "records/price-of-nothing", {
           message:
             written === 0
               ? `${ml} ml cost nothing here, and a price list would say so`

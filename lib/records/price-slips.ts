@@ -1,6 +1,6 @@
 import { coinDigits } from "../quantities/coin-digits.ts";
 import { median } from "../quantities/median.ts";
-import { fractionHint, faultAt, type Fault, type Faults } from "./fault.ts";
+import { errorAt, fractionHint, warningAt, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 
@@ -50,7 +50,7 @@ function* thousandsFaults({ colours, workshop }: ParsedFiles): Faults {
     for (const i of (record.sizes ?? []).keys()) {
       const path = ["sizes", i, "price"];
       const fault = thousandsFault(yaml.written(path) ?? "", workshop?.record.currency);
-      if (fault !== undefined) yield faultAt(yaml.place(path), { rule: "records/price", ...fault });
+      if (fault !== undefined) yield errorAt(yaml.place(path), "records/price", { ...fault });
     }
 }
 
@@ -73,9 +73,7 @@ export function thousandsFault(
 function* riseFaults({ workshop }: ParsedFiles): Faults {
   const percent = workshop?.record.prices?.addPercent ?? 0;
   if (workshop === undefined || percent === 0 || Math.abs(percent) >= 1) return;
-  yield faultAt(workshop.yaml.place(["prices", "addPercent"]), {
-    severity: "warning",
-    rule: "records/price-rise",
+  yield warningAt(workshop.yaml.place(["prices", "addPercent"]), "records/price-rise", {
     message: `Less than 1 % is put on every price, ${percent} %`,
     actual: `${percent} %`,
     expected: "a share in percent, such as 20",
@@ -96,18 +94,14 @@ function* materialFaults({ pigments, vehicles }: ParsedFiles): Faults {
     const others = priced.filter((_, other) => other !== i).map((one) => one.price);
     const [middle, dearest, cheapest] = [median(others), Math.max(...others), Math.min(...others)];
     if (price > APART_TIMES.middle * middle && price > APART_TIMES.end * dearest)
-      yield faultAt(yaml.place(["pricePerKg"]), {
-        severity: "warning",
-        rule: "records/price-reach",
+      yield warningAt(yaml.place(["pricePerKg"]), "records/price-reach", {
         message: `${price} a kilogram is ${Math.round(price / dearest)} times what the dearest of all other materials costs`,
         actual: String(price),
         expected: `near ${dearest} or below`,
         hint: `${Number((price / 1000).toPrecision(6))}, if it was given for a tonne, or a point parts its thousands`,
       });
     if (price > 0 && price < middle / APART_TIMES.below && price < cheapest / APART_TIMES.end)
-      yield faultAt(yaml.place(["pricePerKg"]), {
-        severity: "warning",
-        rule: "records/price-reach",
+      yield warningAt(yaml.place(["pricePerKg"]), "records/price-reach", {
         message: `${price} a kilogram is 1/${Math.round(cheapest / price)} of what the cheapest of all other materials costs`,
         actual: String(price),
         expected: `near ${cheapest} or above`,

@@ -1,7 +1,7 @@
 import { GENERIC_LIMITS } from "../hazard/classify/cut-offs.ts";
 import { reaches } from "../hazard/classify/limit.ts";
 import { isHazardCode } from "../hazard/texts/hazard-statement.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 
 /** What such a share of a substance that is STOT RE 1 makes of a powder, the graver first. */
@@ -25,9 +25,7 @@ export function* quartzHazardFaults({ pigments }: ParsedFiles): Faults {
     if (stated.includes("H372") || stated.includes(limit.statement)) continue;
     // A code that is none may be that very one.
     if (!stated.every(isHazardCode)) continue;
-    yield faultAt(yaml.place(["respirableQuartzPercent"]), {
-      severity: "warning",
-      rule: "records/quartz-without-hazard",
+    yield warningAt(yaml.place(["respirableQuartzPercent"]), "records/quartz-without-hazard", {
       message: `${name} holds ${percent} % of respirable quartz, and its hazards do not name ${limit.statement}: from ${100 * limit.from} % on a powder is commonly classified so`,
       actual: `${percent} %`,
       expected: limit.statement,

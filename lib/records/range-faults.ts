@@ -1,6 +1,6 @@
 import { apparentRatio } from "../optics/tints/let-down-order.ts";
 import { languageInEnglish } from "./label-languages.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { errorAt, noteAt, warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { freeSizeFaults, priceReachFaults } from "./price-reach.ts";
@@ -58,8 +58,7 @@ function* nameFaults({ colours }: ParsedFiles, language?: Language): Faults {
             `what ${before} is called in ${languageInEnglish(language)}`,
             COPIED,
           ];
-    yield faultAt(yaml.place(path), {
-      rule: "records/duplicate",
+    yield errorAt(yaml.place(path), "records/duplicate", {
       message: `${name} is ${what} already`,
       actual: name,
       expected: "a name of its own for each colour",
@@ -71,9 +70,7 @@ function* nameFaults({ colours }: ParsedFiles, language?: Language): Faults {
 /** Two pigments of one name: sheets and labels would not tell them apart. */
 function* pigmentNameFaults({ pigments }: ParsedFiles): Faults {
   for (const { name, before, yaml } of namedAlike(pigments.values(), (record) => record.name))
-    yield faultAt(yaml.place(["name"]), {
-      severity: "warning",
-      rule: "records/duplicate",
+    yield warningAt(yaml.place(["name"]), "records/duplicate", {
       message: `${name} is the name of the pigment ${before} already, and sheets and labels would not tell the two apart`,
       actual: name,
       expected: "a name of its own for each pigment",
@@ -109,9 +106,7 @@ function* pastPrices(
     if (day === undefined) continue;
     for (const { ml, place } of sizes)
       if (place("price").file === prices?.file)
-        yield faultAt(place("price"), {
-          severity: "note",
-          rule: "records/past-price",
+        yield noteAt(place("price"), "records/past-price", {
           message: `${slug} has a price for ${ml} ml, and is made no more since ${day}: while stock lasts it is sold at that, after that the line can go`,
           actual: slug,
           expected: "a colour that is made",
@@ -125,9 +120,7 @@ function* sizeFaults(colours: readonly Colour[]): Faults {
   const sizes = colours.flatMap((colour) => colour.sizes);
   for (const { ml, place } of sizes)
     if (!(ml >= least && ml <= most))
-      yield faultAt(place("ml"), {
-        severity: "warning",
-        rule: "records/size-reach",
+      yield warningAt(place("ml"), "records/size-reach", {
         message: `A size of ${ml} ml is outside what colours are sold in, ${least} to ${most} ml`,
         actual: `${ml} ml`,
         expected: `${least} to ${most} ml`,
@@ -149,9 +142,7 @@ function* priceOrderFaults(colours: readonly Colour[]): Faults {
     for (const [i, { ml, price, written, place }] of priced.entries()) {
       const smaller = priced.slice(0, i).find((one) => one.ml < ml && one.price > price);
       if (smaller === undefined) continue;
-      yield faultAt(place("price"), {
-        severity: "warning",
-        rule: "records/price-order",
+      yield warningAt(place("price"), "records/price-order", {
         message: `${ml} ml cost ${written} here, and ${smaller.ml} ml ${smaller.written}: more paint for less`,
         actual: String(written),
         expected: `more than ${smaller.written}`,
@@ -177,9 +168,7 @@ function* ratioKindNotes({ colours }: ParsedFiles): Faults {
   for (const { kind, yaml } of kinds) {
     if (kinds.filter((other) => other.kind === kind).length > 1) continue;
     const usual = kind === "paint" ? "pigment" : "paint";
-    yield faultAt(yaml.place(["tints", 0, "ratioKind"]), {
-      severity: "note",
-      rule: "records/ratio-kind",
+    yield noteAt(yaml.place(["tints", 0, "ratioKind"]), "records/ratio-kind", {
       message: `The let-downs of this colour alone say that ${kind} was weighed: those of the ${kinds.length - 1} others say ${usual}`,
       actual: kind,
       expected: `${usual}, as of the other colours`,
@@ -198,16 +187,13 @@ function* referenceFaults({ workshop, colours, pigments }: ParsedFiles): Faults 
       /^PW /.test(pigments.get(pigment)?.record.colourIndexName ?? ""),
     );
   if (isWhite)
-    yield faultAt(workshop.yaml.place(["strengthReference"]), {
-      rule: "records/strength-reference",
+    yield errorAt(workshop.yaml.place(["strengthReference"]), "records/strength-reference", {
       message: `${slug} is a white, and tinting strength is reckoned against a colour that is let down in whites`,
       actual: slug,
       expected: "a colour with let-downs, such as a black",
     });
   else if (isColoured(record, pigments))
-    yield faultAt(workshop.yaml.place(["strengthReference"]), {
-      severity: "warning",
-      rule: "records/strength-reference",
+    yield warningAt(workshop.yaml.place(["strengthReference"]), "records/strength-reference", {
       message: `${slug} has a hue: a colour that absorbs elsewhere is told stronger or weaker beside it by where each absorbs, and not by how much it colours`,
       actual: slug,
       expected: "a black or grey",
@@ -252,9 +238,7 @@ function* whiteFaults(strengths: readonly InWhites[]): Faults {
       if (!agree || Math.abs(usual) < WHITES_PART_FROM || Math.abs(parts + usual) > TURNED_WITHIN)
         continue;
       const index = colour.tints.findIndex(({ white }) => white === one || white === other);
-      yield faultAt(colour.place(["tints", index, "white"]), {
-        severity: "warning",
-        rule: "records/whites-exchanged",
+      yield warningAt(colour.place(["tints", index, "white"]), "records/whites-exchanged", {
         message: `This colour tints ${times(parts)} as strongly in ${one} as in ${other}, and the ${rest.length} others ${times(usual)}`,
         actual: `${times(parts)} in ${one}`,
         expected: `about ${times(usual)}, which the two whites decide`,
@@ -293,9 +277,7 @@ function* labelSizeNotes(colours: readonly Colour[], { workshop }: ParsedFiles):
   if (workshop === undefined || sold.length === 0) return;
   for (const [i, { name, ml }] of (workshop.record.labels ?? []).entries())
     if (!sold.includes(ml))
-      yield faultAt(workshop.yaml.place(["labels", i, "ml"]), {
-        severity: "note",
-        rule: "records/label-size",
+      yield noteAt(workshop.yaml.place(["labels", i, "ml"]), "records/label-size", {
         message: `The label ${name} is for ${ml} ml, and no colour is put up in that: it is never printed`,
         actual: `${ml} ml`,
         expected: sold

@@ -1,4 +1,4 @@
-import { faultAt, type Faults } from "./fault.ts";
+import { warningAt, type Faults } from "./fault.ts";
 import type { ReadColour, Reading } from "./records.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
@@ -50,9 +50,7 @@ export function* conditionFaults(colour: ReadColour): Faults {
     if (usual === undefined) continue;
     for (const { as, path, value } of told) {
       if (value === usual) continue;
-      yield faultAt(colour.place([...path, key]), {
-        severity: "warning",
-        rule: "records/reading-conditions",
+      yield warningAt(colour.place([...path, key]), "records/reading-conditions", {
         message: `${as} ${read(value)}, and the other drawdowns of this colour ${usual}: ${why}`,
         actual: value,
         expected: usual,

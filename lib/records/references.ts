@@ -1,6 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
-import { faultAt, fileFault, type Faults } from "./fault.ts";
+import { errorAt, fileStart, warningAt, type Faults } from "./fault.ts";
 import { keysOf } from "../quantities/members.ts";
 import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
@@ -9,11 +9,12 @@ import { eachValue } from "./record-values.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** What kind of record a slug may name. */
-const KINDS = ["pigments", "vehicles", "colours", "sources", "lots"] as const;
+const KINDS = ["pigments", "vehicles", "colours", "sources", "lots", "answers"] as const;
 type Kind = (typeof KINDS)[number];
 
 const COLOUR = ["colours"] as const;
 const LOT = ["lots"] as const;
+const ANSWER = ["answers"] as const;
 const PIGMENT = ["pigments"] as const;
 const VEHICLE = ["vehicles"] as const;
 /** A white is a paint, or the dry pigment that it is made of. */
@@ -33,6 +34,7 @@ const REFERENCES: Readonly<
     "leadingPair[]": COLOUR,
     "pairs[][]": COLOUR,
     "pairs[].colours[]": COLOUR,
+    "firstQuestions[]": ANSWER,
   },
   pigments: {},
   vehicles: {},
@@ -81,8 +83,7 @@ export function* referenceFaults(
     if (found.length > 0 || builtIn.has(slug)) continue;
     const elsewhere = KINDS.find((kind) => files[kind].has(slug));
     const folders = kinds.map((kind) => `${kind}/`).join(" or ");
-    yield faultAt(from.yaml.place(path), {
-      rule: "records/missing-reference",
+    yield errorAt(from.yaml.place(path), "records/missing-reference", {
       message: `There is no ${slug} in ${folders}`,
       actual: slug,
       expected: `the file name of a record in ${folders}`,
@@ -99,8 +100,7 @@ export function* referenceFaults(
     for (const { slug, file } of files[kind].values()) {
       if (allRead && !used.has(`${kind}/${slug}`)) yield unused(file, slug);
       if (kind === "sources" && builtInSources.has(slug))
-        yield fileFault(file, {
-          rule: "records/source-clash",
+        yield errorAt(fileStart(file), "records/source-clash", {
           message: `The built-in bibliography has a source ${slug} already: give the file another name`,
           actual: slug,
           expected: "a key that the built-in bibliography does not have",
@@ -138,9 +138,7 @@ const referencesIn = remembered((from: Parsed<unknown>, folder: keyof typeof REF
 });
 
 function unused(file: string, slug: string): Diagnostic {
-  return fileFault(file, {
-    severity: "warning",
-    rule: "records/unused",
+  return warningAt(fileStart(file), "records/unused", {
     message: `No record refers to ${slug}, so nothing comes of it`,
     actual: slug,
     expected: "a record that refers to it",

@@ -1,7 +1,7 @@
 import { tristimulus } from "../colorimetry/tristimulus.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { certain } from "../quantities/at.ts";
-import { faultAt } from "./fault.ts";
+import { errorAt } from "./fault.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { ChartGrounds } from "./records.ts";
 import type { ReadingResolver } from "./resolved-readings.ts";
@@ -22,8 +22,7 @@ export function resolvedGrounds(
   for (const [ground, reading] of Object.entries({ black, white }))
     if (reading !== undefined && reading.form !== "spectrum")
       diagnostics.push(
-        faultAt(place(["grounds", ground]), {
-          rule: "records/ground",
+        errorAt(place(["grounds", ground]), "records/ground", {
           message: `The chart's ${ground} half is read as L*a*b*, and contrast ratios take its spectrum`,
           actual: "L*a*b*",
           expected: "a spectrum",
@@ -35,8 +34,7 @@ export function resolvedGrounds(
   );
   if (certain(darker) < certain(lighter)) return { black, white };
   diagnostics.push(
-    faultAt(place(["grounds", "black"]), {
-      rule: "records/grounds-exchanged",
+    errorAt(place(["grounds", "black"]), "records/grounds-exchanged", {
       message: `The chart's black half reads Y ${darker?.toFixed(2) ?? ""}, and its white half ${lighter?.toFixed(2) ?? ""}`,
       actual: "black no darker than white",
       expected: "a black half darker than the white one",

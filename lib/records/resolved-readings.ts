@@ -13,7 +13,7 @@ import {
 } from "../colorimetry/reading-noise.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { type Spectrum, sameGrid } from "../quantities/spectrum.ts";
-import { faultAt, type Fault, type Faults } from "./fault.ts";
+import { faultAt, warningAt, type Fault, type Faults } from "./fault.ts";
 import { fileLab, knownIlluminant, meanLab, type FileLab } from "./file-lab.ts";
 import { isFaulty, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
 import { averaged } from "./readings/averaged.ts";
@@ -389,11 +389,10 @@ function* ownLabFaults(
   if (!(apart > OWN_LAB_WITHIN)) return;
   const written = (of: Lab): string =>
     [of.L, of.a, of.b].map((part) => part.toFixed(1).replace(/^-(?=0\.0$)/, "")).join(", ");
-  yield faultAt(
+  yield warningAt(
     { file, line: at.line, column: at.column, path: name },
+    "readings/lab-of-spectrum",
     {
-      severity: "warning",
-      rule: "readings/lab-of-spectrum",
       message: `The file gives ${name} L*a*b* ${written(lab)} (${viewing}), and its spectrum has ${written(own)}, Delta-E00 ${apart.toFixed(1)} away`,
       actual: written(lab),
       expected: `${written(own)}, within Delta-E00 ${OWN_LAB_WITHIN}`,
@@ -412,11 +411,10 @@ function* spikeFaults(
   if (spectrum === undefined || nm === undefined) return;
   const index = Math.round((nm - spectrum.grid.startNm) / spectrum.grid.stepNm);
   const { text: written, ...cell } = cellIn(places, index) ?? { text: "", ...at };
-  yield faultAt(
+  yield warningAt(
     { file, line: cell.line, column: cell.column, path: `${name}[${nm} nm]` },
+    "readings/spike",
     {
-      severity: "warning",
-      rule: "readings/spike",
       message: `The reflectance of ${name} at ${nm} nm, ${written}, stands out of its neighbours as no paint's does`,
       actual: written,
       expected: "a value near those beside it",

@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import { excerpt, type Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { errorAt } from "./fault.ts";
 import { formHint } from "./form-hints.ts";
 import { knownKeys } from "./known-keys.ts";
 import { reachHint } from "./schema/reach.ts";
@@ -26,12 +27,9 @@ export function checkedAgainst<S extends z.ZodType>(
 const MOST_TOLD = 20;
 
 function andMore(count: number, noun: string, record: YamlRecord, path: RecordPath): Diagnostic {
-  return {
-    severity: "error",
-    rule: "records/schema",
-    place: record.place(path),
+  return errorAt(record.place(path), "records/schema", {
     message: `And ${count.toLocaleString("en-GB")} more ${noun}${count === 1 ? "" : "s"} of this kind in the record`,
-  };
+  });
 }
 
 function faults(
@@ -71,15 +69,12 @@ function faults(
     formHint(issue, path, found, record.written(path)) ??
     (near === undefined ? undefined : `nearest: ${near}`);
   return [
-    {
-      severity: "error",
-      rule: "records/schema",
-      place: record.place(path),
+    errorAt(record.place(path), "records/schema", {
       message: sentence(named, issue, found),
       actual: printedValue(found),
       expected: expectation(issue),
       ...(hint === undefined ? {} : { hint }),
-    },
+    }),
   ];
 }
 
@@ -93,14 +88,11 @@ function lackedKeys(branches: readonly (readonly Issue[])[]): readonly string[] 
 }
 
 function lacksOneKey(keys: readonly string[], path: RecordPath, record: YamlRecord): Diagnostic {
-  return {
-    severity: "error",
-    rule: "records/schema",
-    place: record.place(path),
+  return errorAt(record.place(path), "records/schema", {
     message: `${printedPath(path)} says nothing yet: it takes one more key, ${alternatives(keys)}`,
     actual: "none of them",
     expected: alternatives(keys),
-  };
+  });
 }
 
 /** What is wrong with a value, in one sentence. */
@@ -150,15 +142,12 @@ function unknownKey(
         : near !== undefined
           ? `nearest: ${near}`
           : `known: ${known.join(", ")}`;
-  return {
-    severity: "error",
-    rule: "records/unknown-key",
-    place: record.keyPlace(path, key),
+  return errorAt(record.keyPlace(path, key), "records/unknown-key", {
     message: `There is no key ${excerpt(key)} ${path.length === 0 ? "in this record" : `under ${printedPath(path)}`}`,
     actual: key,
     expected: known.length > MOST_EXPECTED ? "a key of this record" : known.join(", "),
     hint,
-  };
+  });
 }
 
 /** A number that YAML cut in two at its decimal comma, since a comma parts what stands between braces. */
@@ -169,15 +158,12 @@ function cutNumber(key: string, path: RecordPath, record: YamlRecord): Diagnosti
   if (before?.key === undefined || !/^\d+(?:\.\d{3})*$/.test(before.value ?? "")) return undefined;
   const [whole, parts] = [before.value?.replaceAll(".", ""), decimals?.key];
   const own = [...path, before.key];
-  return {
-    severity: "error",
-    rule: "records/schema",
-    place: record.place(own),
+  return errorAt(record.place(own), "records/schema", {
     message: `${printedPath(own)} can't be ${before.value},${parts}: it takes a number`,
     actual: `${before.value},${parts}`,
     expected: "a number",
     hint: `with a decimal point: ${whole}.${parts}`,
-  };
+  });
 }
 
 /** Whether a key is digits, written as another tells them: 05 of a key 5. */

@@ -1,4 +1,4 @@
-import { faultAt, type Faults } from "./fault.ts";
+import { errorAt, warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 
 /** Faults of what a site says of itself: a colour replaced and yet made, or by itself; a security.txt past its day; one page named twice as former; a label that is folded out and reduced. */
@@ -16,24 +16,20 @@ function* replacedFaults({ colours }: ParsedFiles): Faults {
     const rule = "records/replaced";
     const place = yaml.place(["replacedBy"]);
     if (replacedBy === slug)
-      yield faultAt(place, {
-        rule,
+      yield errorAt(place, rule, {
         message: "A colour can't be replaced by itself",
         actual: slug,
         expected: "another colour of colours/",
       });
     else if (discontinued === undefined)
-      yield faultAt(place, {
-        rule,
+      yield errorAt(place, rule, {
         message:
           "A colour that is replaced is made no more, and this one has no discontinued with its day",
         actual: "no discontinued",
         expected: "discontinued: a day",
       });
     else if (colours.get(replacedBy)?.record.discontinued !== undefined)
-      yield faultAt(place, {
-        severity: "warning",
-        rule,
+      yield warningAt(place, rule, {
         message: `What replaces it, ${replacedBy}, is made no more itself`,
         actual: replacedBy,
         expected: "a colour that is made",
@@ -45,8 +41,7 @@ function* formerTwice({ workshop }: ParsedFiles): Faults {
   const addresses = workshop?.record.former?.map(({ address }) => address) ?? [];
   for (const [i, address] of addresses.entries())
     if (workshop !== undefined && addresses.indexOf(address) < i)
-      yield faultAt(workshop.yaml.place(["former", i, "address"]), {
-        rule: "records/duplicate",
+      yield errorAt(workshop.yaml.place(["former", i, "address"]), "records/duplicate", {
         message: `The former page ${address} is listed twice`,
         actual: address,
         expected: "each address once",
@@ -59,8 +54,7 @@ function* foldedAndReduced({ workshop }: ParsedFiles): Faults {
     workshop?.record.labels ?? []
   ).entries())
     if (workshop !== undefined && foldOut && reduced)
-      yield faultAt(workshop.yaml.place(["labels", i, "reduced"]), {
-        rule: "records/folded-and-reduced",
+      yield errorAt(workshop.yaml.place(["labels", i, "reduced"]), "records/folded-and-reduced", {
         message: `The label ${name} is folded out and reduced, and statements may be left out only where no fold-out label bears the whole (CLP, Article 29)`,
         actual: "foldOut: true, reduced: true",
         expected: "one of them",
@@ -71,9 +65,7 @@ function* foldedAndReduced({ workshop }: ParsedFiles): Faults {
 function* expiredSecurity({ workshop }: ParsedFiles, today: string): Faults {
   const expires = workshop?.record.security?.expires;
   if (workshop === undefined || expires === undefined || expires > today) return;
-  yield faultAt(workshop.yaml.place(["security", "expires"]), {
-    severity: "warning",
-    rule: "records/expired",
+  yield warningAt(workshop.yaml.place(["security", "expires"]), "records/expired", {
     message: `security.txt expires on ${expires}, and it is ${today}: look whether its contact still holds, and give it another day`,
     actual: expires,
     expected: "a day to come, within a year",

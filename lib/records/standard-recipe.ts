@@ -1,6 +1,6 @@
 import { CUSTOMARY_TOLERANCES } from "../lots/judgement.ts";
 import { amountEnds } from "./amount-ends.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 
 /**
@@ -19,9 +19,7 @@ export function* standardRecipeFaults({ colours, lots, workshop }: ParsedFiles):
       workshop?.record.tolerances?.oilIndexPercent ??
       CUSTOMARY_TOLERANCES.oilIndexPercent;
     if (Math.abs(weighed - recorded.value) <= (recorded.value * percent) / 100) continue;
-    yield faultAt(yaml.place(recorded.path), {
-      severity: "warning",
-      rule: "records/standard-recipe",
+    yield warningAt(yaml.place(recorded.path), "records/standard-recipe", {
       message: `The standard ${standard.number} has ${Number(weighed.toPrecision(3))} g of oil to 100 g of pigment, and the record ${recorded.value} g: lots are held against the standard's look and the record's oil`,
       actual: String(recorded.value),
       expected: `what the standard was made with, within ${percent} %`,

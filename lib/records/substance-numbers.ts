@@ -1,6 +1,6 @@
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 
 /** What tells one pigment from another beside its record's own words. */
@@ -25,9 +25,7 @@ export function* casFaults({ pigments }: ParsedFiles, knowledge: Knowledge): Fau
       .slice(0, i)
       .find((before) => before.casNumber === casNumber && areStrangers(before.identity, identity));
     if (other === undefined) continue;
-    yield faultAt(yaml.place(["casNumber"]), {
-      severity: "warning",
-      rule: "records/cas-shared",
+    yield warningAt(yaml.place(["casNumber"]), "records/cas-shared", {
       message: `The CAS number ${casNumber} is that of ${other.record.name} (${other.identity.colourIndexName}) too, which is another substance than ${identity.colourIndexName}: labels name substances by that number`,
       actual: casNumber,
       expected: `the number of ${identity.colourIndexName}`,
@@ -80,9 +78,7 @@ export function* constitutionFaults({ pigments }: ParsedFiles, knowledge: Knowle
       .filter(({ numbers }) => numbers.includes(number))
       .flatMap((row) => row.pigments);
     const expected = right.join(" or ");
-    yield faultAt(yaml.place(["colourIndexNumber"]), {
-      severity: "warning",
-      rule: "records/constitution-number",
+    yield warningAt(yaml.place(["colourIndexNumber"]), "records/constitution-number", {
       message: `The Colour Index number ${colourIndexNumber} is ${owners.length === 0 ? `not that of ${colourIndexName}` : `that of ${owners.join(", ")}`}, and ${colourIndexName} has ${expected}`,
       actual: colourIndexNumber,
       expected,
@@ -101,9 +97,7 @@ export function* componentFaults({ pigments, vehicles }: ParsedFiles): Faults {
         .slice(0, i)
         .find((before) => casNumber !== undefined && before.casNumber === casNumber);
       if (twin === undefined) continue;
-      yield faultAt(yaml.place(["components", i, "casNumber"]), {
-        severity: "warning",
-        rule: "records/component-twice",
+      yield warningAt(yaml.place(["components", i, "casNumber"]), "records/component-twice", {
         message: `The CAS number ${casNumber ?? ""} stands at two components, ${twin.name} and ${name}: limits are held against each by itself`,
         actual: casNumber ?? "",
         expected: "one substance once, with all of its share",

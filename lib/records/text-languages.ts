@@ -1,6 +1,6 @@
 /** In which language a workshop's texts are, by the little words that hardly a sentence does without. */
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { warningAt, type Faults } from "./fault.ts";
 import { languageInEnglish, recordLanguage } from "./label-languages.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import { LANGUAGES, type Language } from "./schema/terms.ts";
@@ -50,9 +50,7 @@ export function* textLanguageFaults(files: ParsedFiles): Faults {
     2 * ofRecords.length >
       texts.filter(({ said, text }) => said === own && tellsLanguage(text)).length;
   if (areAll)
-    yield faultAt(workshop.yaml.place([]), {
-      severity: "warning",
-      rule: "records/text-language",
+    yield warningAt(workshop.yaml.place([]), "records/text-language", {
       message: `The records read as ${languageInEnglish(first.reads)}, and without pageLanguages pages are in English`,
       actual: first.reads,
       expected: `pageLanguages: [${first.reads}]`,
@@ -60,9 +58,7 @@ export function* textLanguageFaults(files: ParsedFiles): Faults {
     });
   for (const { place, what, said, reads } of others)
     if (!(areAll && said === own))
-      yield faultAt(place, {
-        severity: "warning",
-        rule: "records/text-language",
+      yield warningAt(place, "records/text-language", {
         message: `${what} reads as ${languageInEnglish(reads)}, and would be shown as ${languageInEnglish(said)}`,
         actual: languageInEnglish(reads),
         expected: languageInEnglish(said),

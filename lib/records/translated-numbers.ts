@@ -1,4 +1,4 @@
-import { faultAt, type Faults } from "./fault.ts";
+import { noteAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { LANGUAGES } from "./schema/terms.ts";
@@ -48,9 +48,7 @@ function* unlike<T>(
       const own = new Set(of.flatMap(numbersIn));
       const [foreign] = numbersIn(text ?? "").filter((number) => !own.has(number));
       if (foreign === undefined) continue;
-      yield faultAt(yaml.place(["translations", language, ...path]), {
-        severity: "note",
-        rule: "records/translated-number",
+      yield noteAt(yaml.place(["translations", language, ...path]), "records/translated-number", {
         message: `The translation has the number ${foreign}, and the text that it is of has not`,
         actual: foreign,
         expected: [...own].join(" | ") || "no number",

@@ -1,4 +1,4 @@
-import { faultAt, type Faults } from "./fault.ts";
+import { warningAt, type Faults } from "./fault.ts";
 import { labelLanguages, languageInEnglish, recordLanguage } from "./label-languages.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import { LANGUAGES } from "./schema/terms.ts";
@@ -17,9 +17,7 @@ function* partFaults({ answers }: ParsedFiles): Faults {
       const told = record.translations?.[language];
       const lacks = told === undefined ? [] : whole.filter((key) => told[key] === undefined);
       if (lacks.length > 0)
-        yield faultAt(yaml.place(["translations", language]), {
-          severity: "warning",
-          rule: "records/translation-in-part",
+        yield warningAt(yaml.place(["translations", language]), "records/translation-in-part", {
           message: `The answer has no ${lacks.join(" and no ")} in ${languageInEnglish(language)}, so that it stays in its own language there`,
           actual: `${lacks.join(", ")} missing`,
           expected: whole.join(", "),
@@ -46,9 +44,7 @@ function* unreadFaults(files: ParsedFiles): Faults {
     );
     if (first === undefined) continue;
     const others = more.length === 0 ? "" : `, nor that of ${more.length} more records`;
-    yield faultAt(first.yaml.place(["translations", language]), {
-      severity: "warning",
-      rule: "records/translation-unread",
+    yield warningAt(first.yaml.place(["translations", language]), "records/translation-unread", {
       message: `No page and no label is in ${languageInEnglish(language)}, so that nobody reads this translation${others}`,
       actual: language,
       expected: printed.join(" | "),

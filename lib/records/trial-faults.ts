@@ -1,5 +1,5 @@
 import { grouped } from "../quantities/grouped.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { errorAt, faultAt, warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { ColourRecord } from "./schema/colour.ts";
@@ -42,24 +42,21 @@ function* orderFaults({ record, yaml }: Parsed<TrialRecord>, { lots }: ParsedFil
     ({ date }, i) => date <= (entries[i - 1]?.date ?? "") || date < record.started,
   );
   if (disordered >= 0)
-    yield faultAt(yaml.place([key, disordered, "date"]), {
-      rule: "records/trial-order",
+    yield errorAt(yaml.place([key, disordered, "date"]), "records/trial-order", {
       message: `The day ${entries[disordered]?.date ?? ""} does not come after ${entries[disordered - 1]?.date ?? record.started}`,
       actual: entries[disordered]?.date ?? "",
       expected: "days in order, none before the start",
     });
   const last = entries.at(-1)?.date ?? record.started;
   if (record.ended !== undefined && record.ended < last)
-    yield faultAt(yaml.place(["ended"]), {
-      rule: "records/trial-order",
+    yield errorAt(yaml.place(["ended"]), "records/trial-order", {
       message: `The trial ended on ${record.ended}, and was read on ${last}`,
       actual: record.ended,
       expected: `${last} or later`,
     });
   const lot = record.lot === undefined ? undefined : lots.get(record.lot);
   if (lot !== undefined && lot.record.colour !== record.colour)
-    yield faultAt(yaml.place(["lot"]), {
-      rule: "records/trial-lot",
+    yield errorAt(yaml.place(["lot"]), "records/trial-lot", {
       message: `The lot ${lot.slug} is one of ${lot.record.colour}`,
       actual: lot.record.colour,
       expected: `a lot of ${record.colour}`,
@@ -74,9 +71,7 @@ function* wetAgainFaults(
   for (const [i, { found, date }] of touched.entries()) {
     const before = touched[i - 1];
     if (before === undefined || TOUCHES.indexOf(found) >= TOUCHES.indexOf(before.found)) continue;
-    yield faultAt(yaml.place(["touched", i, "found"]), {
-      severity: "warning",
-      rule: "records/trial-backwards",
+    yield warningAt(yaml.place(["touched", i, "found"]), "records/trial-backwards", {
       message: `The film was ${before.found} on ${before.date}, and ${found} on ${date}: no film turns back`,
       actual: found,
       expected: `${before.found} or drier`,
@@ -105,9 +100,7 @@ function* fallFaults(changes: readonly Changed[], yaml: YamlRecord): Faults {
     const fall = most.deltaEab - deltaEab;
     const { deltaEab: least, part } = READ_AGAIN_WITHIN;
     if (!(fall > least && fall > part * most.deltaEab)) continue;
-    yield faultAt(yaml.place(path), {
-      severity: "warning",
-      rule: "records/change-falls",
+    yield warningAt(yaml.place(path), "records/change-falls", {
       message: `The colour change is ${deltaEab} ${when}, and was ${most.deltaEab} ${most.when}: with more light it does not fall`,
       actual: String(deltaEab),
       expected: `about ${most.deltaEab} or more`,

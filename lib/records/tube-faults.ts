@@ -1,5 +1,5 @@
 /** A mixture weighed from tubes, held against what is in them. */
-import { faultAt, type Faults } from "./fault.ts";
+import { warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { ColourRecord } from "./schema/colour.ts";
@@ -24,9 +24,7 @@ export function* tubeFaults(colour: Parsed<ColourRecord>, files: ParsedFiles): F
       (one) => one !== undefined && !named.includes(one),
     );
     if (lacking.length === 0) continue;
-    yield faultAt(yaml.place(["pigments", i, "paintParts"]), {
-      severity: "warning",
-      rule: "records/tube-vehicle",
+    yield warningAt(yaml.place(["pigments", i, "paintParts"]), "records/tube-vehicle", {
       message: `The tube of ${tube.slug} holds ${lacking.join(" and ")}, which the record of the mixture does not name: what its oil is, its drying and label are worked out without`,
       actual: named.filter((one) => one !== undefined).join(", ") || "no vehicle",
       expected: `${lacking.join(" and ")} under vehicle or additions`,

@@ -1,5 +1,5 @@
 import { amountEnds } from "./amount-ends.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { faultAt, noteAt, warningAt, type Faults } from "./fault.ts";
 import { filmThicknessFault } from "./film-thickness.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
@@ -33,9 +33,7 @@ export function* grainNotes({ pigments }: ParsedFiles): Faults {
   for (const { record, yaml } of pigments.values()) {
     const [least] = amountEnds(record.particle?.sizeUm, ["particle", "sizeUm"]);
     if (least !== undefined && least.value >= COARSE_GRAIN_UM)
-      yield faultAt(yaml.place(least.path), {
-        severity: "note",
-        rule: "records/grain",
+      yield noteAt(yaml.place(least.path), "records/grain", {
         message: `A grain of ${least.value} um is coarser than all but a few pigments, such as azurite`,
         actual: `${least.value} um`,
         expected: `under ${COARSE_GRAIN_UM} um`,
@@ -54,9 +52,7 @@ function* flashFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
   const [from, to, words] = FLASH_POINTS[stated] ?? [-Infinity, Infinity, ""];
   if (flashPointC === undefined || (flashPointC >= from && flashPointC <= to)) return;
   const celsius = ((flashPointC - 32) * 5) / 9;
-  yield faultAt(yaml.place(["flashPointC"]), {
-    severity: "warning",
-    rule: "records/flash-point",
+  yield warningAt(yaml.place(["flashPointC"]), "records/flash-point", {
     message: `A flash point of ${flashPointC} C is not that of a liquid with ${stated}, which is ${words}`,
     actual: `${flashPointC} C`,
     expected: words,
@@ -72,9 +68,7 @@ function* metalFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
   if (record.kind !== "drier") return;
   for (const [i, { percent }] of (record.metals ?? []).entries())
     if (percent !== undefined && percent >= MOST_DRIER_METAL_PERCENT)
-      yield faultAt(yaml.place(["metals", i, "percent"]), {
-        severity: "warning",
-        rule: "records/drier-metal",
+      yield warningAt(yaml.place(["metals", i, "percent"]), "records/drier-metal", {
         message: `No drier is sold with ${percent} % of one metal: all have less than ${MOST_DRIER_METAL_PERCENT} %`,
         actual: `${percent} %`,
         expected: `less than ${MOST_DRIER_METAL_PERCENT} %`,

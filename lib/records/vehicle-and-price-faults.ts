@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { faultAt, type Faults } from "./fault.ts";
+import { errorAt, warningAt, type Faults } from "./fault.ts";
 import { vehicleFaults } from "./vehicle-faults.ts";
 import { tubeFaults } from "./tube-faults.ts";
 import type { ColourRecord } from "./schema/colour.ts";
@@ -33,16 +33,14 @@ function* partsFaults(
   const ofPigment = pigments.filter(({ parts }) => parts !== undefined).length;
   const ofPaint = pigments.filter(({ paintParts }) => paintParts !== undefined).length;
   if (ofPigment > 0 && ofPaint > 0)
-    yield faultAt(place(["pigments"]), {
-      rule: "records/parts",
+    yield errorAt(place(["pigments"]), "records/parts", {
       message:
         "Parts of dry pigment and parts of paint stand side by side: give one of the two for all pigments",
       actual: `parts of ${ofPigment}, paintParts of ${ofPaint} of ${count} pigments`,
       expected: "parts of all pigments, or paintParts of all",
     });
   else if (ofPigment + ofPaint > 0 && ofPigment + ofPaint < count)
-    yield faultAt(place(["pigments"]), {
-      rule: "records/parts",
+    yield errorAt(place(["pigments"]), "records/parts", {
       message: `${ofPigment + ofPaint} of ${count} pigments have parts: give parts for all of them or for none`,
       actual: `parts of ${ofPigment + ofPaint} of ${count} pigments`,
       expected: "parts of all pigments or of none",
@@ -52,8 +50,7 @@ function* partsFaults(
     // What is made of a pigment that there is not was told at its name.
     if (known.has(pigment)) yield* paintFaults(colour, i, colours);
     if (names.indexOf(pigment) < i)
-      yield faultAt(place(["pigments", i, "pigment"]), {
-        rule: "records/duplicate",
+      yield errorAt(place(["pigments", i, "pigment"]), "records/duplicate", {
         message: `The pigment ${pigment} is named twice`,
         actual: pigment,
         expected: "each pigment once",
@@ -72,23 +69,20 @@ function* paintFaults(
     .filter((colour) => colour.slug !== slug && isOfPigmentAlone(colour.record, pigment))
     .map((colour) => colour.slug);
   if (paint !== undefined && paintParts === undefined)
-    yield faultAt(yaml.place(["pigments", i, "paint"]), {
-      rule: "records/parts",
+    yield errorAt(yaml.place(["pigments", i, "paint"]), "records/parts", {
       message: `The paint ${paint} is named without its paintParts`,
       actual: paint,
       expected: "paintParts beside it, by mass of paint",
     });
   else if (paint !== undefined && colours.has(paint) && !alone.includes(paint))
-    yield faultAt(yaml.place(["pigments", i, "paint"]), {
-      rule: "records/parts",
+    yield errorAt(yaml.place(["pigments", i, "paint"]), "records/parts", {
       message: `The paint ${paint} is not a colour made of ${pigment} alone`,
       actual: paint,
       expected: `a colour made of ${pigment} alone`,
       hint: alone.length === 0 ? undefined : `made of it: ${alone.join(", ")}`,
     });
   else if (paint === undefined && paintParts !== undefined && alone.length > 1)
-    yield faultAt(yaml.place(["pigments", i, "paintParts"]), {
-      rule: "records/parts",
+    yield errorAt(yaml.place(["pigments", i, "paintParts"]), "records/parts", {
       message: `${alone.length} colours are made of ${pigment} alone: name the one that was weighed as paint`,
       actual: "no paint",
       expected: `paint, one of ${alone.join(", ")}`,
@@ -98,8 +92,7 @@ function* paintFaults(
 function* ratioFaults({ record: { tints = [] }, yaml }: Parsed<ColourRecord>): Faults {
   for (const [i, { massRatio }] of tints.entries())
     if (massRatio.split(":").some((part) => !(Number(part) > 0)))
-      yield faultAt(yaml.place(["tints", i, "massRatio"]), {
-        rule: "records/ratio",
+      yield errorAt(yaml.place(["tints", i, "massRatio"]), "records/ratio", {
         message: `The ratio ${massRatio} has a side that is 0: colour and white are both above 0`,
         actual: massRatio,
         expected: "colour to white, both above 0",
@@ -117,16 +110,13 @@ function* selfFaults(
   const own = vehicle ?? workshop?.record.vehicle;
   for (const [i, added] of additions.entries())
     if (added.vehicle === own)
-      yield faultAt(yaml.place(["additions", i, "vehicle"]), {
-        severity: "warning",
-        rule: "records/vehicle",
+      yield warningAt(yaml.place(["additions", i, "vehicle"]), "records/vehicle", {
         message: `${added.vehicle} is added to itself: it is the vehicle of this colour, and all of it stands in the oil index`,
         actual: added.vehicle,
         expected: "a drier, a medium or another oil",
       });
   if (CATALOGUE_PAGE.test(slug))
-    yield faultAt(yaml.place([]), {
-      rule: "records/slug",
+    yield errorAt(yaml.place([]), "records/slug", {
       message: `A page of the catalogue has the address ${slug}: by- and what follows, and in-the-whites, are taken`,
       actual: slug,
       expected:
@@ -134,16 +124,14 @@ function* selfFaults(
     });
   for (const [i, { white }] of tints.entries())
     if (white === slug)
-      yield faultAt(yaml.place(["tints", i, "white"]), {
-        rule: "records/tint",
+      yield errorAt(yaml.place(["tints", i, "white"]), "records/tint", {
         message: `${white} is let down in itself: name the white`,
         actual: white,
         expected: "another colour than the one let down",
       });
   const kind = vehicle === undefined ? undefined : vehicles.get(vehicle)?.record.kind;
   if (kind === "drier" || kind === "thinner")
-    yield faultAt(yaml.place(["vehicle"]), {
-      rule: "records/vehicle",
+    yield errorAt(yaml.place(["vehicle"]), "records/vehicle", {
       message: `The vehicle ${vehicle ?? ""} is a ${kind}: name an oil or a medium here, driers and thinners under additions`,
       actual: `${vehicle ?? ""}, a ${kind}`,
       expected: "an oil or a medium; driers and thinners stand under additions",
@@ -157,8 +145,7 @@ const rangeFaults = remembered(({ record, yaml }: Parsed<unknown>): readonly Dia
     if (path.at(-1) !== "value" || !Array.isArray(value) || !(Number(value[0]) > Number(value[1])))
       return;
     faults.push(
-      faultAt(yaml.place(path), {
-        rule: "records/range",
+      errorAt(yaml.place(path), "records/range", {
         message: `The range ${JSON.stringify(value)} begins with its upper end`,
         actual: JSON.stringify(value),
         expected: "the lower end first",

@@ -2,7 +2,7 @@ import { DRIER_METALS } from "../drying/added-drier.ts";
 import { isOneOf } from "../quantities/members.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { drierMetals } from "./drier-metals.ts";
-import { fractionHint, faultAt, type Faults } from "./fault.ts";
+import { errorAt, fractionHint, warningAt, type Faults } from "./fault.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
 
@@ -23,8 +23,7 @@ function* densityFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
     ({ value }) => !(value >= least && value <= most),
   );
   if (end === undefined) return;
-  yield faultAt(yaml.place(end.path), {
-    rule: "records/vehicle-density",
+  yield errorAt(yaml.place(end.path), "records/vehicle-density", {
     message: `The density of this vehicle is ${end.value} g/cm3, and vehicles lie between ${least} and ${most} g/cm3`,
     actual: String(end.value),
     expected: `${least} to ${most} g/cm3`,
@@ -47,9 +46,7 @@ function* oilDensityFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
       value >= vehicleLeast && value <= vehicleMost && !(value >= least && value <= most),
   );
   if (record.kind !== "oil" || end === undefined) return;
-  yield faultAt(yaml.place(end.path), {
-    severity: "warning",
-    rule: "records/vehicle-density",
+  yield warningAt(yaml.place(end.path), "records/vehicle-density", {
     message: `The density of this oil is ${end.value} g/cm3, and drying oils lie between ${least} and ${most} g/cm3`,
     actual: `${end.value} g/cm3`,
     expected: `${least} to ${most} g/cm3`,
@@ -72,9 +69,7 @@ function* oilFaults({ record: { name, kind, oil }, yaml }: Parsed<VehicleRecord>
   if (oil === undefined) {
     // A name of two oils, or of none, may well be all that anybody knows.
     if (kind !== "oil" || only === undefined || named.length > 1) return;
-    yield faultAt(yaml.place(["kind"]), {
-      severity: "warning",
-      rule: "records/oil-name",
+    yield warningAt(yaml.place(["kind"]), "records/oil-name", {
       message: `${name} is an oil, and its record does not say which: how it dries and yellows is not told`,
       actual: "no oil",
       expected: `oil: ${only}`,
@@ -83,9 +78,7 @@ function* oilFaults({ record: { name, kind, oil }, yaml }: Parsed<VehicleRecord>
   }
   const own = oil.split(" ").at(-1) ?? oil;
   if (only === undefined || named.includes(own)) return;
-  yield faultAt(yaml.place(["oil"]), {
-    severity: "warning",
-    rule: "records/oil-name",
+  yield warningAt(yaml.place(["oil"]), "records/oil-name", {
     message: `${name} is called after ${only}, and its oil says ${oil}: how it dries and yellows goes by that`,
     actual: oil,
     expected: only,
@@ -98,9 +91,7 @@ const LEAST_DRIER_METAL_PERCENT = 0.5;
 function* metalFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
   if (record.kind !== "drier") return;
   if (drierMetals(record).length === 0)
-    yield faultAt(yaml.place(["kind"]), {
-      severity: "warning",
-      rule: "records/drier-metal",
+    yield warningAt(yaml.place(["kind"]), "records/drier-metal", {
       message: `${record.name} names no metal that dries: days to dry are worked out as if no drier were in the paint`,
       actual: (record.metals ?? []).map(({ metal }) => metal).join(", ") || "no metals",
       expected: `metals, with one of ${DRIER_METALS.join(", ")}`,
@@ -108,17 +99,13 @@ function* metalFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
     });
   for (const [i, { metal, percent }] of (record.metals ?? []).entries())
     if (percent === undefined && isOneOf(DRIER_METALS, metal))
-      yield faultAt(yaml.place(["metals", i]), {
-        severity: "warning",
-        rule: "records/drier-metal",
+      yield warningAt(yaml.place(["metals", i]), "records/drier-metal", {
         message: `How much ${metal} is in ${record.name} is not told: days to dry are worked out as if none were`,
         actual: "no percent",
         expected: "the metal's share in percent, as its data sheet gives it",
       });
     else if (percent !== undefined && percent < LEAST_DRIER_METAL_PERCENT)
-      yield faultAt(yaml.place(["metals", i, "percent"]), {
-        severity: "warning",
-        rule: "records/drier-metal",
+      yield warningAt(yaml.place(["metals", i, "percent"]), "records/drier-metal", {
         message: `A drier of ${percent} % metal hardly dries: driers are sold with ${LEAST_DRIER_METAL_PERCENT} % or more`,
         actual: `${percent} %`,
         expected: `${LEAST_DRIER_METAL_PERCENT} % or more`,

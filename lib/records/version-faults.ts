@@ -1,6 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ContentFile } from "./content-tree.ts";
-import { fileFault } from "./fault.ts";
+import { errorAt, fileStart } from "./fault.ts";
 import { folderMigration } from "./migrations/migrated-files.ts";
 import { isWorkshop, writtenVersion } from "./migrations/written-version.ts";
 import { RECORDS_VERSION } from "./schema/records-version.ts";
@@ -15,8 +15,7 @@ export function versionFaults(files: readonly ContentFile[]): Diagnostic[] {
   if (workshop === undefined || written === undefined || written.version === RECORDS_VERSION)
     return [];
   const { version, at } = written;
-  const whole = fileFault(workshop.file, {
-    rule: "records/version",
+  const whole = errorAt(fileStart(workshop.file), "records/version", {
     message: "",
     actual: String(version),
     expected: String(RECORDS_VERSION),

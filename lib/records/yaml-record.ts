@@ -10,6 +10,7 @@ import {
   type YAMLMap,
 } from "yaml";
 import { excerpt, type Diagnostic } from "../diagnostics/diagnostic.ts";
+import { errorAt, warningAt } from "./fault.ts";
 import { TOO_DEEP, yamlFaults } from "./yaml-sentences.ts";
 
 export type RecordPath = readonly PropertyKey[];
@@ -107,12 +108,7 @@ export function yamlRecord(
   const lines = new LineCounter();
   const refused = (message: string): { diagnostics: Diagnostic[] } => ({
     diagnostics: [
-      {
-        severity: "error",
-        rule: "records/yaml",
-        place: { file, line: firstLine, column: 1, path: "" },
-        message,
-      },
+      errorAt({ file, line: firstLine, column: 1, path: "" }, "records/yaml", { message }),
     ],
   });
   let document: Document.Parsed;
@@ -134,12 +130,9 @@ export function yamlRecord(
     return { file, line: Math.max(line, 1) + firstLine - 1, column: Math.max(col, 1), path };
   };
 
-  const faults = yamlFaults(document, text).map(({ offset, message }): Diagnostic => ({
-    severity: "error",
-    rule: "records/yaml",
-    place: at(offset, ""),
-    message,
-  }));
+  const faults = yamlFaults(document, text).map(({ offset, message }): Diagnostic =>
+    errorAt(at(offset, ""), "records/yaml", { message }),
+  );
   if (faults.length > 0) return { diagnostics: faults };
 
   let data: unknown;
@@ -157,20 +150,18 @@ export function yamlRecord(
   const repeated = repeatedKeys(document);
   if (repeated.length > 0)
     return {
-      diagnostics: repeated.slice(0, MOST_FAULTS).map(({ key, offset }) => ({
-        severity: "error",
-        rule: "records/yaml",
-        place: at(offset, ""),
-        message: `The key ${excerpt(key)} stands twice here, and may stand once`,
-      })),
+      diagnostics: repeated.slice(0, MOST_FAULTS).map(({ key, offset }) =>
+        errorAt(at(offset, ""), "records/yaml", {
+          message: `The key ${excerpt(key)} stands twice here, and may stand once`,
+        }),
+      ),
     };
   return {
-    diagnostics: cutTexts(document).map(({ text, comment, offset }) => ({
-      severity: "warning",
-      rule: "records/yaml",
-      place: at(offset, ""),
-      message: `A comment begins at #${excerpt(comment)}, so the text ends before it; if that belongs to it, it stands in quotes: "${excerpt(`${text} #${comment}`)}"`,
-    })),
+    diagnostics: cutTexts(document).map(({ text, comment, offset }) =>
+      warningAt(at(offset, ""), "records/yaml", {
+        message: `A comment begins at #${excerpt(comment)}, so the text ends before it; if that belongs to it, it stands in quotes: "${excerpt(`${text} #${comment}`)}"`,
+      }),
+    ),
     record: {
       file,
       data,

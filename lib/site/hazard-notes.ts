@@ -4,6 +4,7 @@ import { signalWordKey, textsToReview, UNKNOWN_TOXICITY } from "../hazard/texts/
 import { substanceName, type NamesByLanguage } from "../hazard/texts/substance-name.ts";
 import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
 import { ends } from "../quantities/interval.ts";
+import { noteAt } from "../records/fault.ts";
 import type { Checked, Records } from "../records/records.ts";
 import type { HazardRecord } from "../records/schema/hazard-form.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
@@ -278,5 +279,5 @@ function reviewed(
 }
 
 function note(rule: Diagnostic["rule"], place: Diagnostic["place"], said: HazardNote): Diagnostic {
-  return { severity: "note", rule, place, ...said };
+  return noteAt(place, rule, said);
 }

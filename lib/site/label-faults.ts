@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { labelSheet } from "../print/label-sheet.ts";
 import { packageSizes } from "../print/package-size.ts";
+import { errorAt } from "../records/fault.ts";
 import type { Records } from "../records/records.ts";
 
 /** Labels of workshop.yaml that no tube is known for, or that their own sheet of paper does not hold: an error each, at its line. */
@@ -12,12 +13,7 @@ export function labelFaults({ workshop, workshopPlace }: Records): Diagnostic[] 
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
       return [
-        {
-          severity: "error",
-          rule: "records/label-size",
-          place: workshopPlace(["labels", i]),
-          message: error.message,
-        },
+        errorAt(workshopPlace(["labels", i]), "records/label-size", { message: error.message }),
       ];
     }
   });

@@ -3,6 +3,7 @@ import { madeStep } from "../kept/kept-steps.ts";
 import { packageSizes } from "../print/package-size.ts";
 import { rangeLabels, type NoRoom } from "../print/range-labels.ts";
 import type { WorkedSite } from "./site-context.ts";
+import { noteAt } from "../records/fault.ts";
 
 /** Sizes of labels without room for what some colours have to say, each at its entry: notes, since only who prints that label is stopped. */
 export function labelNotes({
@@ -20,13 +21,10 @@ export function labelNotes({
     const lacking = noRoom.filter(({ size }) => size === name);
     if (lacking.length === 0) return [];
     return [
-      {
-        severity: "note",
-        rule: "print/label-without-room",
-        place: records.workshopPlace(["labels", i]),
+      noteAt(records.workshopPlace(["labels", i]), "print/label-without-room", {
         message: `The label ${name} (${ml} ml) has no room for ${lacking.map(({ colour }) => colour).join(", ")}`,
         hint: wayOut(lacking),
-      },
+      }),
     ];
   });
 }

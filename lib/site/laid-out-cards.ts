@@ -7,6 +7,7 @@ import type { WorkCache } from "../kept/work-cache.ts";
 import type { LaidCard } from "../print/card-layout.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { cardSizes, type CardSize } from "../print/card-size.ts";
+import { fileStart, warningAt } from "../records/fault.ts";
 import { languageInEnglish } from "../records/label-languages.ts";
 import { at } from "../quantities/at.ts";
 import {
@@ -133,21 +134,15 @@ export function laidOutCards(
     sizes,
     part: (name) => told.get(name),
     warnings: sizes.flatMap(({ faults }) =>
-      faults.map(({ slug, message }): Diagnostic => ({
-        severity: "warning",
-        rule: "print/card",
-        place: {
-          file: context.records.colours.get(slug)?.file ?? slug,
-          line: 1,
-          column: 1,
-          path: "",
-        },
-        message:
-          (context.records.workshop.pageLanguages ?? []).length > 1
-            ? `${message}, in ${languageInEnglish(context.words.language)}`
-            : message,
-        hint: "its card is left out; cards in workshop.yaml may be larger",
-      })),
+      faults.map(({ slug, message }): Diagnostic =>
+        warningAt(fileStart(context.records.colours.get(slug)?.file ?? slug), "print/card", {
+          message:
+            (context.records.workshop.pageLanguages ?? []).length > 1
+              ? `${message}, in ${languageInEnglish(context.words.language)}`
+              : message,
+          hint: "its card is left out; cards in workshop.yaml may be larger",
+        }),
+      ),
     ),
   };
 }

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { MISSING_LETTER, missingLetters } from "../print/printable-letters.ts";
 import { remembered } from "../quantities/remembered.ts";
+import { warningAt } from "../records/fault.ts";
 import type { Records } from "../records/records.ts";
 import { eachValue } from "../records/record-values.ts";
 import type { RecordPath } from "../records/yaml-record.ts";
@@ -45,14 +46,11 @@ function warning(letters: readonly string[], place: Diagnostic["place"]): Diagno
   const named = letters.map(
     (letter) => `"${letter}" (U+${codeOf(letter).toString(16).toUpperCase().padStart(4, "0")})`,
   );
-  return {
-    severity: "warning",
-    rule: "print/missing-letter",
-    place,
+  return warningAt(place, "print/missing-letter", {
     message: `The fonts of sheets and cards on paper have no ${named.join(", ")}: ${MISSING_LETTER} is printed instead`,
     actual: letters.join(""),
     hint: "pages on screen show it in a font of the reader's",
-  };
+  });
 }
 
 function codeOf(letter: string): number {

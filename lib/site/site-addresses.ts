@@ -5,6 +5,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { formerPages } from "../pages/former-page.ts";
 import { MANIFESTS_FOLDER } from "../records/content-tree.ts";
+import { errorAt } from "../records/fault.ts";
 import type { Records } from "../records/records.ts";
 import { LANGUAGES } from "../records/schema/terms.ts";
 import { earlierState } from "./earlier-manifest.ts";
@@ -45,12 +46,7 @@ function formerFaults({ workshop, workshopPlace }: Records, pages: PagePaths): D
     key: "address" | "replacedBy",
     i: number,
     fields: Pick<Diagnostic, "message" | "actual" | "expected" | "hint">,
-  ): Diagnostic => ({
-    severity: "error",
-    rule: "site/former-page",
-    place: workshopPlace(["former", i, key]),
-    ...fields,
-  });
+  ): Diagnostic => errorAt(workshopPlace(["former", i, key]), "site/former-page", fields);
   return (workshop.former ?? []).flatMap(({ address, replacedBy }, i): Diagnostic[] => {
     return [
       ...(pages.filter((path) => path === `${address}index.html`).length > 1
@@ -90,14 +86,13 @@ function lostFaults(
     .flatMap((file) => earlierState(file).files)
     .filter((path) => path.endsWith(".html") && !there.has(path));
   const addresses = new Set(lost.map((path) => shortAddress(path, there)));
-  return [...addresses].sort().map((address) => ({
-    severity: "error",
-    rule: "site/lost-address",
-    place: workshopPlace(["former"]),
-    message: `The page ${address} was published and would be gone, and a printed QR code may lead there: name it under former in workshop.yaml, with what took its place`,
-    actual: "no such page",
-    expected: `former: [{ address: ${address}, name, replacedBy }]`,
-  }));
+  return [...addresses].sort().map((address) =>
+    errorAt(workshopPlace(["former"]), "site/lost-address", {
+      message: `The page ${address} was published and would be gone, and a printed QR code may lead there: name it under former in workshop.yaml, with what took its place`,
+      actual: "no such page",
+      expected: `former: [{ address: ${address}, name, replacedBy }]`,
+    }),
+  );
 }
 
 const OF_LANGUAGE = new RegExp(`^(?:${LANGUAGES.join("|")})/`);

@@ -23,3 +23,21 @@ export interface Source {
 
 /** One science's part of the bibliography. */
 export type Bibliography = Readonly<Record<string, Source>>;
+
+/** A text whose figures were seen in it, or in a public copy of its table. @param note what it is used for. @param short how a page cites it in passing. */
+export const read = textOf("read");
+/** A text from an equation in which figures were worked out. */
+export const derived = textOf("derived");
+/** A text that was recalled without being at hand. */
+export const recalled = textOf("memory");
+/** What is common practice of the trade, without a text. */
+export const practised = textOf("practice");
+
+function textOf(standing: Source["standing"]) {
+  return (citation: string, note?: string, short?: string): Source => ({
+    ...(short !== undefined && { short }),
+    citation,
+    standing,
+    ...(note !== undefined && { note }),
+  });
+}

@@ -38,7 +38,7 @@ const NAMES = {
   },
   drier: (metal: DrierMetal, percentOnOil: number) => ({
     en: `${metal} drier, ${onOil(percentOnOil, en)} on oil`,
-    de: `${METALS[metal].de}-Trockenstoff, ${onOil(percentOnOil, de)} auf Öl`,
+    de: `${METALS[metal].de}-Sikkativ, ${onOil(percentOnOil, de)} auf Öl`,
     fr: `Siccatif au ${METALS[metal].fr}, ${onOil(percentOnOil, fr)} sur l’huile`,
     es: `Secante de ${METALS[metal].es}, ${onOil(percentOnOil, es)} sobre el aceite`,
   }),

@@ -84,7 +84,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
     fr: "phtalocyanine halogénée",
     es: "ftalocianina halogenada",
   },
-  dioxazine: { de: "Dioxazin", fr: "dioxazine", es: "dioxacina" },
+  dioxazine: { de: "Dioxazin", fr: "dioxazine", es: "dioxazina" },
   "yttrium indium manganate": {
     de: "Yttrium-Indium-Manganat",
     fr: "manganate d’yttrium et d’indium",
@@ -174,7 +174,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
     fr: "oxyde de chrome et d’étain",
     es: "óxido de cromo y estaño",
   },
-  "thiazine indigo": { de: "Thiazinindigo", fr: "indigo de thiazine", es: "índigo de tiacina" },
+  "thiazine indigo": { de: "Thiazinindigo", fr: "indigo de thiazine", es: "índigo de tiazina" },
   "arylide yellow": { de: "Arylidgelb", fr: "jaune arylide", es: "amarillo de arilida" },
   "alkaline earth chromate": {
     de: "Erdalkalichromat",
@@ -223,7 +223,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
     es: "pirocloro de niobio y estaño",
   },
   "insect lake": { de: "Lack aus Schildläusen", fr: "laque d’insectes", es: "laca de insectos" },
-  "madder lake": { de: "Krapplack", fr: "laque de garance", es: "laca de rubia" },
+  "madder lake": { de: "Krapplack", fr: "laque de garance", es: "laca de granza" },
   "flavonoid lake": { de: "Flavonoidlack", fr: "laque de flavonoïdes", es: "laca de flavonoides" },
   gamboge: { de: "Gummigutt", fr: "gomme-gutte", es: "gutagamba" },
   hydrocerussite: { de: "Hydrocerussit", fr: "hydrocérusite", es: "hidrocerusita" },
@@ -335,8 +335,8 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
   },
   "smalt, which may grey in oil even without light": {
     de: "Smalte, die in Öl auch ohne Licht vergrauen kann",
-    fr: "smalt, qui peut griser dans l'huile même sans lumière",
-    es: "esmalte, que puede agrisarse en aceite incluso sin luz",
+    fr: "smalt, qui peut griser dans l’huile même sans lumière",
+    es: "azul esmalte, que puede agrisarse en el aceite incluso sin luz",
   },
   phthalocyanines: { de: "Phthalocyanine", fr: "phtalocyanines", es: "ftalocianinas" },
   quinacridones: { de: "Chinacridone", fr: "quinacridones", es: "quinacridonas" },
@@ -352,8 +352,8 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
   },
   "fast organic pigments": {
     de: "lichtechte organische Pigmente",
-    fr: "pigments organiques solides",
-    es: "pigmentos orgánicos sólidos",
+    fr: "pigments organiques solides à la lumière",
+    es: "pigmentos orgánicos sólidos a la luz",
   },
   "perinone and benzimidazolone oranges": {
     de: "Perinon- und Benzimidazolonorange",
@@ -381,23 +381,23 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
   "dioxazine violet, whose tints fade": {
     de: "Dioxazinviolett, dessen Aufhellungen verblassen",
     fr: "violet de dioxazine, dont les dégradés passent",
-    es: "violeta de dioxacina, cuyos rebajes se desvanecen",
+    es: "violeta de dioxazina, cuyos rebajes se desvanecen",
   },
   "metal complexes": {
     de: "Metallkomplexe",
     fr: "complexes métalliques",
     es: "complejos metálicos",
   },
-  "arylide yellows": { de: "Arylidgelb", fr: "jaunes arylides", es: "amarillos arilida" },
+  "arylide yellows": { de: "Arylidgelb", fr: "jaunes arylides", es: "amarillos de arilida" },
   "arylide yellows, older": {
     de: "Arylidgelb, ältere",
     fr: "jaunes arylides anciens",
-    es: "amarillos arilida antiguos",
+    es: "amarillos de arilida antiguos",
   },
   "diarylide lemon yellow": {
     de: "Diarylidgelb, zitron",
     fr: "jaune citron diarylide",
-    es: "amarillo limón diarilida",
+    es: "amarillo limón de diarilida",
   },
   "disazo yellow": { de: "Disazogelb", fr: "jaune disazoïque", es: "amarillo disazoico" },
   "naphthol reds": { de: "Naphtholrot", fr: "rouges de naphtol", es: "rojos de naftol" },
@@ -460,7 +460,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
     fr: "laques de cochenille et de kermès",
     es: "lacas de cochinilla y de quermes",
   },
-  "tartrazine lake": { de: "Tartrazinlack", fr: "laque de tartrazine", es: "laca de tartracina" },
+  "tartrazine lake": { de: "Tartrazinlack", fr: "laque de tartrazine", es: "laca de tartrazina" },
   "Cassel earth": { de: "Kasseler Erde", fr: "terre de Cassel", es: "tierra de Cassel" },
   "rhodamine lakes": { de: "Rhodaminlacke", fr: "laques de rhodamine", es: "lacas de rodamina" },
 
@@ -521,7 +521,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
     fr: "lithopone de jaune de cadmium",
     es: "litopón de amarillo de cadmio",
   },
-  "carbon black": { de: "Gasruß", fr: "noir de carbone", es: "negro de carbón" },
+  "carbon black": { de: "Gasruß", fr: "noir de carbone", es: "negro de carbono" },
   "cerulean blue": { de: "Cölinblau", fr: "bleu céruléum", es: "azul cerúleo" },
   "chromate yellow": { de: "Chromatgelb", fr: "jaune de chromate", es: "amarillo de cromato" },
   "chrome yellow": { de: "Chromgelb", fr: "jaune de chrome", es: "amarillo de cromo" },
@@ -544,7 +544,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
     es: "negro de cromito de cobre",
   },
   "lamp black": { de: "Lampenruß", fr: "noir de fumée", es: "negro de humo" },
-  smalt: { de: "Smalte", fr: "smalt", es: "esmalte" },
+  smalt: { de: "Smalte", fr: "smalt", es: "azul esmalte" },
   "manganese blue": { de: "Manganblau", fr: "bleu de manganèse", es: "azul de manganeso" },
   "manganese violet": {
     de: "Manganviolett",
@@ -590,7 +590,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
     fr: "noir de vigne ou de bois",
     es: "negro de vid o de madera",
   },
-  viridian: { de: "Chromoxidhydratgrün", fr: "vert émeraude", es: "verde esmeralda (viridiana)" },
+  viridian: { de: "Chromoxidhydratgrün", fr: "vert émeraude", es: "verde esmeralda (viridián)" },
   "yellow iron oxide": {
     de: "Eisenoxidgelb",
     fr: "oxyde de fer jaune",
@@ -692,7 +692,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
   "dioxazine benzimidazolone blue": {
     de: "Dioxazin-Benzimidazolon-Blau",
     fr: "bleu de dioxazine et de benzimidazolone",
-    es: "azul de dioxacina y bencimidazolona",
+    es: "azul de dioxazina y bencimidazolona",
   },
   "yttrium indium manganese blue": {
     de: "Yttrium-Indium-Mangan-Blau",
@@ -740,7 +740,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
   "dioxazine violet": {
     de: "Dioxazinviolett",
     fr: "violet de dioxazine",
-    es: "violeta de dioxacina",
+    es: "violeta de dioxazina",
   },
   "perylene violet": { de: "Perylenviolett", fr: "violet de pérylène", es: "violeta de perileno" },
   "naphthol benzimidazolone bordeaux": {
@@ -751,11 +751,11 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
   "dioxazine violet, red shade": {
     de: "Dioxazinviolett, rotstichig",
     fr: "violet de dioxazine, nuance rouge",
-    es: "violeta de dioxacina, matiz rojo",
+    es: "violeta de dioxazina, matiz rojo",
   },
   "quinacridone maroon": {
     de: "Chinacridon-Kastanienbraun",
-    fr: "marron de quinacridone",
+    fr: "grenat de quinacridone",
     es: "granate de quinacridona",
   },
   "cobalt lithium violet": {
@@ -904,7 +904,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
   },
   "benzimidazolone maroon": {
     de: "Benzimidazolon-Kastanienbraun",
-    fr: "marron de benzimidazolone",
+    fr: "grenat de benzimidazolone",
     es: "granate de bencimidazolona",
   },
   "benzimidazolone carmine": {
@@ -914,7 +914,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
   },
   "perylene maroon": {
     de: "Perylen-Kastanienbraun",
-    fr: "marron de pérylène",
+    fr: "grenat de pérylène",
     es: "granate de perileno",
   },
   "naphthol scarlet": {
@@ -959,7 +959,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
   "thiazine indigo red": {
     de: "Thiazinindigorot",
     fr: "rouge d’indigo de thiazine",
-    es: "rojo de índigo de tiacina",
+    es: "rojo de índigo de tiazina",
   },
   "arylide lemon yellow": {
     de: "Arylidgelb, zitron",
@@ -1064,7 +1064,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
   "praseodymium zircon yellow": {
     de: "Praseodym-Zirkon-Gelb",
     fr: "jaune de zircon au praséodyme",
-    es: "amarillo de zircón con praseodimio",
+    es: "amarillo de circón con praseodimio",
   },
   "manganese antimony titanate": {
     de: "Mangan-Antimon-Titanat",
@@ -1097,7 +1097,7 @@ export const PIGMENT_WORDS: Readonly<Record<string, InOthers>> = {
     fr: "laque de cochenille, carmin",
     es: "laca de cochinilla, carmín",
   },
-  madder: { de: "Krapp", fr: "garance", es: "rubia" },
+  madder: { de: "Krapp", fr: "garance", es: "granza" },
   "natural indigo": { de: "natürlicher Indigo", fr: "indigo naturel", es: "índigo natural" },
   "woad indigo": { de: "Waid-Indigo", fr: "indigo de pastel", es: "índigo de glasto" },
   "weld lake": { de: "Waulack", fr: "laque de gaude", es: "laca de gualda" },

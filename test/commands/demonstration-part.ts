@@ -34,7 +34,7 @@ export function partOfDemonstration(colours: readonly string[]): RecordTexts {
 function settingsFor(colours: readonly string[]): string {
   const whites = WHITES.filter((slug) => colours.includes(slug));
   return readFileSync("content/workshop.yaml", "utf8")
-    .replace(/^leadingPair:.*\n/m, "")
+    .replace(/^(?:leadingPair|firstQuestions):.*\n/gm, "")
     .replace(/^strengthReference: (\S+)\n/m, (line, slug: string) =>
       colours.includes(slug) ? line : "",
     )

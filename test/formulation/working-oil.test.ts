@@ -10,7 +10,7 @@ import {
   WORKING_OIL_REACH,
   workingOilContradiction,
 } from "../../lib/formulation/working-oil.ts";
-import { midpoint } from "../../lib/quantities/interval.ts";
+import { midpoint, type Quantity } from "../../lib/quantities/interval.ts";
 
 /** Kinds of the handbook table that Church's names stand for. */
 const KIND: Readonly<Record<string, string>> = {
@@ -20,13 +20,17 @@ const KIND: Readonly<Record<string, string>> = {
   "burnt umber": "burnt umber",
 };
 
-function handbookOilAbsorption({ pigment, colourIndexName }: ChurchRow): number {
+function handbookOilAbsorption(row: ChurchRow): number {
+  return midpoint(handbookRange(row));
+}
+
+function handbookRange({ pigment, colourIndexName }: ChurchRow): Quantity {
   const found = handbookEstimate(KNOWN.pigment(colourIndexName).oilAbsorptions, {
     colourIndexName,
     kind: KIND[pigment],
   });
   if (found === undefined) throw new Error(`Unexpected lack of a handbook row for ${pigment}`);
-  return midpoint(found.estimate);
+  return found.estimate;
 }
 
 /** Ranks 1 to n, ties sharing their mean rank. */
@@ -85,6 +89,14 @@ describe("Church's figures (church-1915, parts oil to grind 100 of pigment) agai
       )
       .map(({ pigment }) => pigment);
     expect(outliers).toEqual(["raw sienna"]);
+  });
+
+  test("lie within the range that a sheet gives by the pigment's name, but for the siennas", () => {
+    const outside = CHURCH_OIL.filter((row) => {
+      const [least, most] = estimatedOilIndex(handbookRange(row)).estimate;
+      return !(churchOilGPer100g(row) >= least && churchOilGPer100g(row) <= most);
+    }).map(({ pigment }) => pigment);
+    expect(outside).toEqual(["raw sienna", "burnt sienna"]);
   });
 
   test("stand off from the bare rub-out by more than two times for the siennas, light red and the lesser outliers", () => {

@@ -71,7 +71,7 @@ function workshopOf(part: Part): RecordTexts {
     (slug) => [`colours/${slug}.md`, colourText(slug, part)] as const,
   );
   const workshop = read("workshop.yaml")
-    .replace(/^leadingPair:.*\n/m, "")
+    .replace(/^(?:leadingPair|firstQuestions):.*\n/gm, "")
     .replace(/^pairs:\n(?: .*\n)+/m, "")
     .replace(/^strengthReference:.*\n/m, "")
     .replace(/^ {2}- \{ name: (?:105x74|strip),.*\n/gm, "");

@@ -236,7 +236,7 @@ describe("a label that is too small", () => {
   test.each([
     [
       "de",
-      /^Zinc White, tried: kein Etikett\. 81,5 x 80 mm sind auf Englisch, .* zu klein: /,
+      /^Zinc White, tried: kein Etikett\. 81,5 x 80\u00a0mm sind auf Englisch, .* zu klein: /,
       "Faltetikett",
     ],
     [

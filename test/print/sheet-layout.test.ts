@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { PAPER_SIZES } from "../../lib/print/card-size.ts";
-import { laidOutSheet, MARGIN, marginOf } from "../../lib/print/sheet-paper.ts";
+import { FITS, laidOutSheet, MARGIN, marginOf } from "../../lib/print/sheet-paper.ts";
 import { PRINTS } from "./demonstration-prints.ts";
 
 describe.each(["A4", "Letter"] as const)("every sheet of the demonstration on %s", (name) => {
@@ -22,6 +22,17 @@ describe.each(["A4", "Letter"] as const)("every sheet of the demonstration on %s
       expect(layout.fit.sizePt, slug).toBeGreaterThanOrEqual(7);
     }
     expect(laidOut).toHaveLength(39);
+  });
+
+  // Most fits are passed by unlaid: of a few sheets each is looked at by itself.
+  test.each([1, 13, 27])("is in the first fit that goes on two pages: number %i", (number) => {
+    const [sheet, one] = [PRINTS.sheets[number], laidOut[number]?.layout];
+    if (sheet === undefined || one === undefined) throw new RangeError(`no sheet ${number}`);
+    const roomier = FITS.slice(0, FITS.indexOf(one.fit));
+    expect(roomier.length).toBeGreaterThan(4);
+    expect(one.pages).toBe(2);
+    for (const fit of roomier)
+      expect(laidOutSheet(sheet, paper, [fit]).pages, JSON.stringify(fit)).toBeGreaterThan(2);
   });
 
   test("has its foot's rule below all text", () => {

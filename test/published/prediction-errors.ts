@@ -15,7 +15,7 @@ import { isStatement } from "../../lib/quantities/statement.ts";
 import { MEASURED_PAINTS, measuredPaint, type MeasuredPaint } from "./measured-paints.ts";
 import { rememberedFit, rememberedTrial } from "./remembered-fits.ts";
 
-const WHITE = "zinc white";
+export const WHITE = "zinc white";
 const BLACK = "bone black";
 
 /** Masstone and let-downs in zinc white by id; of bone black, 07F stands for the masstone. */
@@ -62,7 +62,7 @@ export interface PredictionError {
 export function leftOutErrors(path: Path, choices: FitChoices = {}): PredictionError[] {
   return LADDERS.flatMap((ids) =>
     tintsOf(ids, path).map((left): PredictionError => {
-      const ladder = ladderModel(fitted(fitsOf(ids, left.id, path, choices).get("judged")), WHITE);
+      const ladder = ladderModel(fittedWithout(ids, left.id, path, choices), WHITE);
       const { lab, nearest, uncertainty } = predictedTint(ladder, left.massRatio);
       const read = labOfPaint(left.id);
       return {
@@ -156,14 +156,16 @@ export function covered(
   return errors.filter(({ deltaE00, uncertainty }) => deltaE00 <= uncertainty[printed]).length;
 }
 
-function fitsOf(
+/** The colour in a workshop of all others, fitted without one of its let-downs. */
+export function fittedWithout(
   ids: readonly [string, ...string[]],
   left: string,
   path: Path,
-  choices: FitChoices,
-): ReturnType<typeof allFits> {
+  choices: FitChoices = {},
+): ColourFit {
   const set = setOf(ids, path);
-  return allFits({ ...set, tints: set.tints.filter(({ id }) => id !== left) }, ids, path, choices);
+  const others = { ...set, tints: set.tints.filter(({ id }) => id !== left) };
+  return fitted(allFits(others, ids, path, choices).get("judged"));
 }
 
 /** The judged colour in a workshop of all others, whose readings and left-out let-downs count too. */

@@ -58,6 +58,14 @@ describe("pairs of workshop.yaml", () => {
       told: [`${LINE}:3:18 error The colour lamp-black stands twice in one pair records/duplicate`],
     },
     {
+      what: "a leading colour beside itself",
+      files: {
+        ...BONE,
+        "workshop.yaml": "name: Test Workshop\nleadingPair: [bone-black, bone-black]\n",
+      },
+      told: [`${LINE}:2:27 error The colour bone-black stands twice in one pair records/duplicate`],
+    },
+    {
       what: "one pair twice, in another order",
       files: workshop("[lamp-black, bone-black]", "colours: [bone-black, lamp-black]"),
       told: [`${LINE}:4:5 error The pair bone-black, lamp-black is listed twice records/duplicate`],
@@ -96,5 +104,18 @@ describe("pairs of workshop.yaml", () => {
       }),
     ).toEqual([{ colours: ["a", "b"] }, { colours: ["c", "d", "e"], why: "Asked for." }]);
     expect(chosenPairs({ name: "W" })).toEqual([]);
+  });
+
+  test("begin with the leading one, with its heading where it is listed, in whatever order", () => {
+    const pairs = [["a", "b"], { colours: ["c", "d"], why: "Asked for." }, ["c", "d", "e"]];
+    expect(chosenPairs({ name: "W", leadingPair: ["d", "c"], pairs })).toEqual([
+      { colours: ["c", "d"], why: "Asked for." },
+      { colours: ["a", "b"] },
+      { colours: ["c", "d", "e"] },
+    ]);
+    expect(chosenPairs({ name: "W", leadingPair: ["a", "c"], pairs })).toEqual([
+      { colours: ["a", "c"] },
+      ...chosenPairs({ name: "W", pairs }),
+    ]);
   });
 });

@@ -63,7 +63,7 @@ function soundFolder(): string {
   writeFileSync(
     workshop,
     readFileSync(workshop, "utf8")
-      .replace(/leadingPair:.*\n/, "")
+      .replace(/(?:leadingPair|firstQuestions):.*\n/g, "")
       .replace(/pairs:\n(?: .*\n)+/, ""),
   );
   return home;

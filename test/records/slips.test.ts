@@ -114,6 +114,17 @@ describe("slips that a schema does not see", () => {
     ]);
   });
 
+  test("first questions are answers that are there, each once", () => {
+    const asking = (slugs: string) =>
+      told({ "workshop.yaml": `name: My workshop\nfirstQuestions: ${slugs}\n` });
+    expect(asking("[why-so-dark]")).toEqual([
+      "content/workshop.yaml:2:18 error There is no why-so-dark in answers/ records/missing-reference",
+    ]);
+    expect(asking("[bone-black, bone-black]")[0]).toMatch(
+      /^content\/workshop\.yaml:2:17 error .*each answer once/,
+    );
+  });
+
   test("a Lab without an observer is told both that there are", () => {
     expect(
       told({

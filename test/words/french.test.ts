@@ -80,9 +80,9 @@ describe("what a colour does in its whites", () => {
 
   test("is one sentence, the strongest turn first", () => {
     expect(combinedTintSentence(tints, FRENCH.tints)).toBe(
-      "Tourne nettement vers le bleu dans Zinc White (b* \u22124,6 à L* 50) et Titanium White (\u22124,1)\u202f; tire vers le bleu dans Lead White (\u22122,0).",
+      "Vire nettement vers le bleu dans Zinc White (b* \u22124,6 à L* 50) et Titanium White (\u22124,1)\u202f; tire vers le bleu dans Lead White (\u22122,0).",
     );
-    expect(combinedTintSentence([], FRENCH.tints)).toBe("Pas encore essayée dans le blanc.");
+    expect(combinedTintSentence([], FRENCH.tints)).toBe("Pas encore essayée dans un blanc.");
   });
 
   test("is told in words, and on a card", () => {
@@ -98,8 +98,8 @@ describe("why a figure is missing", () => {
     expect(absent(FRENCH, "not in the records", "pigments.lamp-black.densityGPerCm3")).toBe(
       "Pas dans les relevés\u202f; il faut\u202f: masse volumique (lamp black).",
     );
-    expect(absent(FRENCH, "no paint is made of Ocre alone; not exposed here")).toBe(
-      "Aucune peinture n’est faite d’Ocre seul\u202f; non exposé ici.",
+    expect(absent(FRENCH, "its strength does not compare with Ocre's; not exposed here")).toBe(
+      "Sa force ne se compare pas à celle d’Ocre\u202f; non exposée ici.",
     );
   });
 });

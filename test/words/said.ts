@@ -1,6 +1,7 @@
 /** What a language's words say: every text of theirs, and what is wrong with one as print. */
 import { forbiddenWords } from "../support/known.ts";
 import type { StatementLanguage } from "../../lib/hazard/texts/statement-texts.ts";
+import { germanFaults } from "./german-glossary.ts";
 
 /** Words that English cannot do without and neither French nor Spanish has. */
 const ENGLISH_WORDS =
@@ -18,6 +19,7 @@ export function faultsOf(text: string, language: StatementLanguage): string[] {
     ...(language === "fr" && FRENCH_STOP_ALONE.test(text)
       ? [`a stop without the narrow space before it, \\u202f: ${text}`]
       : []),
+    ...(language === "de" ? germanFaults(text) : []),
     ...forbiddenWords(text, language).map(({ word }) => `the word "${word}": ${text}`),
   ];
 }

@@ -70,7 +70,7 @@ describe("what a colour does in its whites", () => {
     expect(combinedTintSentence(tints, SPANISH.tints)).toBe(
       "Vira claramente hacia el azul en Zinc White (b* \u22124,6 a L* 50) y Titanium White (\u22124,1); tira hacia el azul en Lead White (\u22122,0).",
     );
-    expect(combinedTintSentence([], SPANISH.tints)).toBe("Aún no probado en blanco.");
+    expect(combinedTintSentence([], SPANISH.tints)).toBe("Aún no probado en un blanco.");
   });
 
   test("is told in words, and on a card", () => {
@@ -87,7 +87,7 @@ describe("why a figure is missing", () => {
       "No está en los registros; hace falta: densidad (lamp black).",
     );
     expect(absent(SPANISH, "no paint is made of Ocre alone; not exposed here")).toBe(
-      "Ninguna pintura está hecha de Ocre solo; no expuesto aquí.",
+      "Ninguna pintura tiene Ocre como único pigmento; no expuesto aquí.",
     );
   });
 });

@@ -32,9 +32,9 @@ describe("texts in rows", () => {
   test("are the pages' own in each language", () => {
     expect(LANGUAGES.map((language) => WORDS[language].pages.home.ask)).toEqual([
       "Ask",
-      "Demander",
+      "Vos questions",
       "Fragen",
-      "Preguntar",
+      "Sus preguntas",
     ]);
   });
 });

@@ -14,7 +14,7 @@ export interface MixOpacity {
   readonly class: OpacityClass;
   /** Whether it is so dark that its contrast ratio gives no class. */
   readonly isDark: boolean;
-  /** Y over black to Y over white [1], and what the scale of K and S moves it by. */
+  /** Y over black to Y over white [1], and its 68 %. */
   readonly contrastRatio: number;
   readonly contrastUncertainty: number;
 }

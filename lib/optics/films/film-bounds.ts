@@ -8,7 +8,7 @@ export interface ReadFilm {
   readonly filmUm: number;
   /** Y over black to Y over white [1], gloss included. */
   readonly contrastRatio: number;
-  /** By which two readings of one sitting move it [1]; none where it is not given. */
+  /** By which it may be off though no ground shows [1]: see contrast-noise.ts; none where it is not given. */
   readonly noise?: number;
 }
 

@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { ContentFile } from "../content-tree.ts";
+import { errorAt } from "../fault.ts";
 import { yamlRecord } from "../yaml-record.ts";
 import type { Change, Migration } from "./migration.ts";
 import { isWorkshop, MIGRATIONS, withVersion, writtenVersion } from "./written-version.ts";
@@ -128,10 +129,7 @@ function placeOf(text: string, offset: number): { readonly line: number; readonl
 }
 
 function fault({ file, line, column }: Omit<ToldChange, "words">, refused: string): Diagnostic {
-  return {
-    severity: "error",
-    rule: "records/migration",
-    place: { file, line, column, path: "" },
+  return errorAt({ file, line, column, path: "" }, "records/migration", {
     message: `This can't be rewritten: ${refused}`,
-  };
+  });
 }

@@ -37,9 +37,7 @@ export function cgatsFields(fields: readonly CgatsToken[], faults: FaultList): C
     const scale = PAIR_SCALES[name];
     if (scale !== undefined) {
       if (names[index - 1] !== "SPECTRAL_NM")
-        faults.add({
-          rule: "cgats-pairs",
-          at: field,
+        faults.error("cgats-pairs", field, {
           message: `The field ${field.text} needs SPECTRAL_NM just before it`,
           actual: field.text,
           expected: "SPECTRAL_NM before it",
@@ -47,18 +45,14 @@ export function cgatsFields(fields: readonly CgatsToken[], faults: FaultList): C
       else pairs.push({ wavelengthIndex: index - 1, index });
       pairScale ??= scale;
       if (scale !== pairScale)
-        faults.add({
-          rule: "cgats-pairs",
-          at: field,
+        faults.error("cgats-pairs", field, {
           message: `The field ${field.text} mixes two scales in one table: use SPECTRAL_PCT or SPECTRAL_DEC throughout`,
           actual: field.text,
           expected: "one scale in a table, SPECTRAL_PCT or SPECTRAL_DEC",
         });
     } else if (name === "SPECTRAL_NM") {
       if (PAIR_SCALES[names[index + 1] ?? ""] === undefined)
-        faults.add({
-          rule: "cgats-pairs",
-          at: field,
+        faults.error("cgats-pairs", field, {
           message: `The field ${field.text} needs SPECTRAL_PCT or SPECTRAL_DEC just after it`,
           actual: field.text,
           expected: "SPECTRAL_PCT or SPECTRAL_DEC after it",
@@ -68,9 +62,7 @@ export function cgatsFields(fields: readonly CgatsToken[], faults: FaultList): C
     } else {
       const twin = seen.get(name);
       if (twin)
-        faults.add({
-          rule: "duplicated-column",
-          at: field,
+        faults.error("duplicated-column", field, {
           message: `The table has the field ${field.text} twice`,
           actual: field.text,
           expected: `\`${twin.text}\` once in a table`,
@@ -80,9 +72,7 @@ export function cgatsFields(fields: readonly CgatsToken[], faults: FaultList): C
   });
   const [firstSpectral] = spectral;
   if (firstSpectral && pairs.length > 0) {
-    faults.add({
-      rule: "cgats-pairs",
-      at: firstSpectral.wavelength,
+    faults.error("cgats-pairs", firstSpectral.wavelength, {
       message: `The table gives ${firstSpectral.wavelength.text} nm a field of its own and also lists SPECTRAL_NM with its value: only one of the two can be read`,
       actual: firstSpectral.wavelength.text,
       expected: "either one field a wavelength or SPECTRAL_NM with its value",

@@ -22,9 +22,7 @@ export function* cgatsLines({ text, spot, faults }: ReadText): Generator<CgatsTo
   for (const line of text.matchAll(/[^\r\n]+/g)) {
     const start = spot(line.index);
     if (line[0].length > LONGEST_LINE) {
-      faults.add({
-        rule: "cgats-line",
-        at: start,
+      faults.error("cgats-line", start, {
         message: `This line is ${line[0].length} characters long, and no table has more than ${LONGEST_LINE}`,
         actual: `${line[0].length} characters`,
         expected: `at most ${LONGEST_LINE}`,
@@ -37,9 +35,7 @@ export function* cgatsLines({ text, spot, faults }: ReadText): Generator<CgatsTo
       if (comment !== undefined) break;
       const at = { line: start.line, column: start.column + match.index + blanks.length };
       if (closing === "")
-        faults.add({
-          rule: "cgats-quote",
-          at,
+        faults.error("cgats-quote", at, {
           message: `The quote before "${quotedText ?? ""}" is not closed on its line`,
           actual: quotedText ?? "",
           expected: "a quote that is closed on its line",

@@ -39,9 +39,7 @@ export function cgatsReading(source: ReadText): ReadingFile | undefined {
     for (const column of found) {
       const name = columns.has(column.name) ? `${column.name} (table ${index + 1})` : column.name;
       if (columns.has(name))
-        faults.add({
-          rule: "duplicated-column",
-          at: column.at,
+        faults.error("duplicated-column", column.at, {
           message: `The sample ${name} comes twice`,
           actual: name,
           expected: "each sample once",
@@ -50,9 +48,7 @@ export function cgatsReading(source: ReadText): ReadingFile | undefined {
     }
   });
   if (columns.size === 0 && faults.errorCount() === 0) {
-    faults.add({
-      rule: "no-reading",
-      at: TEXT_START,
+    faults.error("no-reading", TEXT_START, {
       message:
         "The file holds no sample: one has fields SPECTRAL_NM400 and so on, LAB_L LAB_A LAB_B or XYZ_X XYZ_Y XYZ_Z",
       actual: "no sample",
@@ -167,10 +163,7 @@ function triples(
       markCheck(cell);
       const number = writtenNumber(cell.text);
       if (number === undefined)
-        faults.add({
-          severity: "warning",
-          rule: "not-a-number",
-          at: cell,
+        faults.warning("not-a-number", cell, {
           path: name,
           message: `The L*a*b* or XYZ value "${cell.text}" of ${name} is no number`,
           actual: cell.text,

@@ -64,9 +64,7 @@ export function cgatsTables(source: ReadText): CgatsTable[] {
     if (faults.isFull()) return tables;
     words += tokens.length;
     if (words > MOST_CELLS || tables.length > MOST_TABLES) {
-      faults.add({
-        rule: "size",
-        at: tokens[0] ?? spot(0),
+      faults.error("size", tokens[0] ?? spot(0), {
         message: `The file has ${tables.length} tables and ${words} words; ${MOST_TABLES} tables and ${MOST_CELLS} words at most are read`,
         actual: `${tables.length} tables, ${words} words`,
         expected: `at most ${MOST_TABLES} tables, ${MOST_CELLS} words`,
@@ -90,10 +88,7 @@ export function cgatsTables(source: ReadText): CgatsTable[] {
     const [first] = tokens;
     if (first === undefined || (tokens.length === 1 && !/^(BEGIN|END)_DATA/.test(keyword(first))))
       return;
-    faults.add({
-      severity: "warning",
-      rule: "cgats-identifier",
-      at: first,
+    faults.warning("cgats-identifier", first, {
       message: `The first line is "${tokens.map((token) => token.text).join(" ")}", and a file identifier such as CGATS.17 stands there alone`,
       actual: tokens.map((token) => token.text).join(" "),
       expected: "a file identifier alone, such as CGATS.17",
@@ -168,17 +163,13 @@ export function cgatsTables(source: ReadText): CgatsTable[] {
     }
     const empty = row.find((token) => token.emptyBefore)?.emptyBefore;
     if (empty && row.length < open.fields.length)
-      faults.add({
-        rule: "empty-cell",
-        at: empty,
+      faults.error("empty-cell", empty, {
         message: "A cell is empty between two tabs",
         actual: "nothing",
         expected: "a value between two tabs",
       });
     else
-      faults.add({
-        rule: "row-width",
-        at: first,
+      faults.error("row-width", first, {
         message: `This set has ${row.length} values, and the table has ${open.fields.length} fields`,
         actual: String(row.length),
         expected: `${open.fields.length}, one a field`,
@@ -197,19 +188,14 @@ export function cgatsTables(source: ReadText): CgatsTable[] {
     const count = open.counts.get(word);
     if (count === undefined) {
       if (place)
-        faults.add({
-          severity: "warning",
-          rule: "cgats-count",
-          at: place,
+        faults.warning("cgats-count", place, {
           message: `${word} is missing; the table has ${actual}`,
           actual: "nothing",
           expected: `${actual}, ${what}`,
           hint: "without it a cut file can't be told",
         });
     } else if (!/^\d{1,9}$/.test(count.text) || Number(count.text) !== actual) {
-      faults.add({
-        rule: "cgats-count",
-        at: count,
+      faults.error("cgats-count", count, {
         message: `${word} says ${count.text === "" ? "nothing" : count.text}, and the table has ${actual}`,
         actual: count.text === "" ? "nothing" : count.text,
         expected: `${actual}, ${what}`,
@@ -218,7 +204,7 @@ export function cgatsTables(source: ReadText): CgatsTable[] {
   }
 
   function fault(place: Spot, message: string): void {
-    faults.add({ rule: "cgats-structure", at: place, message });
+    faults.error("cgats-structure", place, { message });
   }
 }
 

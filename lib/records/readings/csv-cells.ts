@@ -16,9 +16,7 @@ const LONGEST_ROW = 128_000;
 export function csvCells({ text, spot, faults }: ReadText): WrittenCell[][] | undefined {
   const delimiter = delimiterOf(text);
   if (countOf(text, [delimiter, "\n", "\r"]) > MOST_CELLS) {
-    faults.add({
-      rule: "size",
-      at: TEXT_START,
+    faults.error("size", TEXT_START, {
       message: `The file has more than ${MOST_CELLS} cells, and no more are read`,
       actual: `more than ${MOST_CELLS}`,
       expected: `at most ${MOST_CELLS}`,
@@ -50,9 +48,7 @@ export function csvCells({ text, spot, faults }: ReadText): WrittenCell[][] | un
     const rest = /\S/g;
     rest.lastIndex = lastEnd + 1;
     const at = rest.exec(text)?.index ?? text.length;
-    faults.add({
-      rule: "csv",
-      at: spot(at),
+    faults.error("csv", spot(at), {
       message: `The rows of this CSV can't be told apart: ${CSV_FAULTS[error.code] ?? "a row is broken"}`,
       actual: CSV_FAULTS[error.code] ?? "broken row",
       expected: "cells of one table, quotes in pairs",

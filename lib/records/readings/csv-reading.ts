@@ -41,9 +41,7 @@ export function csvReading(source: ReadText): ReadingFile | undefined {
       : table;
   const wavelengthHead = header?.[0];
   if (header === undefined || wavelengthHead === undefined) {
-    faults.add({
-      rule: "header",
-      at: TEXT_START,
+    faults.error("header", TEXT_START, {
       message: "The header row is missing: nm, then a name for each column",
       actual: "nothing",
       expected: "nm, then a name for each column",
@@ -51,9 +49,7 @@ export function csvReading(source: ReadText): ReadingFile | undefined {
     return undefined;
   }
   if (!WAVELENGTH_HEAD.test(wavelengthHead.text)) {
-    faults.add({
-      rule: "header",
-      at: wavelengthHead,
+    faults.error("header", wavelengthHead, {
       message: `The header row begins with "${wavelengthHead.text}", and begins with nm in a reading`,
       actual: wavelengthHead.text,
       expected: "nm",
@@ -94,9 +90,7 @@ function namedColumns(
     const cells = index === 0 ? [] : lines.map((row) => cellAt(row, index));
     const twin = names.get(head.text);
     if (twin) {
-      faults.add({
-        rule: "duplicated-column",
-        at: head,
+      faults.error("duplicated-column", head, {
         message: `The column ${head.text} comes twice: first at column ${twin.column} of the header row`,
         actual: head.text,
         expected: `\`${head.text}\` once, as at column ${twin.column} of the header row`,
@@ -105,9 +99,7 @@ function namedColumns(
       names.set(head.text, head);
       if (index > 0 && found) columns.set(head.text, csvColumn(head, cells, found));
     } else if (cells.some((cell) => cell.text !== "")) {
-      faults.add({
-        rule: "column-name",
-        at: head,
+      faults.error("column-name", head, {
         message: "A column of values has no name above it",
         actual: "nothing",
         expected: "a name above each column",
@@ -115,9 +107,7 @@ function namedColumns(
     }
   });
   if (names.size < 2) {
-    faults.add({
-      rule: "header",
-      at: header[0] ?? TEXT_START,
+    faults.error("header", header[0] ?? TEXT_START, {
       message: "The header row has nm alone: each column needs a name",
       actual: "nm alone",
       expected: "nm, then a name for each column",
@@ -179,9 +169,7 @@ function checkWidths(
   const [extra] = extras;
   if (extra === undefined) return;
   const more = extras.length === 1 ? "" : `, and on ${extras.length - 1} more rows`;
-  faults.add({
-    rule: "row-width",
-    at: extra,
+  faults.error("row-width", extra, {
     message: `The cell "${extra.text}" lies past the last column: the header row has ${header.length}`,
     actual: extra.text,
     expected: `${header.length} cells, as in the header row`,

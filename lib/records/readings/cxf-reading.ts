@@ -32,9 +32,7 @@ export function cxfReading(source: ReadText): ReadingFile | undefined {
   const root = cxfTree(source);
   if (root === undefined) return undefined;
   if (root.name !== "CxF") {
-    faults.add({
-      rule: "cxf-root",
-      at: spot(root.start),
+    faults.error("cxf-root", spot(root.start), {
       message: `The document begins with ${root.name}, and a CxF document with CxF`,
       actual: root.name,
       expected: "CxF",
@@ -62,9 +60,7 @@ export function cxfReading(source: ReadText): ReadingFile | undefined {
     for (const column of objectColumns(object, names[i] ?? "", specifications, source)) {
       values += column.values.length;
       if (columns.has(column.name) && faults.errorCount() === 0)
-        faults.add({
-          rule: "duplicated-column",
-          at: column.at,
+        faults.error("duplicated-column", column.at, {
           message: `The reading ${column.name} comes twice`,
           actual: column.name,
           expected: "each reading once",
@@ -73,17 +69,13 @@ export function cxfReading(source: ReadText): ReadingFile | undefined {
     }
   });
   if (values > MOST_CELLS)
-    faults.add({
-      rule: "size",
-      at: spot(0),
+    faults.error("size", spot(0), {
       message: `The file has more than ${MOST_CELLS} values, and no more are read`,
       actual: `more than ${MOST_CELLS}`,
       expected: `at most ${MOST_CELLS}`,
     });
   if (columns.size === 0)
-    faults.add({
-      rule: "no-reading",
-      at: spot(root.start),
+    faults.error("no-reading", spot(root.start), {
       message:
         "The document holds no measured object: one has ReflectanceSpectrum, ColorCIELab or ColorCIEXYZ",
       actual: "no measured object",
@@ -183,9 +175,7 @@ function specificationFor(
   if (named === undefined) return undefined;
   const specification = known.get(named.text);
   if (specification) return specification;
-  faults.add({
-    rule: "cxf-specification",
-    at: named,
+  faults.error("cxf-specification", named, {
     message: `No ColorSpecification of this file has the Id ${named.text}`,
     actual: named.text,
     expected: "the Id of a ColorSpecification of this file",
@@ -210,9 +200,7 @@ function gridOf(
     agreed(what, attributeCell(element, what, spot), specified, name, faults),
   );
   if (startNm === undefined || stepNm === undefined) {
-    faults.add({
-      rule: "cxf-wavelengths",
-      at: spot(element.start),
+    faults.error("cxf-wavelengths", spot(element.start), {
       path: name,
       message: `The ReflectanceSpectrum of ${name} has ${startNm === undefined ? "no StartWL" : ""}${(startNm ?? stepNm) ? "" : " and "}${stepNm === undefined ? "no Increment" : ""}, on itself or on its ColorSpecification`,
       actual: `${startNm === undefined ? "no StartWL" : ""}${(startNm ?? stepNm) ? "" : ", "}${stepNm === undefined ? "no Increment" : ""}`,
@@ -223,9 +211,7 @@ function gridOf(
   const start = foundWavelength(startNm, faults);
   const step = pointNumber(stepNm.text);
   if (step === undefined || !(step > 0 && step <= 1000)) {
-    faults.add({
-      rule: "wavelength-step",
-      at: stepNm,
+    faults.error("wavelength-step", stepNm, {
       path: name,
       message: `The Increment is ${stepNm.text || "empty"}, and can be 1 to 20 nm`,
       actual: stepNm.text || "nothing",
@@ -234,9 +220,7 @@ function gridOf(
     return undefined;
   }
   if (count === 0)
-    faults.add({
-      rule: "empty-cell",
-      at: spot(element.contentStart),
+    faults.error("empty-cell", spot(element.contentStart), {
       path: name,
       message: `The ReflectanceSpectrum of ${name} is empty: values stand in it separated by blanks`,
       actual: "nothing",
@@ -254,9 +238,7 @@ function agreed(
   faults: FaultList,
 ): WrittenCell | undefined {
   if (own && specified && pointNumber(own.text) !== pointNumber(specified.text)) {
-    faults.add({
-      rule: "cxf-wavelengths",
-      at: own,
+    faults.error("cxf-wavelengths", own, {
       path: name,
       message: `The ${what} is ${own.text}, and its ColorSpecification says ${specified.text} on line ${specified.line}`,
       actual: own.text,
@@ -288,10 +270,7 @@ function tristimulus(
     const child = elementAt(element, part);
     const number = pointNumber(child?.text ?? "");
     if (number === undefined) {
-      faults.add({
-        severity: "warning",
-        rule: "not-a-number",
-        at: spot(child?.contentStart ?? element.start),
+      faults.warning("not-a-number", spot(child?.contentStart ?? element.start), {
         path: name,
         message: `${part} of ${element.name} is ${child?.text ? `"${child.text}", no number` : "empty"}`,
         actual: child?.text || "nothing",

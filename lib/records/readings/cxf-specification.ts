@@ -33,17 +33,13 @@ export function cxfSpecifications(
   )) {
     const id = element.attributes.get("Id");
     if (id === undefined) {
-      faults.add({
-        rule: "cxf-specification",
-        at: spot(element.start),
+      faults.error("cxf-specification", spot(element.start), {
         message: "A ColorSpecification has no Id",
         actual: "nothing",
         expected: "an Id",
       });
     } else if (specifications.has(id.value)) {
-      faults.add({
-        rule: "cxf-specification",
-        at: spot(id.start),
+      faults.error("cxf-specification", spot(id.start), {
         message: `Two ColorSpecifications have the Id ${id.value}`,
         actual: id.value,
         expected: "each Id once",

@@ -56,9 +56,7 @@ export function cxfTree({ text, spot, faults }: ReadText): CxfElement | undefine
   ): void {
     if (outcome.stopped) return;
     outcome.stopped = true;
-    faults.add({
-      rule,
-      at: spot(Math.min(Math.max(offset, 0), text.length)),
+    faults.error(rule, spot(Math.min(Math.max(offset, 0), text.length)), {
       message,
       actual,
       expected,

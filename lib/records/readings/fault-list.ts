@@ -12,12 +12,8 @@ export type Spotter = (offset: number) => Spot;
 /** Where a text begins. */
 export const TEXT_START: Spot = { line: 1, column: 1 };
 
-/** One complaint about a reading file, before it knows its file. Severity is error unless said. */
-interface Fault {
-  readonly severity?: "error" | "warning";
-  /** Rule of this room, without `readings/`. */
-  readonly rule: string;
-  readonly at: Spot;
+/** What is said of a place of a file. */
+interface Said {
   /** Column and wavelength, as in `masstone[520 nm]`. */
   readonly path?: string;
   /** One sentence in plain words, without its full stop. */
@@ -27,10 +23,14 @@ interface Fault {
   readonly hint?: string | undefined;
 }
 
+/** Complains of a place. @param rule of this room, without `readings/`. */
+type Complain = (rule: string, at: Spot, said: Said) => void;
+
 /** The complaints about one file so far. */
 export interface FaultList {
   readonly diagnostics: readonly Diagnostic[];
-  readonly add: (fault: Fault) => void;
+  readonly error: Complain;
+  readonly warning: Complain;
   readonly errorCount: () => number;
   /** Whether so many faults were found that reading on helps nobody. */
   readonly isFull: () => boolean;
@@ -50,16 +50,9 @@ export interface ReadText {
 export function faultList(file: string, room: "readings" | "records" = "readings"): FaultList {
   const diagnostics: Diagnostic[] = [];
   let errors = 0;
-  const push = ({
-    severity = "error",
-    rule,
-    at,
-    path = "",
-    message,
-    actual,
-    expected,
-    hint,
-  }: Fault): void => {
+  type Severity = "error" | "warning";
+  const push = (severity: Severity, rule: string, at: Spot, said: Said): void => {
+    const { path = "", message, actual, expected, hint } = said;
     if (severity === "error") errors++;
     diagnostics.push({
       severity,
@@ -71,21 +64,22 @@ export function faultList(file: string, room: "readings" | "records" = "readings
       hint: hint && excerpt(hint),
     });
   };
-  return {
-    diagnostics,
-    add: (fault) => {
-      if (diagnostics.length < MOST_FAULTS) push(fault);
-      else if (diagnostics.length === MOST_FAULTS) {
-        push({
-          rule: "many-faults",
-          at: fault.at,
+  const complains =
+    (severity: Severity): Complain =>
+    (rule, at, said) => {
+      if (diagnostics.length < MOST_FAULTS) push(severity, rule, at, said);
+      else if (diagnostics.length === MOST_FAULTS)
+        push("error", "many-faults", at, {
           message: `The file has more than ${MOST_FAULTS} faults, and the rest are left out`,
           actual: `more than ${MOST_FAULTS}`,
           expected: "a sound file",
           hint: "the rest are left out",
         });
-      }
-    },
+    };
+  return {
+    diagnostics,
+    error: complains("error"),
+    warning: complains("warning"),
     errorCount: () => errors,
     isFull: () => diagnostics.length > MOST_FAULTS,
   };

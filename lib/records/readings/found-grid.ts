@@ -21,9 +21,7 @@ interface Wavelength extends WrittenCell {
 export function foundWavelength(cell: WrittenCell, faults: FaultList): number | undefined {
   const nm = wavelengthOf(cell.text);
   if (nm !== undefined) return nm;
-  faults.add({
-    rule: "wavelength",
-    at: cell,
+  faults.error("wavelength", cell, {
     message:
       cell.text === ""
         ? "A wavelength is missing here"
@@ -62,9 +60,7 @@ export function foundGrid(
 ): FoundGrid | undefined {
   if (cells.length > 1 && cells.every(isInMicrometres)) {
     const [first] = cells;
-    faults.add({
-      rule: "wavelength",
-      at: first ?? at,
+    faults.error("wavelength", first ?? at, {
       path,
       message: `The wavelengths are in micrometres, from ${first?.text ?? ""} to ${cells.at(-1)?.text ?? ""}, and are read in nm`,
       actual: first?.text ?? "",
@@ -85,9 +81,7 @@ export function foundGrid(
   const ordered = inOrder(wavelengths, falling, path, faults);
   const [first, second] = ordered;
   if (first === undefined || second === undefined) {
-    faults.add({
-      rule: "wavelength-count",
-      at,
+    faults.error("wavelength-count", at, {
       path,
       message: `${cells.length === 1 ? "One wavelength is" : `${cells.length} wavelengths are`} too few: a reading covers 400 to 700 nm in even steps of 1 to 20 nm`,
       actual: String(cells.length),
@@ -144,9 +138,7 @@ function inOrder(
     const { nm, text } = wavelength;
     const twin = seen.get(nm);
     if (twin) {
-      faults.add({
-        rule: "duplicated-wavelength",
-        at: wavelength,
+      faults.error("duplicated-wavelength", wavelength, {
         path,
         message: `The wavelength ${text} comes twice: first on line ${twin.line}`,
         actual: text,
@@ -156,9 +148,7 @@ function inOrder(
     }
     seen.set(nm, wavelength);
     if (last && (falling ? nm > last.nm : nm < last.nm)) {
-      faults.add({
-        rule: "wavelength-order",
-        at: wavelength,
+      faults.error("wavelength-order", wavelength, {
         path,
         message: `The wavelength ${text} is out of order: it follows ${last.text}, in a ${falling ? "falling" : "rising"} row`,
         actual: text,
@@ -177,9 +167,7 @@ function checkSteps(ordered: readonly Wavelength[], path: string, faults: FaultL
     const before = ordered[i];
     if (step === stepNm || !wavelength || !before) return;
     const isGap = step > stepNm && step % stepNm === 0;
-    faults.add({
-      rule: isGap ? "wavelength-gap" : "wavelength-step",
-      at: wavelength,
+    faults.error(isGap ? "wavelength-gap" : "wavelength-step", wavelength, {
       path,
       message: isGap
         ? `Wavelengths are missing between ${before.nm} and ${wavelength.text} nm: the step is ${stepNm} nm`

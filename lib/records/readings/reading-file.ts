@@ -57,14 +57,17 @@ export function parseReadingFile(
   const faults = faultList(file);
   const body = text.startsWith("\uFEFF") ? text.slice(1) : text;
   if (holdsNoText(body.slice(0, LOOKED_THROUGH))) {
-    faults.add({
-      rule: "encoding",
-      at: { line: 1, column: 1 },
-      message: "The file holds bytes that no text has, as a picture or a program's own format does",
-      actual: "bytes that are no text",
-      expected: "readings as text",
-      hint: "export them from the instrument as CSV, CGATS.17 or CxF3",
-    });
+    faults.error(
+      "encoding",
+      { line: 1, column: 1 },
+      {
+        message:
+          "The file holds bytes that no text has, as a picture or a program's own format does",
+        actual: "bytes that are no text",
+        expected: "readings as text",
+        hint: "export them from the instrument as CSV, CGATS.17 or CxF3",
+      },
+    );
     return { diagnostics: faults.diagnostics };
   }
   const format = asFormat ?? checkedFormat(file, body, faults);
@@ -87,9 +90,7 @@ function checkedFormat(file: string, text: string, faults: FaultList): ReadingFo
     expected: string,
     hint?: string,
   ): undefined => {
-    faults.add({
-      rule,
-      at: TEXT_START,
+    faults.error(rule, TEXT_START, {
       message,
       actual,
       expected,

@@ -26,10 +26,7 @@ export function readingNames(offers: readonly NameOffer[], faults: FaultList): s
     severity: "error" | "warning",
     expected: string,
   ): void =>
-    faults.add({
-      severity,
-      rule: "duplicated-column",
-      at: offers[index]?.at ?? TEXT_START,
+    faults[severity]("duplicated-column", offers[index]?.at ?? TEXT_START, {
       message:
         severity === "warning"
           ? `The sample name ${names[index] ?? ""} comes twice, so the samples go by their identifiers`

@@ -76,9 +76,7 @@ function soundSpectrum(
 ): Spectrum | undefined {
   const { name, at, grid, values } = column;
   if (grid === undefined) {
-    faults.add({
-      rule: "no-spectrum",
-      at,
+    faults.error("no-spectrum", at, {
       path: name,
       message: `The reading ${name} holds no spectrum`,
       actual: "no spectrum",
@@ -87,9 +85,7 @@ function soundSpectrum(
     return undefined;
   }
   if (column.declaredScale !== undefined && column.declaredScale !== scale) {
-    faults.add({
-      rule: "scale",
-      at,
+    faults.error("scale", at, {
       path: name,
       message: `The record says scale: ${scale}, and the file says that ${name} is in ${column.declaredScale}`,
       actual: scale,
@@ -101,9 +97,7 @@ function soundSpectrum(
     column.geometry !== undefined &&
     contradicts(column.geometry, geometry)
   ) {
-    faults.add({
-      rule: "geometry",
-      at,
+    faults.error("geometry", at, {
       path: name,
       message: `The record says geometry: ${geometry}, and the file says that ${name} was read at ${column.geometry}`,
       actual: geometry,
@@ -123,19 +117,14 @@ function checkGrid(
 ): void {
   const [finest, coarsest] = STEP_REACH_NM;
   if (!(grid.stepNm >= finest && grid.stepNm <= coarsest)) {
-    faults.add({
-      rule: "wavelength-step",
-      at,
+    faults.error("wavelength-step", at, {
       path,
       message: `${gridOf} steps by ${grid.stepNm} nm, and steps of ${finest} to ${coarsest} nm are read`,
       actual: `${grid.stepNm} nm`,
       expected: `${finest} to ${coarsest} nm`,
     });
   } else if (!STEPS_KEPT_NM.includes(grid.stepNm)) {
-    faults.add({
-      severity: "warning",
-      rule: "resampled",
-      at,
+    faults.warning("resampled", at, {
       path,
       message: `${gridOf} steps by ${stepText(grid.stepNm)} nm, and is resampled to ${resampledStep(grid.stepNm)} nm by natural cubic spline`,
       actual: `${stepText(grid.stepNm)} nm`,
@@ -144,28 +133,21 @@ function checkGrid(
   }
   const lastNm = wavelengthNm(grid, grid.count - 1);
   if (grid.startNm > FIRST_NM && grid.startNm <= LATEST_FIRST_NM)
-    faults.add({
-      severity: "warning",
-      rule: "wavelength-range",
-      at: cellIn(places, 0) ?? at,
+    faults.warning("wavelength-range", cellIn(places, 0) ?? at, {
       path,
       message: `${gridOf} begins at ${grid.startNm} nm, and its first value is held down to ${FIRST_NM} nm`,
       actual: `${grid.startNm} nm`,
       expected: `${FIRST_NM} nm or less`,
     });
   else if (grid.startNm > FIRST_NM)
-    faults.add({
-      rule: "wavelength-range",
-      at: cellIn(places, 0) ?? at,
+    faults.error("wavelength-range", cellIn(places, 0) ?? at, {
       path,
       message: `${gridOf} begins at ${grid.startNm} nm, and a reading begins at ${LATEST_FIRST_NM} nm or below`,
       actual: `${grid.startNm} nm`,
       expected: `${FIRST_NM} nm or less`,
     });
   if (lastNm < LAST_NM)
-    faults.add({
-      rule: "wavelength-range",
-      at: cellIn(places, places.texts.length - 1) ?? at,
+    faults.error("wavelength-range", cellIn(places, places.texts.length - 1) ?? at, {
       path,
       message: `${gridOf} ends at ${lastNm} nm, and a reading goes to ${LAST_NM} nm or beyond`,
       actual: `${lastNm} nm`,
@@ -216,9 +198,7 @@ function checkValues(
             : []),
         ...(rest > 0 ? [`and ${rest} more of this column`] : []),
       ];
-      faults.add({
-        rule,
-        at: place ?? at,
+      faults.error(rule, place ?? at, {
         path: `${name}[${wavelengthNm(grid, index)} nm]`,
         message: isRange
           ? `The reflectance of ${name} at ${wavelengthNm(grid, index)} nm is ${written}, outside ${limits}`
@@ -233,10 +213,7 @@ function checkValues(
     (one, other) => (values[other] ?? 0) - (values[one] ?? 0),
   );
   if (brightest !== undefined)
-    faults.add({
-      severity: "warning",
-      rule: "above-white",
-      at: cellIn(places, brightest) ?? at,
+    faults.warning("above-white", cellIn(places, brightest) ?? at, {
       path: `${name}[${wavelengthNm(grid, brightest)} nm]`,
       message: `The reflectance of ${name} at ${wavelengthNm(grid, brightest)} nm is ${places.texts[brightest] ?? values[brightest]}: more light than falls on it`,
       actual: places.texts[brightest] ?? String(values[brightest]),
@@ -245,10 +222,7 @@ function checkValues(
     });
   const [first] = belowZero;
   if (first === undefined) return;
-  faults.add({
-    severity: "warning",
-    rule: "below-zero",
-    at: cellIn(places, first) ?? at,
+  faults.warning("below-zero", cellIn(places, first) ?? at, {
     path: `${name}[${wavelengthNm(grid, first)} nm]`,
     message:
       belowZero.length === 1

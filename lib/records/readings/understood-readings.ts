@@ -6,6 +6,7 @@ import {
   type Spectrum,
   type WavelengthGrid,
 } from "../../quantities/spectrum.ts";
+import { errorAt } from "../fault.ts";
 import type { Geometry, Scale } from "../schema/terms.ts";
 import { LARGEST_FACTOR } from "./percent-complaint.ts";
 import type { ReadingColumn, ReadingFormat, ReadingNotes } from "./reading-column.ts";
@@ -107,14 +108,11 @@ export function readingFileText(
     return {
       diagnostics: [
         ...diagnostics,
-        {
-          severity: "error",
-          rule: "readings/grid",
-          place: { file, ...oddSample.at, path: oddSample.name },
+        errorAt({ file, ...oddSample.at, path: oddSample.name }, "readings/grid", {
           message: `${oddSample.name} has other wavelengths than ${samples[0]?.name ?? ""}: one file of readings has one grid`,
           actual: "differing",
           expected: "one grid in a file",
-        },
+        }),
       ],
     };
   const rows = first.values.map((_, i) => [

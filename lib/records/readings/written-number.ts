@@ -29,9 +29,7 @@ export function decimalMarkCheck(faults: FaultList): (cell: WrittenCell) => void
     if (mark === undefined || mark === first || writtenNumber(cell.text) === undefined) return;
     first ??= mark;
     if (mark !== first) {
-      faults.add({
-        rule: "decimal-mark",
-        at: cell,
+      faults.error("decimal-mark", cell, {
         message: `"${cell.text}" has another decimal mark than the numbers before it, which have "${first}"`,
         actual: cell.text,
         expected: `\`${first}\` as in the file's numbers before`,

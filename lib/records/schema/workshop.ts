@@ -136,7 +136,9 @@ export const workshopSchema = z.strictObject({
   leadingPair: z
     .tuple([slug, slug])
     .optional()
-    .describe("two colours that the first page shows side by side"),
+    .describe(
+      "two colours that lead: first among the pairs, and the first of them on the page that reads a label",
+    ),
   pairs: z
     .array(
       z.union([
@@ -150,6 +152,15 @@ export const workshopSchema = z.strictObject({
     )
     .optional()
     .describe("two to four colours each that are set side by side on a page of their own"),
+  firstQuestions: z
+    .array(slug)
+    .min(1)
+    .max(6)
+    .refine((slugs) => new Set(slugs).size === slugs.length, "each answer once")
+    .optional()
+    .describe(
+      "answers that the first page leads to, in this order; without it the first four files",
+    ),
   observer: z
     .enum(OBSERVERS)
     .optional()

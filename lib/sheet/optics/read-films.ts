@@ -1,11 +1,11 @@
+import { contrastNoise } from "../../optics/films/contrast-noise.ts";
 import { contrastRatio } from "../../optics/films/hiding.ts";
 import type { ReadFilm } from "../../optics/films/film-bounds.ts";
-import { FILM_ERRORS } from "../../optics/films/two-ground-film.ts";
 import { readingNoise } from "../../optics/fit/reading-noise.ts";
 import type { SurfaceConstants } from "../../optics/fit/measurement.ts";
 import { readingInGeometry } from "../../optics/surface/measurement-in-geometry.ts";
 import { tristimulus } from "../../colorimetry/tristimulus.ts";
-import { at, certain } from "../../quantities/at.ts";
+import { certain } from "../../quantities/at.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import type { Colour } from "../../records/records.ts";
@@ -37,15 +37,11 @@ export function readFilms(colour: Colour, surface: SurfaceConstants): GlossyFilm
       const withoutGloss = [reading, overWhite.reading].map((each) =>
         readingInGeometry(opticsReading(each), "d/8 excluded", surface),
       );
-      const sigma = readingNoise(opticsReading(reading));
-      const values = black.values.map((value, i) => value + FILM_ERRORS.apart * at(sigma, i));
-      const ratio = contrastRatio(black, white);
-      const moved = contrastRatio({ ...black, values }, white);
       return [
         {
           filmUm,
-          contrastRatio: ratio,
-          noise: moved - ratio,
+          contrastRatio: contrastRatio(black, white),
+          noise: contrastNoise(black, white, readingNoise(opticsReading(reading))),
           ...excludedOf(withoutGloss),
         },
       ];

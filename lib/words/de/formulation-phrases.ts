@@ -44,8 +44,8 @@ export function times(ratio: number): string {
   return `${decimals(ratio, 1)}-mal`;
 }
 
-export function fold(ratio: number): string {
-  return `${decimals(ratio, 1)}-Fache`;
+export function factor(ratio: number): string {
+  return decimals(ratio, 1);
 }
 
 export function finish(
@@ -57,7 +57,7 @@ export function finish(
       ? `; die Schätzung reicht ${fromTo(spans.map((each) => FINISHES[each].de))}`
       : "";
   return sentence(
-    `${FINISHES[expected].de} zu erwarten: die PVK liegt bei ${decimals(reducedPvc, 2)} der wirksamen KPVK, ${because}${reach}`,
+    `${FINISHES[expected].de} zu erwarten: Die PVK liegt bei ${decimals(reducedPvc, 2)} der wirksamen KPVK, ${because}${reach}`,
   );
 }
 

@@ -10,7 +10,7 @@ export const DUSTINESS = {
   dusty: "Ein staubendes Pulver",
   "less dusty": "Ein schweres Pulver, das weniger staubt als die meisten",
   "not known":
-    "Wie stark das Pulver staubt, ist nicht aufgezeichnet; behandeln Sie es als stark staubend",
+    "Wie stark das Pulver staubt, ist nicht aufgezeichnet; behandeln Sie das Pigment als stark staubend",
 } as const;
 export const NATURES = {
   "fine carbon": "Der Staub von feinem Kohlenstoff kann brennen.",
@@ -20,11 +20,11 @@ export const NATURES = {
 
 /** What makes each kind of test hold no harm. */
 export const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
-  heat: "Mit Hitze: unter Absaugung oder im Freien, auf einem Metalllöffel, mit der Zange gehalten, und niemals mit einem Pigment aus Blei, Cadmium, Quecksilber, Arsen, Chromat, Antimon oder Kupfer.",
-  acid: "Mit Säure: ein Tropfen und nicht mehr, an frischer Luft, mit Handschuhen; niemals auf ein Sulfid-, Cyanid- oder Arsenpigment, in keiner Menge.",
+  heat: "Mit Hitze: unter Absaugung oder im Freien, auf einem Metalllöffel, den eine Zange hält, und niemals mit einem Pigment aus Blei, Cadmium, Quecksilber, Arsen, Chromat, Antimon oder Kupfer.",
+  acid: "Mit Säure: ein Tropfen und nicht mehr, an frischer Luft, mit Handschuhen; niemals auf ein Sulfid-, Cyanid- oder Arsenpigment, auch nicht in kleinster Menge.",
   lye: "Mit Lauge oder Soda: mit Handschuhen, und nicht in die Nähe der Augen.",
   peroxide:
-    "Mit Peroxid: drei Prozent und nicht stärker, mit Handschuhen, niemals in einem geschlossenen Gefäß.",
+    "Mit Peroxid: höchstens dreiprozentig, mit Handschuhen, niemals in einem geschlossenen Gefäß.",
   solvent: "Mit Lösemittel: an frischer Luft, und keine Flamme im Raum.",
 };
 

@@ -39,5 +39,5 @@ export const NOT_READ = {
 
 export const WITHOUT_STRENGTH = {
   "pigment-fluoresces": "es fluorescente",
-  "pigment-is-flakes": "está hecho de laminillas",
+  "pigment-is-flakes": "está formado por laminillas",
 } as const;

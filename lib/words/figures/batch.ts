@@ -6,26 +6,26 @@ export const BATCH_FIGURES = {
     en: "Oil to keep back",
     de: "Zurückzuhaltendes Öl",
     fr: "Huile à garder en réserve",
-    es: "Aceite que se reserva",
+    es: "Aceite para reservar",
   },
   batchLoss: {
     en: "Lost on slab or mill",
-    de: "Verlust auf Reibplatte oder Walze",
+    de: "Verlust auf Reibplatte oder Walzwerk",
     fr: "Perte sur le marbre ou la broyeuse",
     es: "Pérdida en la losa o el molino",
     found: {
       "what lots lost, least and most": {
-        de: "was Chargen verloren, von der geringsten zur größten Menge",
-        fr: "ce que des lots ont perdu, du moins au plus",
-        es: "lo que perdieron lotes, de menos a más",
+        de: "was bei Chargen verloren ging, vom kleinsten zum größten Verlust",
+        fr: "pertes des lots, de la plus faible à la plus forte",
+        es: "pérdidas de los lotes, de la menor a la mayor",
       },
     },
   },
   batchPigment: {
     en: "Pigment to weigh",
-    de: "Pigment, abzuwiegen",
+    de: "Pigment, einzuwiegen",
     fr: "Pigment à peser",
-    es: "Pigmento que hay que pesar",
+    es: "Pigmento para pesar",
   },
   batchOil: { en: "Oil in all", de: "Öl insgesamt", fr: "Huile en tout", es: "Aceite en total" },
   batchOilAtFirst: {
@@ -38,7 +38,7 @@ export const BATCH_FIGURES = {
     en: "Oil to keep back",
     de: "Zurückzuhaltendes Öl",
     fr: "Huile à garder en réserve",
-    es: "Aceite que se reserva",
+    es: "Aceite para reservar",
   },
   batchAddition: { en: "Added", de: "Zusatz", fr: "Ajouté", es: "Añadido" },
   batchPaint: {
@@ -64,7 +64,7 @@ export const BATCH_FIGURES = {
     es: "Contiene",
     found: {
       "{a} ml x density": {
-        de: "{a} ml x Dichte",
+        de: "{a}\u00a0ml x Dichte",
         fr: "{a} ml x masse volumique",
         es: "{a} ml x densidad",
       },
@@ -72,12 +72,12 @@ export const BATCH_FIGURES = {
   },
   fillTakes: {
     en: "100 g take",
-    de: "100 g nehmen ein",
+    de: "100\u00a0g nehmen ein",
     fr: "100 g occupent",
     es: "100 g ocupan",
     found: {
       "100 g / density": {
-        de: "100 g / Dichte",
+        de: "100\u00a0g / Dichte",
         fr: "100 g / masse volumique",
         es: "100 g / densidad",
       },

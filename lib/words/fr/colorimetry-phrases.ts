@@ -36,6 +36,6 @@ export function shifted(shift: LampShift, how: string): string {
   const also = changes.length === 0 ? "" : `, et ${listed(changes)}`;
   const others = LAMPS.filter((lamp) => lamp !== shift.lamp);
   return sentence(
-    `tourne ${how} ${TOWARD[shift.towards].fr} sous ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE00Text(shift[shift.lamp]))}\u202f; ${underEach(shift, others)}`,
+    `vire ${how} ${TOWARD[shift.towards].fr} sous ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE00Text(shift[shift.lamp]))}\u202f; ${underEach(shift, others)}`,
   );
 }

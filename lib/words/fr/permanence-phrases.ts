@@ -67,8 +67,8 @@ export function kindsBeside(kinds: string, pigment: string): string | undefined 
 /** Of the components of a mixture: the one whose loss is the likeliest. */
 export function leastLightfast(pigments: readonly string[], ground: string | undefined): string {
   return pigments.length > 1
-    ? `Les moins solides à la lumière, autant qu’on sache${bracketed(ground)}\u202f: ${namesWithin(pigments)}\u202f; ce sont eux qu’il faut surveiller.`
-    : `Le moins solide à la lumière, autant qu’on sache${bracketed(ground)}\u202f: ${namesWithin(pigments)}\u202f; c’est lui qu’il faut surveiller.`;
+    ? `Les moins solides à la lumière, pour autant qu’on sache${bracketed(ground)}\u202f: ${namesWithin(pigments)}\u202f; ce sont eux qu’il faut surveiller.`
+    : `Le moins solide à la lumière, pour autant qu’on sache${bracketed(ground)}\u202f: ${namesWithin(pigments)}\u202f; c’est lui qu’il faut surveiller.`;
 }
 
 export function harm(

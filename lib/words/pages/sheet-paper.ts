@@ -28,9 +28,9 @@ export const SHEET_PAPER = {
   }),
   painted: {
     en: "Swatches are printed from Lab values; a painted drawdown rules.",
-    de: "Farbfelder sind nach Lab-Werten gedruckt; der gemalte Aufstrich gilt.",
-    fr: "Les échantillons sont imprimés d’après des valeurs Lab\u202f; une application peinte fait foi.",
-    es: "Las muestras se imprimen a partir de valores Lab; manda una aplicación pintada.",
+    de: "Farbfelder sind nach Lab-Werten gedruckt; es gilt der gemalte Aufstrich.",
+    fr: "Les échantillons sont imprimés d’après des valeurs Lab\u202f; c’est l’application peinte qui fait foi.",
+    es: "Las muestras se imprimen a partir de valores Lab; vale la aplicación pintada.",
   },
   inFull: {
     en: "Every figure and its working: ",
