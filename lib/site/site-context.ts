@@ -18,7 +18,13 @@ import type { Records } from "../records/records.ts";
 import { followedRecords, LISTS_OF_RECORDS } from "../records/followed-records.ts";
 import { changesSheets, recordsIn } from "../records/records-in-language.ts";
 import type { Language } from "../records/schema/terms.ts";
-import { allFits, lazySheets, toldFits, type LazySheet, type ToldFits } from "../sheet/all-sheets.ts";
+import {
+  allFits,
+  lazySheets,
+  toldFits,
+  type LazySheet,
+  type ToldFits,
+} from "../sheet/all-sheets.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { Fits } from "../sheet/tints/strength.ts";
 import { revision } from "../sheet/revision.ts";
