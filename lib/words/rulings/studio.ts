@@ -30,8 +30,8 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   "no-draught-across-powder": {
     en: (v) => `No draught and no fan across the powder of ${enStudio.pigments(v)}.`,
     de: (v) => deStudio.caution(v, "keine Zugluft und kein Ventilator über dem Pulver"),
-    fr: (v) => `Ni courant d’air ni ventilateur sur la poudre\u202f: ${frStudio.pigments(v)}.`,
-    es: (v) => `Ni corrientes de aire ni ventiladores sobre el polvo: ${esStudio.pigments(v)}.`,
+    fr: (v) => `Ni courant d’air ni ventilateur sur la poudre${frStudio.named(v)}.`,
+    es: (v) => `Ni corrientes de aire ni ventiladores sobre el polvo${esStudio.named(v)}.`,
   },
   "respirator-ffp2": {
     en: (v) =>
