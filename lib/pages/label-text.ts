@@ -2,7 +2,7 @@ import { labelModel, type LabelLine, type LabelModel } from "../present/label-mo
 import type { LabelTextView } from "../present/paint-views.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { Words } from "../words/words.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { isPrinted, translationRemark } from "./label-view.ts";

@@ -11,7 +11,7 @@ import { labelModel, type LabelLine } from "../present/label-model.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { Words } from "../words/words.ts";
 import { pictogramSvg } from "../plots/pictogram.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type {
   CautionsSection,
   HandledPart,

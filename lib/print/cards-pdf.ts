@@ -1,4 +1,4 @@
-import type { Words } from "../words/words.ts";
+import type { OwnWords } from "../words/words.ts";
 import type { LaidCard } from "./card-layout.ts";
 import { BLEED_MM } from "./card-plan.ts";
 import type { CardSize } from "./card-size.ts";
@@ -22,7 +22,7 @@ export function cardsPdf(
     workshop,
     date,
     words,
-  }: { readonly workshop: string; readonly date: string | undefined; readonly words: Words },
+  }: { readonly workshop: string; readonly date: string | undefined; readonly words: OwnWords },
 ): CardsPdf {
   const text = words.pages.cards.document;
   const document = printDocument({
@@ -45,7 +45,7 @@ export function drawCards(
   root: PDFKit.PDFStructureElement,
   cards: readonly LaidCard[],
   size: CardSize,
-  words: Words,
+  words: OwnWords,
 ): Omit<CardsPdf, "bytes"> {
   const text = words.pages.cards.document;
   const layout = imposition(size);

@@ -69,9 +69,12 @@ export function said<Rules extends readonly Rule<never>[]>(
   return rules.flatMap((rule) => (rule(facts as never) ?? []) as readonly SaidBy<Rules>[]);
 }
 
-/** A language's wordings of a union of statements: one function a kind, given the fields of that kind. */
-export type WordingsOf<S extends { readonly rule: string; readonly values: object }> = {
-  readonly [R in S["rule"]]: (values: Extract<S, { readonly rule: R }>["values"]) => string;
+/** A language's wordings of a union of statements: one function a kind, given the fields of that kind, and beside them what all are given. */
+export type WordingsOf<
+  S extends { readonly rule: string; readonly values: object },
+  Beside extends readonly unknown[] = [],
+> = {
+  readonly [R in S["rule"]]: (values: ValuesOf<S, R>, ...beside: Beside) => string;
 };
 
 /** The fields of some kinds of a union, by their rules. */

@@ -3,7 +3,7 @@ import type { PageContext } from "../pages/page-context.ts";
 import { sourceName } from "../present/source-name.ts";
 import { sheetTexts, type SheetTexts } from "../present/sheet-texts.ts";
 import { at } from "../quantities/at.ts";
-import { WORDS } from "../words/languages.ts";
+import { wordsIn } from "../words/languages.ts";
 import type { Words } from "../words/words.ts";
 import { REPLACEMENTS_ROOT, replacementsPart } from "../pages/replacement-blocks.ts";
 import { MIXING_PARTS, mixingData, paintIdentity } from "../pages/mixing-data.ts";
@@ -17,7 +17,7 @@ import { ownTexts } from "../records/own-texts.ts";
 import type { Records } from "../records/records.ts";
 import { followedRecords, LISTS_OF_RECORDS } from "../records/followed-records.ts";
 import { changesSheets, recordsIn } from "../records/records-in-language.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import {
   allFits,
   lazySheets,
@@ -390,7 +390,7 @@ function withoutTexts({ cards, without }: RangeCards): unknown {
 
 function wordedSite(worked: WorkedRange, date: string | undefined, language: Language): WorkedSite {
   const { records, fits, theory, kept, steps, partsTold } = worked;
-  const words = WORDS[language];
+  const words = wordsIn(language, records.knowledge.said);
   const worded = wordedSheets(worked, words);
   const sheets = listed(
     worked,

@@ -1,4 +1,4 @@
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { LaidOutCards } from "./laid-out-cards.ts";
 import type { PageEntry } from "./page-entry.ts";

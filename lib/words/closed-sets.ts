@@ -17,7 +17,7 @@ import type { Expectation } from "../permanence/expected-lightfastness.ts";
 import type { ExposedForm } from "../permanence/exposure.ts";
 import type { SeenChange } from "../permanence/grey-scale.ts";
 import type { Bound } from "../quantities/figure.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { InEach, InOthers } from "./in-each.ts";
 
 /** As a quality: "rot", "rouge". */

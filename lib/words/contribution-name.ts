@@ -2,7 +2,7 @@ import type { DrierMetal } from "../drying/added-drier.ts";
 import type { ContributionStatement } from "../drying/contribution.ts";
 import type { Oil } from "../drying/oils.ts";
 import type { Statement, ValuesOf, WordingsOf } from "../quantities/statement.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { byRule } from "./by-rule.ts";
 import { METALS, OILS } from "./closed-sets.ts";
 import * as en from "./en/phrases.ts";

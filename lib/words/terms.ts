@@ -1,5 +1,6 @@
 import type { Standing, StandingKind } from "../quantities/figure.ts";
-import type { Family, Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
+import type { Family } from "../records/schema/terms.ts";
 import { BOUNDS, SIGNAL_WORDS } from "./closed-sets.ts";
 import { textsIn, type InEach } from "./in-each.ts";
 import { saidIn } from "./texts.ts";

@@ -1,4 +1,4 @@
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { textsIn, type InEach } from "./in-each.ts";
 import type { Words } from "./words.ts";
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { hazardNotes } from "../../lib/site/hazard-notes.ts";
-import { WORDS } from "../../lib/words/languages.ts";
+import { WORDED } from "../support/worded.ts";
 import { recordsIn } from "../../lib/records/records-in-language.ts";
 import { soundRecords } from "../support/sound-records.ts";
 
@@ -22,7 +22,7 @@ function notes(files: Readonly<Record<string, string>>, languages = "[en]"): str
       "---\nname: Earth\npigments: [{ pigment: earth }]\noilIndexGPer100g: 50\n---\n",
     ...files,
   });
-  const found = hazardNotes(allSheets(records), records, WORDS[records.language]);
+  const found = hazardNotes(allSheets(records), records, WORDED[records.language]);
   for (const { severity, rule } of found)
     expect(severity, rule).toBe(rule === "hazard/name-missing" ? "warning" : "note");
   return found.map(formatDiagnostic);
@@ -106,7 +106,7 @@ describe("label texts", () => {
       en: "IF exposed or concerned, get medical advice.",
     });
     expect(
-      hazardNotes(sheets, records, WORDS[records.language])
+      hazardNotes(sheets, records, WORDED[records.language])
         .filter(({ rule }) => rule === "hazard/text-missing")
         .map((note) => [formatDiagnostic(note).includes("P318"), note.place.path]),
     ).toEqual([[true, "languages[1]"]]);

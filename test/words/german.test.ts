@@ -2,10 +2,13 @@ import { cardSentence } from "../../lib/words/card-sentence.ts";
 import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
 import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
-import { GERMAN } from "../../lib/words/de/german.ts";
+import { statementText } from "../../lib/present/statement-text.ts";
+import { WORDED } from "../support/worded.ts";
 import { metalWord } from "../../lib/words/de/studio-phrases.ts";
 import { GLOSSARY, germanFaults } from "./german-glossary.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
+
+const GERMAN = WORDED.de;
 
 holdLanguage({
   words: GERMAN,
@@ -31,7 +34,10 @@ describe("hazard words beside those", () => {
   test.each(["do not spray or heat", "do not sand dry", "do not heat"] as const)(
     "a label and a sheet advise alike: %s",
     (advice) => {
-      const line = GERMAN.rulings["contains-metal"]?.({ metals: ["lead"], advice });
+      const line = statementText(
+        { rule: "contains-metal", values: { metals: ["lead"], advice } },
+        GERMAN,
+      );
       expect(line).toBe(`Enthält Blei. ${official(advice, "de") ?? ""}`);
     },
   );
@@ -63,7 +69,7 @@ describe("why a figure is missing", () => {
       "Nicht in den Aufzeichnungen; es fehlt: Dichte (lamp black).",
     );
     expect(absent(GERMAN, "no paint is made of Rebschwarz alone; not exposed here")).toBe(
-      "Aus Rebschwarz allein ist keine Farbe gemacht; hier nicht belichtet.",
+      "Als einziges Pigment kommt Rebschwarz in keiner Farbe vor; hier nicht belichtet.",
     );
   });
 });

@@ -8,11 +8,10 @@ import type { LabelDifference } from "../../hazard/label/stated-label.ts";
 import type { MarketStatement } from "../../hazard/markets/market-statements.ts";
 import type { StudioCaution } from "../../hazard/studio/studio-cautions.ts";
 import type { ContainsMetalStatement } from "../../hazard/studio/studio-material.ts";
+import { LANGUAGES, type Language } from "../../quantities/languages.ts";
 import {
-  LANGUAGES,
   MARKETS,
   UNITS_OF_PRICE_ML,
-  type Language,
   type Market,
   type UnitOfPriceMl,
 } from "../../records/schema/terms.ts";
@@ -24,9 +23,9 @@ import {
   text,
   texts,
   type PartsOf,
-  type Schema,
   type SectionOf,
 } from "../declaration.ts";
+import { closed, listOf, maybe, NUMBER, open, TEXT, TEXTS, type Schema } from "../json-schema.ts";
 
 /** A statement's own line: why it stands on a label, or why it does not. */
 interface OfStatement {
@@ -39,22 +38,15 @@ export type StatementRuling = (TraceStatement | LeftOutStatement | PrecautionSta
 
 /** Sentences that each belong to a statement, market or operation. */
 function belongingTo(key: string): Schema {
-  return {
-    type: "array",
-    items: {
-      type: "object",
-      required: [key, "rule", "text"],
-      properties: { [key]: { type: "string" }, rule: { type: "string" }, text: { type: "string" } },
-    },
-  };
+  return listOf(open({ [key]: TEXT, rule: TEXT, text: TEXT }));
 }
 
 /** Sentences, published as they read. */
 function said<S>(): ReturnType<typeof plain<readonly S[]>> {
-  return plain<readonly S[]>({ type: "array", items: { type: "string" } });
+  return plain<readonly S[]>(TEXTS);
 }
 
-const MARKET_LIST = plain<readonly Market[]>({ type: "array", items: { enum: MARKETS } });
+const MARKET_LIST = plain<readonly Market[]>(listOf({ enum: MARKETS }));
 
 /** Elements of one label, in full, with their reasons. */
 const LABEL = {
@@ -73,7 +65,7 @@ const LABEL = {
     additionalProperties: {
       type: "object",
       required: ["en"],
-      properties: Object.fromEntries(LANGUAGES.map((language) => [language, { type: "string" }])),
+      properties: Object.fromEntries(LANGUAGES.map((language) => [language, TEXT])),
       additionalProperties: false,
     },
   }),
@@ -137,24 +129,15 @@ export interface SizeOnOffer {
 /** Sizes, and prices only where no market of the workshop forbids the sale: a page is read in all of them. */
 export const OFFER = section({
   currency: optional(text),
-  sizes: plain<readonly SizeOnOffer[]>({
-    type: "array",
-    items: {
-      type: "object",
-      additionalProperties: false,
-      required: ["ml"],
-      properties: {
-        ml: { type: "number" },
-        price: { type: "number" },
-        unitPrice: {
-          type: "object",
-          additionalProperties: false,
-          required: ["ml", "price"],
-          properties: { ml: { enum: UNITS_OF_PRICE_ML }, price: { type: "number" } },
-        },
-      },
-    },
-  }),
+  sizes: plain<readonly SizeOnOffer[]>(
+    listOf(
+      closed({
+        ml: NUMBER,
+        price: maybe(NUMBER),
+        unitPrice: maybe(closed({ ml: { enum: UNITS_OF_PRICE_ML }, price: NUMBER })),
+      }),
+    ),
+  ),
   /** Markets for whose sake no price stands here. */
   withheldFor: MARKET_LIST,
   /** Ingredients without hazard data: not classified, so not offered anywhere. */
@@ -171,7 +154,7 @@ export const CAUTIONS = section({
   /** Where the maker's label and the worked-out one differ. */
   checks: said<LabelDifference>(),
   /** What the label of a small package may leave out; a sheet never does. */
-  smallPackage: optional(plain<SmallPackageStatement>({ type: "string" })),
+  smallPackage: optional(plain<SmallPackageStatement>(TEXT)),
   restrictions: plain<
     readonly (MarketStatement & {
       readonly market: Market;

@@ -113,17 +113,15 @@ function driftFigures(
         massRatio,
         mixed.parts.map((_, i) => (i === component ? 1 - loss : 1)),
       );
-      return [
-        {
-          slug: String(Math.round(loss * 100)),
-          lab: { "D65/10": labFigures(step.lab, faded) },
-          deltaE00: notationFigure(step.deltaE00, "1", {
-            ...faded,
-            method: "\u0394E00 (D65/10) between the tint at L* 50 and the same after the loss",
-          }),
-          ...screenFigures(readingNotations(spectrum).screen, faded),
-        },
-      ];
+      return {
+        slug: String(Math.round(loss * 100)),
+        lab: { "D65/10": labFigures(step.lab, faded) },
+        deltaE00: notationFigure(step.deltaE00, "1", {
+          ...faded,
+          method: "\u0394E00 (D65/10) between the tint at L* 50 and the same after the loss",
+        }),
+        ...screenFigures(readingNotations(spectrum).screen, faded),
+      };
     }),
     path: path.map(({ loss, lab: { a, b } }) => ({ loss, a, b })),
   };

@@ -2,7 +2,7 @@ import type { ExpectedContradiction } from "../../permanence/expected-contradict
 import type { ExposureStatement, StatedContradiction } from "../../permanence/exposure.ts";
 import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
 import { EXPECTED, FORMS, wordOf } from "../closed-sets.ts";
-import { pigmentWord } from "../pigment-words.ts";
+import type { Substance } from "../words.ts";
 import { bracketed, decimals, deltaEabText, listed, namesWithin, sentence } from "./phrases.ts";
 
 /** What the pigment does, of one and of several; what stands in the third place follows the circumstances. */
@@ -69,10 +69,12 @@ export function are(pigments: readonly string[]): string {
 }
 
 /** What the pigment stands among in the list, unless that is its own name. */
-export function kindsBeside(kinds: string, pigment: string): string | undefined {
-  return kinds.toLowerCase() === pigment.toLowerCase()
-    ? undefined
-    : `Gruppe: ${pigmentWord(kinds, "de")}`;
+export function kindsBeside(
+  kinds: string,
+  pigment: string,
+  substance: Substance,
+): string | undefined {
+  return kinds.toLowerCase() === pigment.toLowerCase() ? undefined : `Gruppe: ${substance(kinds)}`;
 }
 
 /** Of the components of a mixture: the one whose loss is the likeliest. */

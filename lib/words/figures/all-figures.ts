@@ -1,4 +1,4 @@
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 import type { FigureWord } from "../../sheet/sheet.ts";
 import { textsIn } from "../in-each.ts";
 import type { Words } from "../words.ts";

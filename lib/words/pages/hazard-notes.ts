@@ -1,7 +1,7 @@
 import { NAMES_OF_LANGUAGES } from "../language-names.ts";
 import { alike } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 
 /** A note, without a full stop, and what holds until somebody has seen to it. */
 export interface HazardNote {

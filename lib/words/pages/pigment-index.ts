@@ -1,7 +1,6 @@
 import type { DryingEffect } from "../../drying/chemistry-drying.ts";
 import type { ExpectedLightfastnessRow } from "../../permanence/expected-lightfastness.ts";
 import type { PigmentNature } from "../../hazard/studio/pigment-nature.ts";
-import { pigmentWord } from "../pigment-words.ts";
 import { upperFirst } from "../letter-case.ts";
 import { CHEMISTRIES, EXPECTED, wordOf } from "../closed-sets.ts";
 import { alike, type Texts } from "../texts.ts";
@@ -69,32 +68,12 @@ export const PIGMENT_INDEX = {
     fr: `Connus par leur nom du Colour Index (${count})`,
     es: `Conocidos por su nombre del Colour Index (${count})`,
   }),
-  summary: (name: string, called: string | undefined, isOwn: boolean) => ({
-    en: [name, called, isOwn ? "one of ours" : undefined]
-      .filter((part) => part !== undefined)
-      .join(" \u00b7 "),
-    de: [
-      name,
-      called === undefined ? undefined : pigmentWord(called, "de"),
-      isOwn ? "eines von unseren" : undefined,
-    ]
-      .filter((part) => part !== undefined)
-      .join(" \u00b7 "),
-    fr: [
-      name,
-      called === undefined ? undefined : pigmentWord(called, "fr"),
-      isOwn ? "l’un des nôtres" : undefined,
-    ]
-      .filter((part) => part !== undefined)
-      .join(" \u00b7 "),
-    es: [
-      name,
-      called === undefined ? undefined : pigmentWord(called, "es"),
-      isOwn ? "uno de los nuestros" : undefined,
-    ]
-      .filter((part) => part !== undefined)
-      .join(" \u00b7 "),
-  }),
+  ownOne: {
+    en: "one of ours",
+    de: "eines von unseren",
+    fr: "l’un des nôtres",
+    es: "uno de los nuestros",
+  },
   nothing: {
     en: "We know no more than its name.",
     de: "Wir wissen nicht mehr als den Namen.",
@@ -165,7 +144,7 @@ export const PIGMENT_INDEX = {
   },
   drying: (chemistry: string, effect: DryingEffect, days: string) => ({
     en: `counts as ${chemistry} and ${EFFECTS[effect].en}: alone in linseed oil touch dry in ${days}`,
-    de: `zählt als ${wordOf(CHEMISTRIES, chemistry, "de")} und ${EFFECTS[effect].de}: allein in Leinöl ${days} bis grifftrocken`,
+    de: `gilt als ${wordOf(CHEMISTRIES, chemistry, "de")} und ${EFFECTS[effect].de}: allein in Leinöl ${days} bis grifftrocken`,
     fr: `compte comme ${wordOf(CHEMISTRIES, chemistry, "fr")} et ${EFFECTS[effect].fr}\u202f: seul dans l’huile de lin, sec au toucher en ${days}`,
     es: `cuenta como ${wordOf(CHEMISTRIES, chemistry, "es")} y ${EFFECTS[effect].es}: solo en aceite de linaza, seco al tacto en ${days}`,
   }),

@@ -1,5 +1,5 @@
 import type { ComparisonStatement, PlacesApart, Times } from "../../collection/statements.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 import { comparedWays, type ComparedWay } from "../compared-ways.ts";
 import type { InEach } from "../in-each.ts";
 import * as en from "../en/phrases.ts";

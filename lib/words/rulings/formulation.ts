@@ -1,5 +1,4 @@
 import type { FormulationStatement } from "../../formulation/statements.ts";
-import { pigmentWord } from "../pigment-words.ts";
 import { FINISHES, OIL_CLASSES, OIL_WAYS } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as enFormulation from "../en/formulation-phrases.ts";
@@ -9,15 +8,17 @@ import * as fr from "../fr/phrases.ts";
 import * as frFormulation from "../fr/formulation-phrases.ts";
 import * as es from "../es/phrases.ts";
 import * as esFormulation from "../es/formulation-phrases.ts";
-import type { RulingsInEach } from "./rulings-in-each.ts";
+import type { NamingRulings } from "./rulings-in-each.ts";
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
-export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
+export const FORMULATION_RULINGS: NamingRulings<FormulationStatement> = {
   "medium-holds-solvent": {
     en: ({ mediums }) =>
       `We do not know how much of ${en.namesWithin(mediums)} dries away: ${mediums.length > 1 ? "they hold" : "it holds"} a solvent, and all is reckoned as film.`,
     de: ({ mediums }) =>
-      `Wie viel von ${de.namesWithin(mediums)} verdunstet, ist nicht bekannt: Es ist Lösemittel darin, und alles ist als Film gerechnet.`,
+      de.sentence(
+        `${de.namesWithin(mediums)}: Wie viel davon verdunstet, ist nicht bekannt. Es ist Lösemittel darin, und alles ist als Film gerechnet`,
+      ),
     fr: ({ mediums }) =>
       `On ignore quelle part ${fr.of(fr.namesWithin(mediums))} s’en va en séchant\u202f: il s’y trouve un solvant, et tout est compté comme film.`,
     es: ({ mediums }) =>
@@ -26,12 +27,12 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
   "oil-index-class": {
     en: ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
       `A ${oilIndexClass} oil index: ${en.gramsTo100(oilIndexGPer100g)} by mass${suchAs.length === 0 ? "" : `, in one class with ${en.listed(suchAs)} in Church's table`}.`,
-    de: ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
-      `Ölindex ${OIL_CLASSES[oilIndexClass].de}: ${de.gramsTo100(oilIndexGPer100g)} nach Masse${suchAs.length === 0 ? "" : `, in einer Klasse mit ${de.listed(suchAs.map((name) => pigmentWord(name, "de")))} in Churchs Tabelle`}.`,
-    fr: ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
-      `Un indice d’huile ${OIL_CLASSES[oilIndexClass].fr}\u202f: ${fr.gramsTo100(oilIndexGPer100g)} en masse${suchAs.length === 0 ? "" : `, dans la même classe que ${fr.listed(suchAs.map((one) => pigmentWord(one, "fr")))} dans la table de Church`}.`,
-    es: ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
-      `Un índice de aceite ${OIL_CLASSES[oilIndexClass].es}: ${es.gramsTo100(oilIndexGPer100g)} en masa${suchAs.length === 0 ? "" : `, en la misma clase que ${es.listed(suchAs.map((one) => pigmentWord(one, "es")))} en la tabla de Church`}.`,
+    de: ({ oilIndexClass, oilIndexGPer100g, suchAs }, substance) =>
+      `Ölindex ${OIL_CLASSES[oilIndexClass].de}: ${de.gramsTo100(oilIndexGPer100g)} nach Masse${suchAs.length === 0 ? "" : `, in einer Klasse mit ${de.listed(suchAs.map(substance))} in Churchs Tabelle`}.`,
+    fr: ({ oilIndexClass, oilIndexGPer100g, suchAs }, substance) =>
+      `Un indice d’huile ${OIL_CLASSES[oilIndexClass].fr}\u202f: ${fr.gramsTo100(oilIndexGPer100g)} en masse${suchAs.length === 0 ? "" : `, dans la même classe que ${fr.listed(suchAs.map(substance))} dans la table de Church`}.`,
+    es: ({ oilIndexClass, oilIndexGPer100g, suchAs }, substance) =>
+      `Un índice de aceite ${OIL_CLASSES[oilIndexClass].es}: ${es.gramsTo100(oilIndexGPer100g)} en masa${suchAs.length === 0 ? "" : `, en la misma clase que ${es.listed(suchAs.map(substance))} en la tabla de Church`}.`,
   },
   "oil-index-class-at-its-limit": {
     en: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
@@ -162,12 +163,12 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
   "handbook-range": {
     en: ({ range, colourIndexName, kinds }) =>
       `Handbooks give ${en.significant(range, 3)} for ${colourIndexName}${en.bracketed(en.namesWithin(kinds))}.`,
-    de: ({ range, colourIndexName, kinds }) =>
-      `Handbücher nennen ${de.significant(range, 3)} für ${colourIndexName}${de.bracketed(de.listed(kinds.map((kind) => pigmentWord(kind, "de"))))}.`,
-    fr: ({ range, colourIndexName, kinds }) =>
-      `Les manuels donnent ${fr.significant(range, 3)} pour ${colourIndexName}${fr.bracketed(fr.listed(kinds.map((kind) => pigmentWord(kind, "fr"))))}.`,
-    es: ({ range, colourIndexName, kinds }) =>
-      `Los manuales dan ${es.significant(range, 3)} para ${colourIndexName}${es.bracketed(es.listed(kinds.map((kind) => pigmentWord(kind, "es"))))}.`,
+    de: ({ range, colourIndexName, kinds }, substance) =>
+      `Handbücher nennen ${de.significant(range, 3)} für ${colourIndexName}${de.bracketed(de.listed(kinds.map(substance)))}.`,
+    fr: ({ range, colourIndexName, kinds }, substance) =>
+      `Les manuels donnent ${fr.significant(range, 3)} pour ${colourIndexName}${fr.bracketed(fr.listed(kinds.map(substance)))}.`,
+    es: ({ range, colourIndexName, kinds }, substance) =>
+      `Los manuales dan ${es.significant(range, 3)} para ${colourIndexName}${es.bracketed(es.listed(kinds.map(substance)))}.`,
   },
 
   "high-oil-demand-low-cpvc": {
@@ -312,11 +313,11 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
       ),
     fr: ({ finish: measured, gloss60, betterAngle }) =>
       fr.sentence(
-        `${FINISHES[measured].fr} selon la mesure\u202f: ${fr.withUnit(fr.significant(gloss60, 2), "unités de brillance")} à 60\u00b0${betterAngle === undefined ? "" : `\u202f; ${betterAngle}\u00b0 en diraient plus`}`,
+        `${FINISHES[measured].fr} selon la mesure\u202f: ${fr.withUnit(fr.significant(gloss60, 2), "unités de brillance")} à 60\u00b0${betterAngle === undefined ? "" : `\u202f; un angle de ${betterAngle}\u00b0 en dirait plus`}`,
       ),
     es: ({ finish: measured, gloss60, betterAngle }) =>
       es.sentence(
-        `${FINISHES[measured].es} según la medición: ${es.withUnit(es.significant(gloss60, 2), "unidades de brillo")} a 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 dirían más`}`,
+        `${FINISHES[measured].es} según la medición: ${es.withUnit(es.significant(gloss60, 2), "unidades de brillo")} a 60\u00b0${betterAngle === undefined ? "" : `; un ángulo de ${betterAngle}\u00b0 diría más`}`,
       ),
   },
   "glossier-than-expected": {
