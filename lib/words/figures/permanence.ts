@@ -32,13 +32,13 @@ export const PERMANENCE_FIGURES = {
       },
       "by colour change against the standard's limits": {
         de: "nach der Farbänderung gegen die Grenzen der Norm",
-        fr: "par le changement de couleur, au regard des limites de la norme",
-        es: "por el cambio de color frente a los límites de la norma",
+        fr: "d’après le changement de couleur, selon les limites de la norme",
+        es: "por el cambio de color, según los límites de la norma",
       },
       "the exposure was another": {
         de: "es wurde anders belichtet",
-        fr: "l’exposition était autre",
-        es: "la exposición fue otra",
+        fr: "l’exposition n’était pas celle de la norme",
+        es: "la exposición no fue la de la norma",
       },
     },
     missing: {

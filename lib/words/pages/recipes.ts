@@ -164,8 +164,8 @@ export const RECIPES = {
   price: {
     en: "At most, for 10 ml",
     de: "Höchstens, für 10\u00a0ml",
-    fr: "Au plus, pour 10 ml",
-    es: "Como máximo, por 10 ml",
+    fr: "Au plus, pour 10\u00a0ml",
+    es: "Como máximo, por 10\u00a0ml",
   },
   four: {
     en: "up to four colours (slower)",

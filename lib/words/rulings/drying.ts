@@ -357,7 +357,7 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     de: ({ metals }) =>
       `In der Tube nimmt Kohlenstoff weiter Sikkativ auf (${de.listed(metals.map((metal) => METALS[metal].de))}): Lange gelagerte Farbe kann langsamer trocknen als frische.`,
     fr: ({ metals }) =>
-      `Dans le tube, le carbone continue à retenir du siccatif (${fr.listed(metals.map((metal) => METALS[metal].fr))})\u202f: une peinture longtemps gardée peut sécher plus lentement qu’une fraîche.`,
+      `Dans le tube, le carbone continue à retenir du siccatif (${fr.listed(metals.map((metal) => METALS[metal].fr))})\u202f: une peinture longtemps gardée peut sécher plus lentement qu’une peinture fraîche.`,
     es: ({ metals }) =>
       `En el tubo el carbono sigue reteniendo secante (${es.listed(metals.map((metal) => METALS[metal].es))}): una pintura guardada mucho tiempo puede secar más despacio que una fresca.`,
   },

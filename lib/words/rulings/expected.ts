@@ -19,6 +19,6 @@ export const EXPECTED_RULINGS: RulingsInEach<ExpectedStatement> = {
     fr: ({ white, from, through, deltaE00 }) =>
       `Non peint dans ${fr.within(white)}\u202f: l’aspect à prévoir d’une couche qui couvre, d’après ses dégradés dans ${fr.within(from)} et ce que ${frExpected.named(through)} dans les deux\u202f; l’écart peut aller à \u0394E00\u00a0${fr.decimals(deltaE00, 0)}.`,
     es: ({ white, from, through, deltaE00 }) =>
-      `Sin pintar en ${es.within(white)}: el aspecto previsible de una capa que cubre, según sus rebajes en ${es.within(from)} y lo que ${esExpected.named(through)} en ambos; el error puede ser de \u0394E00\u00a0${es.decimals(deltaE00, 0)}.`,
+      `No pintado en ${es.within(white)}: el aspecto previsible de una capa que cubre, según sus rebajes en ${es.within(from)} y lo que ${esExpected.named(through)} en ambos; el error puede ser de \u0394E00\u00a0${es.decimals(deltaE00, 0)}.`,
   },
 };

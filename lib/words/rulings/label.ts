@@ -360,9 +360,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ classes }) =>
       `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen kindergesicherten Verschluss (${de.listed(classes.map(deLabel.classByRoute))}).`,
     fr: ({ classes }) =>
-      `Vendu au grand public, son emballage demande une fermeture de sécurité pour enfants (${fr.listed(classes.map(frLabel.classByRoute))}).`,
+      `Pour la vente au grand public, l’emballage demande une fermeture de sécurité pour enfants (${fr.listed(classes.map(frLabel.classByRoute))}).`,
     es: ({ classes }) =>
-      `Vendido al público, su envase necesita un cierre de seguridad para niños (${es.listed(classes.map(esLabel.classByRoute))}).`,
+      `Para la venta al público, el envase necesita un cierre de seguridad para niños (${es.listed(classes.map(esLabel.classByRoute))}).`,
   },
   "tactile-warning": {
     en: ({ classes }) =>
@@ -370,9 +370,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ classes }) =>
       `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen tastbaren Gefahrenhinweis (${de.listed(classes.map(deLabel.classByRoute))}).`,
     fr: ({ classes }) =>
-      `Vendu au grand public, son emballage demande une indication de danger détectable au toucher (${fr.listed(classes.map(frLabel.classByRoute))}).`,
+      `Pour la vente au grand public, l’emballage demande une indication de danger détectable au toucher (${fr.listed(classes.map(frLabel.classByRoute))}).`,
     es: ({ classes }) =>
-      `Vendido al público, su envase necesita una advertencia de peligro táctil (${es.listed(classes.map(esLabel.classByRoute))}).`,
+      `Para la venta al público, el envase necesita una advertencia de peligro táctil (${es.listed(classes.map(esLabel.classByRoute))}).`,
   },
 
   "frame-differs": {

@@ -53,7 +53,7 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
     fr: (v) =>
       `Un autre ${wordOf(FORMS, v.form, "fr")} de notre atelier a déjà changé de ${fr.deltaEabText(v.deltaEab)}, comme en catégorie\u00a0${v.category}\u202f; le relevé donne ${fr.deltaEabText(v.recordedDeltaEab)}.`,
     es: (v) =>
-      `Otro ${wordOf(FORMS, v.form, "es")} nuestro ya ha cambiado en ${es.deltaEabText(v.deltaEab)}, como en la categoría\u00a0${v.category}; en el registro consta ${es.deltaEabText(v.recordedDeltaEab)}.`,
+      `Otro ${wordOf(FORMS, v.form, "es")} nuestro ya ha cambiado en ${es.deltaEabText(v.deltaEab)}, como en la categoría\u00a0${v.category}; el registro da ${es.deltaEabText(v.recordedDeltaEab)}.`,
   },
   "exposure-better-than-stated": {
     en: (v) => enPermanence.contradicted(v, "better", `the category ${v.stated} that is stated`),
@@ -385,8 +385,8 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
   "harmed-by-acid": {
     en: (v) => enPermanence.harm(v, "in acid"),
     de: (v) => dePermanence.harm(v, "in Säure"),
-    fr: (v) => frPermanence.harm(v, "à l’acide"),
-    es: (v) => esPermanence.harm(v, "en ácido"),
+    fr: (v) => frPermanence.harm(v, "en milieu acide"),
+    es: (v) => esPermanence.harm(v, "en medio ácido"),
   },
   "harmed-by-sulphur": {
     en: (v) => enPermanence.harm(v, "in sulphurous air"),

@@ -28,8 +28,8 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: (v) => `No draught and no fan across the powder of ${enStudio.pigments(v)}.`,
     de: (v) =>
       `Keine Zugluft und kein Ventilator über dem Pulver${v.pigments === undefined ? "" : `: ${de.namesWithin(v.pigments)}`}.`,
-    fr: (v) => `Ni courant d’air ni ventilateur sur la poudre\u202f: ${frStudio.pigments(v)}.`,
-    es: (v) => `Ni corrientes de aire ni ventiladores sobre el polvo: ${esStudio.pigments(v)}.`,
+    fr: (v) => `Ni courant d’air ni ventilateur sur la poudre${frStudio.named(v)}.`,
+    es: (v) => `Ni corrientes de aire ni ventiladores sobre el polvo${esStudio.named(v)}.`,
   },
   "respirator-ffp2": {
     en: (v) =>
