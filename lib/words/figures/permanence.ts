@@ -73,7 +73,7 @@ export const PERMANENCE_FIGURES = {
         es: "no hace falta: se expuso, o su solidez está declarada",
       },
       "how {a} stands in light is not known, and a mixture is as good as its weakest": {
-        de: "das Verhalten von {a} im Licht ist nicht bekannt, und eine Mischung ist nur so lichtecht wie ihr am wenigsten lichtechtes Pigment",
+        de: "wie lichtecht {a} ist, ist nicht bekannt, und eine Mischung ist nur so lichtecht wie ihr am wenigsten lichtechtes Pigment",
         fr: (name) =>
           `la tenue ${of(name)} à la lumière n’est pas connue, et un mélange ne vaut que ce que vaut son pigment le plus faible`,
         es: "no se sabe cómo aguanta a la luz {a}, y una mezcla vale solo lo que su pigmento más débil",

@@ -329,7 +329,7 @@ export const LOTS = {
     }),
     correctionForeign: (name: string, pigments: string) => ({
       en: `With ${name} it holds ${pigments} as well, which neither its name nor its label says.`,
-      de: `Mit ${name} enthält sie auch ${pigments}; weder ihr Name noch ihr Etikett sagt das.`,
+      de: `Durch die Zugabe (${name}) enthält die Charge auch ${pigments}; weder ihr Name noch ihr Etikett sagt das.`,
       fr: `Avec ${name} il contient aussi ${pigments}, ce que ne dit ni son nom ni son étiquette.`,
       es: `Con ${name} contiene también ${pigments}, lo que no dicen ni su nombre ni su etiqueta.`,
     }),

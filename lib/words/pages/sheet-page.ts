@@ -165,7 +165,7 @@ export const SHEET_PAGE = {
   } as Readonly<Record<string, InEach>>,
   dries: {
     fast: { en: "Fast", de: "Schnell", fr: "Vite", es: "Deprisa" },
-    medium: { en: "Moderately fast", de: "Mittel", fr: "Moyennement", es: "A ritmo medio" },
+    medium: { en: "Moderately fast", de: "Mittelschnell", fr: "Moyennement", es: "A ritmo medio" },
     slow: { en: "Slowly", de: "Langsam", fr: "Lentement", es: "Despacio" },
     "very slow": {
       en: "Very slowly",

@@ -16,7 +16,9 @@ export const FORMULATION_RULINGS: NamingRulings<FormulationStatement> = {
     en: ({ mediums }) =>
       `We do not know how much of ${en.namesWithin(mediums)} dries away: ${mediums.length > 1 ? "they hold" : "it holds"} a solvent, and all is reckoned as film.`,
     de: ({ mediums }) =>
-      `Wie viel von ${de.namesWithin(mediums)} verdunstet, ist nicht bekannt: Es ist Lösemittel darin, und alles ist als Film gerechnet.`,
+      de.sentence(
+        `${de.namesWithin(mediums)}: Wie viel davon verdunstet, ist nicht bekannt. Es ist Lösemittel darin, und alles ist als Film gerechnet`,
+      ),
     fr: ({ mediums }) =>
       `On ignore quelle part ${fr.of(fr.namesWithin(mediums))} s’en va en séchant\u202f: il s’y trouve un solvant, et tout est compté comme film.`,
     es: ({ mediums }) =>

@@ -45,7 +45,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
     de: ({ names, ...act }) =>
       deMarket.forbidden(
         act,
-        `welche Bleiverbindung in ${de.namesWithin(names)} steckt, ist nicht aufgezeichnet, und Carbonate und Sulfate des Bleis dürfen weder in Verkehr gebracht noch als Farbe verwendet werden ${deMarket.inForce(act)}`,
+        `welche Bleiverbindung ${de.namesWithin(names)} ${names.length > 1 ? "enthalten" : "enthält"}, ist nicht aufgezeichnet, und Carbonate und Sulfate des Bleis dürfen weder in Verkehr gebracht noch als Farbe verwendet werden ${deMarket.inForce(act)}`,
       ),
     fr: ({ names, ...act }) =>
       frMarket.forbidden(

@@ -63,7 +63,7 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     en: (v) =>
       `Nothing is predicted: no paint of ${en.namesWithin(v.components, "or")} alone has let-downs that can be fitted.`,
     de: (v) =>
-      `Keine Vorhersage: Von keiner Farbe aus ${de.namesWithin(v.components, "or")} allein gibt es Aufhellungen, die sich anpassen lassen.`,
+      `Keine Vorhersage: Für ${de.namesWithin(v.components, "or")} allein gibt es keine Farbe mit Aufhellungen, die sich anpassen lassen.`,
     fr: (v) =>
       `Rien n’est prévu\u202f: aucune peinture dont ${fr.namesWithin(v.components, "or")} soit le seul pigment n’a de dégradés utilisables.`,
     es: (v) =>

@@ -161,7 +161,7 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
       ),
     de: ({ pigment, form, deltaEab, category }) =>
       de.sentence(
-        `${de.within(pigment)} wurde hier in einer Farbe daraus allein belichtet: ${upperFirst(dePermanence.THE_FORM[form])} änderte sich um ${de.deltaEabText(deltaEab)}, wie in Kategorie\u00a0${category}`,
+        `${de.within(pigment)} wurde hier als einziges Pigment einer Farbe belichtet: ${upperFirst(dePermanence.THE_FORM[form])} änderte sich um ${de.deltaEabText(deltaEab)}, wie in Kategorie\u00a0${category}`,
       ),
     fr: ({ pigment, form, deltaEab, category }) =>
       fr.sentence(
@@ -179,7 +179,7 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
       ),
     de: ({ pigment, form, deltaEab, category }) =>
       de.sentence(
-        `${de.within(pigment)} in einer Farbe daraus allein änderte sich im Licht um ${de.deltaEabText(deltaEab)} (${FORMS[form].de}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
+        `${de.within(pigment)} als einziges Pigment einer Farbe änderte sich im Licht um ${de.deltaEabText(deltaEab)} (${FORMS[form].de}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
       ),
     fr: ({ pigment, form, deltaEab, category }) =>
       fr.sentence(
@@ -246,7 +246,7 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
         pigments,
         deltaEab === undefined
           ? undefined
-          : `${de.deltaEabText(deltaEab)}, als eine Farbe daraus allein belichtet wurde`,
+          : `${de.deltaEabText(deltaEab)}, belichtet als einziges Pigment einer Farbe`,
       ),
     fr: ({ pigments, deltaEab }) =>
       frPermanence.leastLightfast(
