@@ -110,17 +110,23 @@ const drying = foundFrom<
 /** Days, class and reasons of drying, and what follows for layers and film. */
 export const DRYING = section({
   class: listed(CLASS),
-  touchDryDays: drying.found(listed(days("touchDryDays")), ({ decides, expectedDays }) =>
-    decides === undefined ? expectedDays : takenFrom(decides.touchDryDays),
+  touchDryDays: drying.found(
+    listed(days("touchDryDays")),
+    ({ decides, expectedDays }) =>
+      decides === undefined ? expectedDays : takenFrom(decides.touchDryDays),
+    ["lamp-black.drying.touchDryDays", "its trial", 8],
   ),
-  throughDryDays: drying.found(listed(days("throughDryDays")), ({ colour, decides }) =>
-    decides?.throughDryDays === undefined
-      ? notStated(
-          "no trial to through dry",
-          [`colours.${colour.slug}.dryingTrials`],
-          colourRecord(colour, "dryingTrials"),
-        )
-      : takenFrom(decides.throughDryDays),
+  throughDryDays: drying.found(
+    listed(days("throughDryDays")),
+    ({ colour, decides }) =>
+      decides?.throughDryDays === undefined
+        ? notStated(
+            "no trial to through dry",
+            [`colours.${colour.slug}.dryingTrials`],
+            colourRecord(colour, "dryingTrials"),
+          )
+        : takenFrom(decides.throughDryDays),
+    ["lamp-black.drying.throughDryDays", "its trial", 21],
   ),
   standing: drying.found(STANDING_OR_NONE, ({ touchDryDays }) => touchDryDays.standing),
   /** What the rules expect, beside a trial too. */

@@ -48,13 +48,16 @@ export const TRIAL = section({
   tintedWith: optional(NAMED),
   method: found(optional(text), ({ record }: TrialOfRecord) => record.method),
   date: found(optional(text), ({ record }: TrialOfRecord) => record.date),
-  touchDryDays: found(days("touchDryDays"), ({ record, read }: TrialOfRecord) =>
-    asDays(record.touchDryDays, read),
+  touchDryDays: found(
+    days("touchDryDays"),
+    ({ record, read }: TrialOfRecord) => asDays(record.touchDryDays, read),
+    ["lamp-black.drying.trials.0.touchDryDays", "as recorded", 8],
   ),
   throughDryDays: found(
     optional(days("throughDryDays")),
     ({ record: { throughDryDays: amount }, read }: TrialOfRecord) =>
       amount === undefined ? undefined : asDays(amount, read),
+    ["lamp-black.drying.trials.0.throughDryDays", "as recorded", 21],
   ),
   filmThicknessUm: condition(
     optional(quantity({ unit: "um", kind: "significant", digits: 3, word: "filmThickness" })),

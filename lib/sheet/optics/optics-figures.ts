@@ -71,10 +71,12 @@ export const OPTICS = section({
   tintingStrength: optics.found(
     listed(quantity({ ...SHARE, word: "tintingStrength" })),
     ({ strength }) => strength.byMass,
+    ["lamp-black.optics.tintingStrength", "it is the workshop's reference", 1],
   ),
   tintingStrengthByVolume: optics.found(
     listed(quantity({ ...SHARE, word: "tintingStrengthByVolume" })),
     ({ strength }) => strength.byVolume,
+    ["lamp-black.optics.tintingStrengthByVolume", "it is the workshop's reference", 1],
   ),
   contrastRatio: optics.found(
     listed(quantity({ unit: "1", kind: "decimal", digits: 2, word: "contrastRatio" })),
@@ -100,6 +102,7 @@ export const OPTICS = section({
         bound,
       );
     },
+    ["lamp-black.optics.coverageCm2PerMl", "10 000 / 5.69147, the film that hides", 1757.015],
   ),
   /** S X of the film that opacity is judged by: what a dark paint's transparency goes by. */
   scatteringPower: optics.found(
