@@ -81,13 +81,11 @@ function farApart({
 >[] {
   return movingRanges.flatMap((range, i) =>
     range > limit
-      ? [
-          {
-            rule: "lots-far-apart",
-            values: { of, at: i + 1, range, limit },
-            source: "montgomery-runger",
-          },
-        ]
+      ? {
+          rule: "lots-far-apart",
+          values: { of, at: i + 1, range, limit },
+          source: "montgomery-runger",
+        }
       : [],
   );
 }

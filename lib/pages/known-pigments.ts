@@ -105,7 +105,10 @@ function factLines(
   const [opacity] = rows.opacities;
   const [dust] = rows.dustNatures;
   const harms = sensitivityRulings([
-    { name: identity?.name ?? name, sensitivities: rows.sensitivities },
+    {
+      name: identity?.name === undefined ? name : words.substance(identity.name),
+      sensitivities: rows.sensitivities,
+    },
   ]);
   const listed = (list: readonly string[]): string | undefined =>
     list.length === 0 ? undefined : list.join(", ");

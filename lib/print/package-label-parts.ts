@@ -95,6 +95,11 @@ export function asProse<L>(line: L): L & { readonly isProse: true } {
   return { ...line, isProse: true };
 }
 
+/** A line that stands in one column with what it is said of. */
+export function leading<L>(line: L): L & { readonly leads: true } {
+  return { ...line, leads: true };
+}
+
 /** The name of the paint, as large as its width bears. */
 export function nameItem(name: string, mostPt: number, widthMm: number): FlowText {
   return {

@@ -110,7 +110,7 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     es: "{a}, la referencia para la fuerza, no tiene rebajes de los que deducirla",
   },
   "no paint is made of {a} alone": {
-    de: "aus {a} allein ist keine Farbe gemacht",
+    de: "als einziges Pigment kommt {a} in keiner Farbe vor",
     fr: "aucune peinture n’a {a} pour seul pigment",
     es: "ninguna pintura tiene {a} como único pigmento",
   },

@@ -10,6 +10,7 @@ import {
   OIL_CLASSES,
   OILS,
   OPACITIES,
+  SIGNAL_WORDS,
 } from "./closed-sets.ts";
 import { textsIn, type InEach, type InOthers } from "./in-each.ts";
 import type { Words } from "./words.ts";
@@ -19,6 +20,7 @@ const FACTS: Readonly<Record<string, InOthers>> = {
   ...OILS,
   ...DISPERSIONS,
   ...METALS,
+  ...SIGNAL_WORDS,
   "harmed-by-light": {
     de: "verblasst im Licht",
     fr: "passe à la lumière",

@@ -50,14 +50,14 @@ export const METHODS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
       de: (um, black, white, geometry = "") =>
         `K und S aus Filmen von ${um}\u00a0µm über der eigenen Prüfkarte, wie gemessen (Y ${black} und ${white}, ${wordOf(GEOMETRIES, geometry, "de")})`,
       fr: (um, black, white, geometry = "") =>
-        `K et S d’après des films de ${um} µm sur la carte de contraste de l’atelier, telle que mesurée (Y ${black} et ${white}, ${wordOf(GEOMETRIES, geometry, "fr")})`,
+        `K et S d’après des films de ${um}\u00a0µm sur la carte de contraste de l’atelier, telle que mesurée (Y ${black} et ${white}, ${wordOf(GEOMETRIES, geometry, "fr")})`,
       es: (um, black, white, geometry = "") =>
-        `K y S según películas de ${um} µm sobre la carta de contraste del taller, tal como se midió (Y ${black} y ${white}, ${wordOf(GEOMETRIES, geometry, "es")})`,
+        `K y S según películas de ${um}\u00a0µm sobre la carta de contraste del taller, tal como se midió (Y ${black} y ${white}, ${wordOf(GEOMETRIES, geometry, "es")})`,
     },
   "K and S from films of {a} µm over an opacity chart assumed to read {b} and {c}": {
     de: "K und S aus Filmen von {a}\u00a0µm über einer Prüfkarte, angenommen mit {b} und {c}",
-    fr: "K et S d’après des films de {a} µm sur une carte de contraste supposée de {b} et {c}",
-    es: "K y S según películas de {a} µm sobre una carta de contraste que se supone de {b} y {c}",
+    fr: "K et S d’après des films de {a}\u00a0µm sur une carte de contraste supposée de {b} et {c}",
+    es: "K y S según películas de {a}\u00a0µm sobre una carta de contraste que se supone de {b} y {c}",
   },
   "K and S from its films": {
     de: "K und S aus ihren Filmen",
@@ -100,7 +100,7 @@ export const METHODS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
   "as recorded with the readings": {
     de: "wie mit den Messungen aufgezeichnet",
     fr: "selon les relevés, avec les mesures",
-    es: "según consta con las mediciones",
+    es: "según los registros, con las mediciones",
   },
   "as seen by the workshop": {
     de: "wie in der Werkstatt gesehen",

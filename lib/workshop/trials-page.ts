@@ -138,7 +138,7 @@ function dryingBlocks(
             date: record.touched[i - 1]?.date ?? record.started,
             day,
             value: TOUCHES.indexOf(touch),
-            found: touch,
+            found: text.touches[touch],
           })),
           {
             valueLabel: text.state,

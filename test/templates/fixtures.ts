@@ -535,6 +535,7 @@ const SHELF_CARDS: CardsPageView = {
     },
   ],
   withoutHeading: "Without a card",
+  colon: ": ",
   without: [{ name: "Spinel black", href: "../colours/spinel-black/", reason: "no price" }],
   downloads: [{ text: "Cards as PDF", href: "../cards.pdf", note: "2 pages" }],
 };

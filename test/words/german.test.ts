@@ -69,7 +69,7 @@ describe("why a figure is missing", () => {
       "Nicht in den Aufzeichnungen; es fehlt: Dichte (lamp black).",
     );
     expect(absent(GERMAN, "no paint is made of Rebschwarz alone; not exposed here")).toBe(
-      "Aus Rebschwarz allein ist keine Farbe gemacht; hier nicht belichtet.",
+      "Als einziges Pigment kommt Rebschwarz in keiner Farbe vor; hier nicht belichtet.",
     );
   });
 });

@@ -30,7 +30,7 @@ export const CONDITIONS = { filmThicknessUm: "Filmdicke", temperatureC: "Tempera
 export const CHANGES: Readonly<Record<MediumChange, string>> = {
   drying: "die Trocknung",
   finish: "den Glanzgrad",
-  "fat over lean": "fett auf mager",
+  "fat over lean": "die Regel „fett auf mager“",
   yellowing: "die Vergilbung",
 };
 

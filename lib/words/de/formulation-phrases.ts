@@ -62,7 +62,7 @@ export function finish(
 }
 
 export function gauge({ finenessOfGrindUm, limitUm }: Of<"opened-by-fineness">): string {
-  return `das Grindometer zeigt ${micrometres(finenessOfGrindUm)} (bis ${micrometres(limitUm)} gilt als gut dispergiert)`;
+  return `Das Grindometer zeigt ${micrometres(finenessOfGrindUm)} (bis ${micrometres(limitUm)} gilt als gut dispergiert)`;
 }
 
 export function filling({ pigment, massG, takenMl }: Of<"fills-the-jar">): string {

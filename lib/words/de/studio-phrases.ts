@@ -3,7 +3,7 @@ import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { METALS, wordOf } from "../closed-sets.ts";
 import { HAZARD_EFFECTS } from "../hazard-effects.ts";
-import { listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
+import { listed, micrometres, namesWithin, sentence, significant, withUnit } from "./phrases.ts";
 
 export const DUSTINESS = {
   "very dusty": "Ein stark staubendes Pulver",
@@ -37,21 +37,14 @@ interface OfPigments {
   readonly pigments?: readonly string[];
 }
 
-export function pigments({ pigments: of }: OfPigments): string {
-  return of === undefined ? "Das Pigment" : namesWithin(of);
-}
-
-export function pigmentsDative({ pigments: of }: OfPigments): string {
-  return of === undefined ? "dem Pigment" : namesWithin(of);
+/** A caution after the pigments that it is of: their names are not bent, and so stand by themselves. */
+export function caution({ pigments: of }: OfPigments, text: string): string {
+  return sentence(of === undefined ? text : `${namesWithin(of)}: ${text}`);
 }
 
 /** The pigments that a caution names, or the paint when it names none. */
 export function it({ pigments: of }: OfPigments): string {
   return of === undefined ? "die Farbe" : namesWithin(of);
-}
-
-export function itDative({ pigments: of }: OfPigments): string {
-  return of === undefined ? "der Farbe" : namesWithin(of);
 }
 
 /** As a reader knows it. */

@@ -63,7 +63,7 @@ export function kindsBeside(
   pigment: string,
   substance: Substance,
 ): string | undefined {
-  return kinds.toLowerCase() === pigment.toLowerCase() ? undefined : `entre: ${substance(kinds)}`;
+  return kinds.toLowerCase() === pigment.toLowerCase() ? undefined : `grupo: ${substance(kinds)}`;
 }
 
 /** Of the components of a mixture: the one whose loss is the likeliest. */

@@ -65,21 +65,21 @@ export const BATCH_FIGURES = {
     found: {
       "{a} ml x density": {
         de: "{a}\u00a0ml x Dichte",
-        fr: "{a} ml x masse volumique",
-        es: "{a} ml x densidad",
+        fr: "{a}\u00a0ml x masse volumique",
+        es: "{a}\u00a0ml x densidad",
       },
     },
   },
   fillTakes: {
     en: "100 g take",
     de: "100\u00a0g nehmen ein",
-    fr: "100 g occupent",
-    es: "100 g ocupan",
+    fr: "100\u00a0g occupent",
+    es: "100\u00a0g ocupan",
     found: {
       "100 g / density": {
         de: "100\u00a0g / Dichte",
-        fr: "100 g / masse volumique",
-        es: "100 g / densidad",
+        fr: "100\u00a0g / masse volumique",
+        es: "100\u00a0g / densidad",
       },
     },
   },

@@ -43,8 +43,8 @@ export const DRYING_FIGURES = {
     found: {
       "linseed oil alone, thin film, 20–23 °C": {
         de: "Leinöl allein, dünner Film, 20 bis 23\u00a0°C",
-        fr: "huile de lin seule, film mince, 20 à 23 °C",
-        es: "aceite de linaza solo, película fina, de 20 a 23 °C",
+        fr: "huile de lin seule, film mince, 20 à 23\u00a0°C",
+        es: "aceite de linaza solo, película fina, de 20 a 23\u00a0°C",
       },
     },
   },

@@ -10,8 +10,8 @@ export const OIL_FIGURES = {
     gloss: {
       en: "grams of oil to 100 g of pigment, in the paint as made",
       de: "Gramm Öl auf 100 g Pigment, in der fertigen Farbe",
-      fr: "grammes d’huile pour 100 g de pigment, dans la peinture telle que nous la faisons",
-      es: "gramos de aceite por 100 g de pigmento, en la pintura tal como la hacemos",
+      fr: "grammes d’huile pour 100\u00a0g de pigment, dans la peinture telle que nous la faisons",
+      es: "gramos de aceite por 100\u00a0g de pigmento, en la pintura tal como la hacemos",
     },
     found: {
       "rub-out figure x 1.1 to 2": {
@@ -73,8 +73,8 @@ export const OIL_FIGURES = {
     gloss: {
       en: "the same for 100 cm³ of pigment, so that light and heavy pigments can be compared",
       de: "dasselbe für 100 cm³ Pigment, damit sich leichte und schwere Pigmente vergleichen lassen",
-      fr: "la même chose pour 100 cm³ de pigment, pour comparer pigments légers et pigments lourds",
-      es: "lo mismo por 100 cm³ de pigmento, para comparar pigmentos ligeros y pesados",
+      fr: "la même chose pour 100\u00a0cm³ de pigment, pour comparer pigments légers et pigments lourds",
+      es: "lo mismo por 100\u00a0cm³ de pigmento, para comparar pigmentos ligeros y pesados",
     },
     found: {
       "oil index x density of the pigment": {
@@ -288,7 +288,7 @@ export const OIL_FIGURES = {
   },
   oilBeforeFat: {
     en: "Oil it takes before it is fat",
-    de: "Öl bis zur fetten Farbe",
+    de: "Ölzugabe, bis die Farbe fett ist",
     fr: "Huile qu’elle admet avant d’être grasse",
     es: "Aceite que admite antes de ser grasa",
     gloss: {

@@ -185,8 +185,8 @@ export const OPTICS_FIGURES = {
     found: {
       "for {a} µm, gloss included": {
         de: "für {a}\u00a0µm, mit Glanz",
-        fr: "pour {a} µm, reflet inclus",
-        es: "para {a} µm, brillo incluido",
+        fr: "pour {a}\u00a0µm, reflet inclus",
+        es: "para {a}\u00a0µm, brillo incluido",
       },
     },
   },
@@ -204,15 +204,15 @@ export const OPTICS_FIGURES = {
     found: {
       "for {a} µm, gloss included: thinnest film of contrast ratio {b}": {
         de: "für {a}\u00a0µm, mit Glanz: dünnster Film mit Kontrastverhältnis {b}",
-        fr: "pour {a} µm, reflet inclus\u202f: film le plus mince de rapport de contraste {b}",
-        es: "para {a} µm, brillo incluido: la película más fina con relación de contraste {b}",
+        fr: "pour {a}\u00a0µm, reflet inclus\u202f: film le plus mince de rapport de contraste {b}",
+        es: "para {a}\u00a0µm, brillo incluido: la película más fina con relación de contraste {b}",
       },
     },
     missing: {
       "not even 5 mm hides": {
         de: "nicht einmal 5\u00a0mm decken",
-        fr: "même 5 mm ne couvrent pas",
-        es: "ni 5 mm cubren",
+        fr: "même 5\u00a0mm ne couvrent pas",
+        es: "ni 5\u00a0mm cubren",
       },
     },
   },
@@ -230,13 +230,13 @@ export const OPTICS_FIGURES = {
     found: {
       "S of its films times {a} µm, averaged over the light that it throws back": {
         de: "S ihrer Filme mal {a}\u00a0µm, gemittelt über das Licht, das sie zurückwirft",
-        fr: "S de ses films fois {a} µm, en moyenne sur la lumière qu’il renvoie",
-        es: "S de sus películas por {a} µm, promediada sobre la luz que devuelve",
+        fr: "S de ses films fois {a}\u00a0µm, en moyenne sur la lumière qu’il renvoie",
+        es: "S de sus películas por {a}\u00a0µm, promediada sobre la luz que devuelve",
       },
       "S of its let-downs in units of the white's S, times that of the white's films and {a} µm": {
         de: "S ihrer Aufhellungen in Einheiten des S des Weiß, mal S der Filme des Weiß und {a}\u00a0µm",
-        fr: "S de ses dégradés en unités du S du blanc, fois celui des films du blanc et {a} µm",
-        es: "S de sus rebajes en unidades de la S del blanco, por la de las películas del blanco y por {a} µm",
+        fr: "S de ses dégradés en unités du S du blanc, fois celui des films du blanc et {a}\u00a0µm",
+        es: "S de sus rebajes en unidades de la S del blanco, por la de las películas del blanco y por {a}\u00a0µm",
       },
     },
     missing: {
@@ -261,14 +261,14 @@ export const OPTICS_FIGURES = {
     found: {
       "opacity of a film of {a} µm, by contrast ratio": {
         de: "Deckvermögen eines Films von {a}\u00a0µm, nach Kontrastverhältnis",
-        fr: "opacité d’un film de {a} µm, par rapport de contraste",
-        es: "opacidad de una película de {a} µm, por relación de contraste",
+        fr: "opacité d’un film de {a}\u00a0µm, par rapport de contraste",
+        es: "opacidad de una película de {a}\u00a0µm, por relación de contraste",
       },
       "opacity of a film of {a} µm, by how much it scatters: it is too dark for the contrast ratio":
         {
           de: "Deckvermögen eines Films von {a}\u00a0µm, danach, wie stark er streut: Für das Kontrastverhältnis ist der Film zu dunkel",
-          fr: "opacité d’un film de {a} µm, selon ce qu’il diffuse\u202f: il est trop sombre pour le rapport de contraste",
-          es: "opacidad de una película de {a} µm, por cuánto dispersa: es demasiado oscura para la relación de contraste",
+          fr: "opacité d’un film de {a}\u00a0µm, selon ce qu’il diffuse\u202f: il est trop sombre pour le rapport de contraste",
+          es: "opacidad de una película de {a}\u00a0µm, por cuánto dispersa: es demasiado oscura para la relación de contraste",
         },
     },
     missing: {

@@ -102,7 +102,7 @@ export const PIGMENT_FIGURES = {
     gloss: {
       en: "grams of oil that just bind 100 g of pigment on the slab",
       de: "Gramm Öl, die 100 g Pigment auf der Reibplatte gerade eben binden",
-      fr: "grammes d’huile qui lient tout juste 100 g de pigment sur le marbre",
+      fr: "grammes d’huile qui lient tout juste 100\u00a0g de pigment sur le marbre",
       es: "gramos de aceite que bastan justo para ligar 100\u00a0g de pigmento en la losa",
     },
     found: {

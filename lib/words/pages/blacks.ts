@@ -68,8 +68,8 @@ export const BLACKS = {
     axis: {
       en: "Scattering beside 560 nm",
       de: "Streuung, bezogen auf 560\u00a0nm",
-      fr: "Diffusion par rapport à 560 nm",
-      es: "Dispersión frente a 560 nm",
+      fr: "Diffusion par rapport à 560\u00a0nm",
+      es: "Dispersión frente a 560\u00a0nm",
     },
     read: (filmsUm: readonly number[]) => ({
       en: `line: worked out from its own films of ${filmsUm.join(", ")}\u00a0\u00b5m over an opacity chart, as far as they did not hide it`,
@@ -92,8 +92,8 @@ export const BLACKS = {
     at: (kind: string, nm: string, value: string) => ({
       en: `${kind} ${value} at ${nm} nm`,
       de: `${kind} ${value} bei ${nm}\u00a0nm`,
-      fr: `${kind} ${value} à ${nm} nm`,
-      es: `${kind} ${value} a ${nm} nm`,
+      fr: `${kind} ${value} à ${nm}\u00a0nm`,
+      es: `${kind} ${value} a ${nm}\u00a0nm`,
     }),
     kinds: {
       read: {

@@ -166,8 +166,8 @@ export const CARDS = {
     lead: (size: string, width: string, height: string) => ({
       en: `Every card as it prints in the size ${size}, ${width} \u00d7 ${height} mm: front and back. A screen does not show a paint; nor does a printer quite.`,
       de: `Jede Karte, wie sie in der Größe ${size} gedruckt wird, ${width} \u00d7 ${height}\u00a0mm: vorn und hinten. Ein Bildschirm zeigt eine Farbe nicht, wie sie ist; ein Drucker auch nicht ganz.`,
-      fr: `Chaque carte telle qu’elle s’imprime au format ${size}, ${width} \u00d7 ${height} mm\u202f: recto et verso. Un écran ne montre pas une peinture\u202f; une imprimante non plus, tout à fait.`,
-      es: `Cada tarjeta tal como se imprime en el tamaño ${size}, ${width} \u00d7 ${height} mm: anverso y dorso. Una pantalla no muestra una pintura; una impresora tampoco del todo.`,
+      fr: `Chaque carte telle qu’elle s’imprime au format ${size}, ${width} \u00d7 ${height}\u00a0mm\u202f: recto et verso. Un écran ne montre pas une peinture\u202f; une imprimante non plus, tout à fait.`,
+      es: `Cada tarjeta tal como se imprime en el tamaño ${size}, ${width} \u00d7 ${height}\u00a0mm: anverso y dorso. Una pantalla no muestra una pintura; una impresora tampoco del todo.`,
     }),
     sizes: { en: "Sizes", de: "Größen", fr: "Formats", es: "Tamaños" },
     front: { en: "front", de: "vorn", fr: "recto", es: "anverso" },
@@ -182,8 +182,8 @@ export const CARDS = {
     without: (markets: readonly string[]) => ({
       en: `may be sold in ${markets.join(", ")} on a legal basis alone, or not at all: no card, no price`,
       de: `darf nur mit einer Rechtsgrundlage oder gar nicht verkauft werden (${markets.join(", ")}): keine Karte, kein Preis`,
-      fr: `vente permise sur base légale seulement, ou pas du tout (${markets.join(", ")})\u202f: ni carte, ni prix`,
-      es: `solo puede venderse con base legal, o no puede venderse (${markets.join(", ")}): ni tarjeta, ni precio`,
+      fr: `vente permise sur base légale seulement, ou interdite (marchés\u202f: ${markets.join(", ")})\u202f; ni carte, ni prix`,
+      es: `venta permitida solo con base legal, o prohibida (mercados: ${markets.join(", ")}); ni tarjeta, ni precio`,
     }),
     lacks: (lacks: readonly ("colour" | "price")[]) => ({
       en: lacks.map((lack) => (lack === "colour" ? "no colour read yet" : "no price")).join(", "),

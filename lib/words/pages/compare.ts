@@ -196,7 +196,12 @@ export const COMPARE = {
       head: { en: "Strength", de: "Farbstärke", fr: "Force", es: "Fuerza" },
     },
     whitens: {
-      head: { en: "Whitens", de: "Aufhellvermögen", fr: "Blanchit", es: "Blanquea" },
+      head: {
+        en: "Whitens",
+        de: "Aufhellvermögen",
+        fr: "Pouvoir blanchissant",
+        es: "Poder blanqueador",
+      },
     },
     opacity: {
       head: { en: "Opacity", de: "Deckvermögen", fr: "Opacité", es: "Opacidad" },
@@ -206,8 +211,8 @@ export const COMPARE = {
       unit: {
         en: "to 100 g of pigment",
         de: "auf 100\u00a0g Pigment",
-        fr: "pour 100 g de pigment",
-        es: "por 100 g de pigmento",
+        fr: "pour 100\u00a0g de pigment",
+        es: "por 100\u00a0g de pigmento",
       },
     },
     oilByVolume: {
@@ -220,15 +225,15 @@ export const COMPARE = {
       unit: {
         en: "to 100 cm\u00b3 of pigment",
         de: "auf 100\u00a0cm\u00b3 Pigment",
-        fr: "pour 100 cm\u00b3 de pigment",
-        es: "por 100 cm\u00b3 de pigmento",
+        fr: "pour 100\u00a0cm\u00b3 de pigment",
+        es: "por 100\u00a0cm\u00b3 de pigmento",
       },
     },
     finish: {
       head: { en: "Finish", de: "Glanzgrad", fr: "Aspect", es: "Acabado" },
     },
     drying: {
-      head: { en: "Dries", de: "Trocknet", fr: "Sèche", es: "Seca" },
+      head: { en: "Dries", de: "Trocknet", fr: "Séchage", es: "Secado" },
       unit: { en: "to the touch", de: "bis grifftrocken", fr: "au toucher", es: "al tacto" },
     },
     lightfastness: {

@@ -1,3 +1,4 @@
+import { quoted } from "./quoted.ts";
 import type { Texts } from "../texts.ts";
 
 /** What stands around and beside the text of every page. */
@@ -202,6 +203,7 @@ export const EVERY_PAGE = {
       es: `Se muestran ${shown} de ${all}, tomados de modo uniforme entre todos.`,
     }),
   },
+  quoted,
   former: {
     gone: (name: string, date: string | undefined) => ({
       en:

@@ -32,6 +32,12 @@ export const EVIDENCE = {
     pigments: { en: "The pigment", de: "Das Pigment", fr: "Le pigment", es: "El pigmento" },
     notations: { en: "Notations", de: "Notationen", fr: "Notations", es: "Notaciones" },
     tints: { en: "In the whites", de: "In Weiß", fr: "Dans les blancs", es: "En los blancos" },
+    expectedTints: {
+      en: "In whites not tried",
+      de: "In nicht erprobten Weiß",
+      fr: "Dans les blancs non essayés",
+      es: "En los blancos no probados",
+    },
     mixture: { en: "As a mixture", de: "Als Mischung", fr: "Comme mélange", es: "Como mezcla" },
     optics: {
       en: "Strength, hiding, gloss and the fit",

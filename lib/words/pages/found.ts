@@ -20,15 +20,15 @@ export const FOUND = {
   notForSale: (market: string) => ({
     en: `The colour may not be sold in ${market} without a legal basis and a class of buyer under legalBasis`,
     de: `Die Farbe darf ohne Rechtsgrundlage und Käuferkreis unter legalBasis in ${market} nicht verkauft werden`,
-    fr: `La couleur ne peut être vendue en ${market} sans base légale ni catégorie d’acheteurs sous legalBasis`,
-    es: `El color no puede venderse en ${market} sin base legal ni clase de comprador en legalBasis`,
+    fr: `La couleur ne peut être vendue sur le marché ${market} sans base légale ni catégorie d’acheteurs sous legalBasis`,
+    es: `El color no puede venderse en el mercado ${market} sin base legal ni clase de comprador en legalBasis`,
   }),
 
   legalBasisUnneeded: (market: string) => ({
     en: `Nothing known here restricts this colour in ${market}, and its legalBasis takes it off the general sale there`,
     de: `Nichts, was hier bekannt ist, beschränkt den Verkauf dieser Farbe in ${market}, und ihre legalBasis nimmt sie dort aus dem allgemeinen Verkauf`,
-    fr: `Rien de connu ici ne restreint cette couleur en ${market}, et son legalBasis l’y retire de la vente au public`,
-    es: `Nada de lo que aquí se sabe restringe este color en ${market}, y su legalBasis lo retira allí de la venta al público`,
+    fr: `Rien de connu ici ne restreint cette couleur sur le marché ${market}, et son legalBasis l’y retire de la vente au public`,
+    es: `Nada de lo que aquí se sabe restringe este color en el mercado ${market}, y su legalBasis lo retira allí de la venta al público`,
   }),
 
   /** Of what a statement says in full. */
@@ -138,8 +138,8 @@ export const FOUND = {
     inPercentOfPaint: (oilIndexGPer100g: number) => ({
       en: `${oilIndexGPer100g} g/100 g if it was given in percent of the paint`,
       de: `${de.NUMBERS.plain(oilIndexGPer100g)}\u00a0g/100\u00a0g, falls in Prozent der Farbe angegeben`,
-      fr: `${fr.NUMBERS.plain(oilIndexGPer100g)} g/100 g s’il était donné en pour cent de la peinture`,
-      es: `${es.NUMBERS.plain(oilIndexGPer100g)} g/100 g si se dio en tanto por ciento de la pintura`,
+      fr: `${fr.NUMBERS.plain(oilIndexGPer100g)}\u00a0g/100\u00a0g s’il était donné en pour cent de la peinture`,
+      es: `${es.NUMBERS.plain(oilIndexGPer100g)}\u00a0g/100\u00a0g si se dio en tanto por ciento de la pintura`,
     }),
     showsGround: (ratio: string, white: string, contrast: string, isChartRead: boolean) => ({
       en: `${ratio} in ${white} lets its ground show (contrast ratio ${contrast}), and no coat that hides reads so; ${isChartRead ? "a thicker film would tell more" : "grounds in workshop.yaml, the chart's two halves read bare, would tell a coat that hides"}`,

@@ -61,7 +61,7 @@ export const HOME = {
       ...(unread === 0 ? [] : [`${unread} noch zu messen`]),
     ].join(", "),
     fr: [
-      ...(byEye === 0 ? [] : [`${byEye} de plus à l’œil ou d’après les chiffres d’autrui`]),
+      ...(byEye === 0 ? [] : [`${byEye} de plus, à l’œil ou d’après les chiffres d’autrui`]),
       ...(unread === 0 ? [] : [`${unread} encore à mesurer`]),
     ].join(", "),
     es: [

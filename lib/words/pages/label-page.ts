@@ -233,8 +233,8 @@ export const LABEL_PAGE = {
     text: {
       en: "A Colour Index name covers everything of one constitution: raw and burnt earths share a name, and so do a coarse and a fine grade. Nor does a name follow from a CAS number: lamp black (PBk 6) and gas-made carbon black (PBk 7) have one number between them, and differ in grain, in oil and in what they do in a white.",
       de: "Ein Colour-Index-Name umfasst alles von gleichem chemischem Aufbau: Rohe und gebrannte Erden teilen sich einen Namen, ebenso eine grobe und eine feine Sorte. Aus einer CAS-Nummer folgt der Name auch nicht: Lampenruß (PBk 6) und aus Gas gewonnener Ruß (PBk 7) haben eine gemeinsame Nummer und unterscheiden sich im Korn, im Öl und im Verhalten in Weiß.",
-      fr: "Un nom du Colour Index couvre tout ce qui a une même constitution\u202f: terres naturelles et brûlées partagent un nom, comme une qualité grossière et une qualité fine. Un numéro CAS ne donne pas non plus le nom\u202f: le noir de fumée (PBk 6) et le noir de carbone au gaz (PBk 7) ont un même numéro, et diffèrent par le grain, par l’huile et par ce qu’ils font dans un blanc.",
-      es: "Un nombre del Colour Index abarca todo lo de una misma constitución: las tierras naturales y tostadas comparten un nombre, y también una calidad gruesa y una fina. Tampoco un número CAS da el nombre: el negro de humo (PBk 6) y el negro de carbono de gas (PBk 7) tienen un solo número, y difieren en el grano, en el aceite y en lo que hacen en un blanco.",
+      fr: "Un nom du Colour Index couvre tout ce qui a une même constitution\u202f: terres naturelles et brûlées partagent un nom, comme une qualité grossière et une qualité fine. Un numéro CAS ne donne pas non plus le nom\u202f: le noir de fumée (PBk 6) et le noir de carbone au gaz (PBk 7) ont un même numéro, et diffèrent par le grain, par l’huile et par ce qu’ils donnent dans un blanc.",
+      es: "Un nombre del Colour Index abarca todo lo de una misma constitución: las tierras naturales y tostadas comparten un nombre, y también una calidad gruesa y una fina. Tampoco un número CAS da el nombre: el negro de humo (PBk 6) y el negro de carbono de gas (PBk 7) tienen un solo número, y difieren en el grano, en el aceite y en cómo quedan en un blanco.",
     },
     columns: {
       index: {
@@ -294,7 +294,7 @@ export const LABEL_PAGE = {
     },
     caption: {
       en: "The facts of a first screen",
-      de: "Die Angaben des ersten Bildschirms",
+      de: "Die Angaben oben auf dem Blatt",
       fr: "Les données du premier écran",
       es: "Los datos de la primera pantalla",
     },
@@ -326,8 +326,8 @@ export const LABEL_PAGE = {
       oil: {
         en: "Grams of oil in the paint to 100 g of pigment. High is no fault: a light, fine pigment needs it. By volume colours lie closer together.",
         de: "Gramm Öl in der Farbe auf 100\u00a0g Pigment. Viel Öl ist kein Fehler: Ein leichtes, feines Pigment braucht es. Nach Volumen liegen die Farben näher beieinander.",
-        fr: "Grammes d’huile dans la peinture pour 100 g de pigment. Beaucoup n’est pas un défaut\u202f: un pigment fin et léger en a besoin. En volume, les couleurs sont plus proches.",
-        es: "Gramos de aceite en la pintura por 100 g de pigmento. Mucho no es un defecto: un pigmento ligero y fino lo necesita. En volumen, los colores se parecen más.",
+        fr: "Grammes d’huile dans la peinture pour 100\u00a0g de pigment. Beaucoup n’est pas un défaut\u202f: un pigment fin et léger en a besoin. En volume, les couleurs sont plus proches.",
+        es: "Gramos de aceite en la pintura por 100\u00a0g de pigmento. Mucho no es un defecto: un pigmento ligero y fino lo necesita. En volumen, los colores se parecen más.",
       },
       safety: {
         en: "The label's signal word, or that none is needed. Where nobody has classified a pigment the sheet says so: treat it as hazardous.",

@@ -37,20 +37,20 @@ export const LABEL_REMARKS = {
   tooSmall: (measures: string, languages: string, xHeight: string, tube: string) => ({
     en: `${measures} mm are too small for it in ${languages} with letters of ${xHeight} mm: ${tube}`,
     de: `${measures}\u00a0mm sind auf ${languages} mit Buchstaben von ${xHeight}\u00a0mm zu klein: ${tube}`,
-    fr: `${measures} mm ne suffisent pas en ${languages} avec des lettres de ${xHeight} mm\u202f: ${tube}`,
-    es: `${measures} mm no bastan en ${languages} con letras de ${xHeight} mm: ${tube}`,
+    fr: `${measures}\u00a0mm ne suffisent pas en ${languages} avec des lettres de ${xHeight}\u00a0mm\u202f: ${tube}`,
+    es: `${measures}\u00a0mm no bastan en ${languages} con letras de ${xHeight}\u00a0mm: ${tube}`,
   }),
   largerTube: (ml: string, measures: string) => ({
     en: `the smallest tube that would hold it is one of ${ml} ml, ${measures} mm`,
     de: `Die kleinste Tube, auf die es passt, ist eine von ${ml}\u00a0ml, ${measures}\u00a0mm`,
-    fr: `le plus petit tube qui suffirait est de ${ml} ml, ${measures} mm`,
-    es: `el tubo más pequeño que bastaría es de ${ml} ml, ${measures} mm`,
+    fr: `le plus petit tube qui suffirait est de ${ml}\u00a0ml, ${measures}\u00a0mm`,
+    es: `el tubo más pequeño que bastaría es de ${ml}\u00a0ml, ${measures}\u00a0mm`,
   }),
   noTube: {
     en: "no tube to 200 ml would hold it either",
     de: "Es passt auf keine Tube bis 200\u00a0ml",
-    fr: "aucun tube jusqu’à 200 ml ne suffirait",
-    es: "ningún tubo de hasta 200 ml bastaría",
+    fr: "aucun tube jusqu’à 200\u00a0ml ne suffirait",
+    es: "ningún tubo de hasta 200\u00a0ml bastaría",
   },
   noHazards: {
     en: "It bears no hazards, so that no law sets its letters: fewer languages of this label or a lower xHeightMm may find room",
@@ -91,14 +91,14 @@ export const LABEL_REMARKS = {
   leftOut: (statements: string, ml: string) => ({
     en: `without ${statements}, which a package of ${ml} ml may leave out where no fold-out label, tie-on tag or box can bear the whole (CLP, Article 29 and Annex I, 1.5.2)`,
     de: `ohne ${statements}, was bei einer Packung von ${ml}\u00a0ml wegbleiben darf, wo kein Faltetikett, Anhängeetikett und keine äußere Verpackung das Ganze tragen kann (CLP, Artikel 29 und Anhang I, 1.5.2)`,
-    fr: `sans ${statements}, qu’un emballage de ${ml} ml peut omettre là où ni étiquette dépliante, ni étiquette volante, ni emballage extérieur ne peut porter le tout (CLP, article 29 et annexe I, 1.5.2)`,
-    es: `sin ${statements}, que un envase de ${ml} ml puede omitir donde ni etiqueta desplegable, ni etiqueta colgada, ni envase exterior puede llevar el conjunto (CLP, artículo 29 y anexo I, 1.5.2)`,
+    fr: `sans ${statements}, qu’un emballage de ${ml}\u00a0ml peut omettre là où ni étiquette dépliante, ni étiquette volante, ni emballage extérieur ne peut porter le tout (CLP, article 29 et annexe I, 1.5.2)`,
+    es: `sin ${statements}, que un envase de ${ml}\u00a0ml puede omitir donde ni etiqueta desplegable, ni etiqueta colgada, ni envase exterior puede llevar el conjunto (CLP, artículo 29 y anexo I, 1.5.2)`,
   }),
   smallPictograms: (mm: string, wanted: string) => ({
     en: `pictograms of ${mm} mm, as ${wanted} mm found no room`,
     de: `Piktogramme von ${mm}\u00a0mm, da ${wanted}\u00a0mm keinen Platz fanden`,
-    fr: `pictogrammes de ${mm} mm, faute de place pour ${wanted} mm`,
-    es: `pictogramas de ${mm} mm, pues ${wanted} mm no cabían`,
+    fr: `pictogrammes de ${mm}\u00a0mm, faute de place pour ${wanted}\u00a0mm`,
+    es: `pictogramas de ${mm}\u00a0mm, pues ${wanted}\u00a0mm no cabían`,
   }),
   noEan: {
     en: "no EAN is recorded of this size, so its label has none",
@@ -115,13 +115,13 @@ export const LABEL_REMARKS = {
   smallLabel: (measures: string, least: string) => ({
     en: `${measures} mm is less than the ${least} mm that the label of a classified paint has where that is possible (CLP, Annex I, 1.2.1.4)`,
     de: `${measures}\u00a0mm sind weniger als die ${least}\u00a0mm, die das Etikett einer eingestuften Farbe haben muss, wo das möglich ist (CLP, Anhang I, 1.2.1.4)`,
-    fr: `${measures} mm, c’est moins que les ${least} mm que l’étiquette d’une peinture classée mesure si possible (CLP, annexe I, 1.2.1.4)`,
-    es: `${measures} mm es menos que los ${least} mm que tiene, si es posible, la etiqueta de una pintura clasificada (CLP, anexo I, 1.2.1.4)`,
+    fr: `${measures}\u00a0mm, c’est moins que les ${least}\u00a0mm que l’étiquette d’une peinture classée mesure si possible (CLP, annexe I, 1.2.1.4)`,
+    es: `${measures}\u00a0mm es menos que los ${least}\u00a0mm que tiene, si es posible, la etiqueta de una pintura clasificada (CLP, anexo I, 1.2.1.4)`,
   }),
   smallLetters: (xHeight: string, least: string, from: string) => ({
     en: `letters of ${xHeight} mm are below the ${least} mm that Regulation (EU) 2024/2865 asks for from ${from}`,
     de: `Buchstaben von ${xHeight}\u00a0mm liegen unter den ${least}\u00a0mm, die die Verordnung (EU) 2024/2865 ab ${from} verlangt`,
-    fr: `les lettres de ${xHeight} mm sont au-dessous des ${least} mm que demande le règlement (UE) 2024/2865 à partir du ${from}`,
-    es: `las letras de ${xHeight} mm están por debajo de los ${least} mm que pide el Reglamento (UE) 2024/2865 desde el ${from}`,
+    fr: `les lettres de ${xHeight}\u00a0mm sont au-dessous des ${least}\u00a0mm que demande le règlement (UE) 2024/2865 à partir du ${from}`,
+    es: `las letras de ${xHeight}\u00a0mm están por debajo de los ${least}\u00a0mm que pide el Reglamento (UE) 2024/2865 desde el ${from}`,
   }),
 } satisfies Texts;

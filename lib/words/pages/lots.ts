@@ -318,18 +318,18 @@ export const LOTS = {
     strength: (percent: string, nm: number, weighted: string) => ({
       en: `Strength ${percent} % at ${nm} nm, where the standard absorbs most; ${weighted} % weighted by what the eye takes of daylight.`,
       de: `Farbstärke ${percent}\u00a0% bei ${nm}\u00a0nm, wo der Standard am stärksten absorbiert; ${weighted}\u00a0%, gewichtet danach, was das Auge vom Tageslicht aufnimmt.`,
-      fr: `Force ${percent}\u00a0% à ${nm} nm, où l’étalon absorbe le plus\u202f; ${weighted}\u00a0% pondérée par ce que l’œil perçoit de la lumière du jour.`,
-      es: `Fuerza del ${percent}\u00a0% a ${nm} nm, donde más absorbe el patrón; del ${weighted}\u00a0% ponderada por lo que el ojo percibe de la luz del día.`,
+      fr: `Force ${percent}\u00a0% à ${nm}\u00a0nm, où l’étalon absorbe le plus\u202f; ${weighted}\u00a0% pondérée par ce que l’œil perçoit de la lumière du jour.`,
+      es: `Fuerza del ${percent}\u00a0% a ${nm}\u00a0nm, donde más absorbe el patrón; del ${weighted}\u00a0% ponderada por lo que el ojo percibe de la luz del día.`,
     }),
     correctionLead: (best: string, grams: string) => ({
       en: `Work ${grams} g of ${best} into each 100 g of the lot.`,
       de: `In je 100\u00a0g der Charge ${grams}\u00a0g ${best} einarbeiten.`,
-      fr: `Incorporer ${grams} g ${fr.of(best)} à 100 g du lot.`,
-      es: `Incorpore ${grams} g de ${best} a cada 100 g del lote.`,
+      fr: `Incorporer ${grams}\u00a0g ${fr.of(best)} à 100\u00a0g du lot.`,
+      es: `Incorpore ${grams}\u00a0g de ${best} a cada 100\u00a0g del lote.`,
     }),
     correctionForeign: (name: string, pigments: string) => ({
       en: `With ${name} it holds ${pigments} as well, which neither its name nor its label says.`,
-      de: `Mit ${name} enthält sie auch ${pigments}; weder ihr Name noch ihr Etikett sagt das.`,
+      de: `Durch die Zugabe (${name}) enthält die Charge auch ${pigments}; weder ihr Name noch ihr Etikett sagt das.`,
       fr: `Avec ${name} il contient aussi ${pigments}, ce que ne dit ni son nom ni son étiquette.`,
       es: `Con ${name} contiene también ${pigments}, lo que no dicen ni su nombre ni su etiqueta.`,
     }),
@@ -348,16 +348,16 @@ export const LOTS = {
     correctionCaption: {
       en: "To 100 g of the lot, and what would then be read",
       de: "Auf 100\u00a0g der Charge und was dann gemessen würde",
-      fr: "Pour 100 g du lot, et ce qu’on mesurerait alors",
-      es: "Por 100 g del lote, y lo que se mediría entonces",
+      fr: "Pour 100\u00a0g du lot, et ce qu’on mesurerait alors",
+      es: "Por 100\u00a0g del lote, y lo que se mediría entonces",
     },
     correctionColumns: {
       what: { en: "Addition", de: "Zugabe", fr: "Ajout", es: "Adición" },
       grams: {
         en: "To 100 g, g",
         de: "Auf 100\u00a0g, g",
-        fr: "Pour 100 g, g",
-        es: "Por 100 g, g",
+        fr: "Pour 100\u00a0g, g",
+        es: "Por 100\u00a0g, g",
       },
       masstone: {
         en: "Masstone, \u0394E00",
@@ -376,8 +376,8 @@ export const LOTS = {
     correctionNote: {
       en: "In brackets what it may come to with a dose 5 % off, or as far off as what is added is known, and the reading's uncertainty. Try it on 20 g first: what theory leaves out is not in the range.",
       de: "In Klammern, was herauskommen kann, wenn die Zugabe um 5\u00a0% danebenliegt oder um so viel, wie über sie ungewiss ist, und mit der Unsicherheit der Messung. Erst an 20\u00a0g erproben: Was die Theorie auslässt, ist in dem Bereich nicht enthalten.",
-      fr: "Entre parenthèses, l’intervalle possible si la dose est fausse de 5\u00a0% (ou plus, si l’ajout est moins bien connu), incertitude de la mesure comprise. Essayer d’abord sur 20 g\u202f: ce que la théorie laisse de côté n’est pas dans l’intervalle.",
-      es: "Entre paréntesis, el intervalo posible si la dosis se desvía un 5\u00a0% (o más, si lo añadido se conoce peor), con la incertidumbre de la medición incluida. Pruebe antes con 20 g: lo que la teoría deja fuera no está en el intervalo.",
+      fr: "Entre parenthèses, l’intervalle possible si la dose est fausse de 5\u00a0% (ou plus, si l’ajout est moins bien connu), incertitude de la mesure comprise. Essayer d’abord sur 20\u00a0g\u202f: ce que la théorie laisse de côté n’est pas dans l’intervalle.",
+      es: "Entre paréntesis, el intervalo posible si la dosis se desvía un 5\u00a0% (o más, si lo añadido se conoce peor), con la incertidumbre de la medición incluida. Pruebe antes con 20\u00a0g: lo que la teoría deja fuera no está en el intervalo.",
     },
     kinds: {
       white: { en: "white", de: "Weiß", fr: "blanc", es: "blanco" },
@@ -402,14 +402,14 @@ export const LOTS = {
       tubes: (ml: string) => ({
         en: `Tubes of ${ml} ml`,
         de: `Tuben zu ${ml}\u00a0ml`,
-        fr: `Tubes de ${ml} ml`,
-        es: `Tubos de ${ml} ml`,
+        fr: `Tubes de ${ml}\u00a0ml`,
+        es: `Tubos de ${ml}\u00a0ml`,
       }),
       packed: (ml: string) => ({
         en: `Tubes of ${ml} ml must hold on the mean`,
         de: `Tuben zu ${ml}\u00a0ml müssen im Mittel enthalten`,
-        fr: `Les tubes de ${ml} ml doivent contenir en moyenne`,
-        es: `Los tubos de ${ml} ml deben contener de media`,
+        fr: `Les tubes de ${ml}\u00a0ml doivent contenir en moyenne`,
+        es: `Los tubos de ${ml}\u00a0ml deben contener de media`,
       }),
       packedMean: (grams: string) => ({
         en: `${grams} or more`,
@@ -432,14 +432,14 @@ export const LOTS = {
       packedShort: (found: string, ml: string) => ({
         en: `On the mean they hold ${found} ml, and ${ml} ml stands on them: they may not be sold as such (Directive 76/211/EEC).`,
         de: `Im Mittel enthalten sie ${found}\u00a0ml, und ${ml}\u00a0ml stehen darauf: So dürfen sie nicht verkauft werden (Richtlinie 76/211/EWG).`,
-        fr: `Ils contiennent en moyenne ${found} ml, et ${ml} ml y sont inscrits\u202f: ils ne peuvent être vendus ainsi (directive 76/211/CEE).`,
-        es: `Contienen de media ${found} ml, y en ellos se leen ${ml} ml: no pueden venderse así (Directiva 76/211/CEE).`,
+        fr: `Ils contiennent en moyenne ${found}\u00a0ml, et ${ml}\u00a0ml y sont inscrits\u202f: ils ne peuvent être vendus ainsi (directive 76/211/CEE).`,
+        es: `Contienen de media ${found}\u00a0ml, y en ellos se leen ${ml}\u00a0ml: no pueden venderse así (Directiva 76/211/CEE).`,
       }),
       tubeMass: (ml: string) => ({
         en: `In one of ${ml} ml`,
         de: `In einer zu ${ml}\u00a0ml`,
-        fr: `Dans un tube de ${ml} ml`,
-        es: `En un tubo de ${ml} ml`,
+        fr: `Dans un tube de ${ml}\u00a0ml`,
+        es: `En un tubo de ${ml}\u00a0ml`,
       }),
       fineness: {
         en: "Fineness of grind",
@@ -757,7 +757,7 @@ export const LOTS = {
     dose: (grams: string, name: string) => ({
       en: `${grams} g of ${name} to 100 g of the lot.`,
       de: `${grams}\u00a0g ${name} auf 100\u00a0g der Charge.`,
-      fr: `${grams}\u00a0g ${fr.of(name)} pour 100 g du lot.`,
+      fr: `${grams}\u00a0g ${fr.of(name)} pour 100\u00a0g du lot.`,
       es: `${grams}\u00a0g de ${name} por 100\u00a0g del lote.`,
     }),
     ofYield: (grams: string) => ({
@@ -878,8 +878,8 @@ export const LOTS = {
       tubes: (ml: string) => ({
         en: `tubes of ${ml} ml`,
         de: `Tuben zu ${ml}\u00a0ml`,
-        fr: `tubes de ${ml} ml`,
-        es: `tubos de ${ml} ml`,
+        fr: `tubes de ${ml}\u00a0ml`,
+        es: `tubos de ${ml}\u00a0ml`,
       }),
       pigmentG: { en: "g of pigment", de: "g Pigment", fr: "g de pigment", es: "g de pigmento" },
     },
@@ -940,8 +940,8 @@ export const LOTS = {
     comesOut: (from: string, to: string) => ({
       en: `${from} to ${to} ml should come out.`,
       de: `${from} bis ${to}\u00a0ml sollten herauskommen.`,
-      fr: `Il doit en sortir ${from} à ${to} ml.`,
-      es: `Deben salir de ${from} a ${to} ml.`,
+      fr: `Il doit en sortir ${from} à ${to}\u00a0ml.`,
+      es: `Deben salir de ${from} a ${to}\u00a0ml.`,
     }),
     loss: {
       learnt: (from: string, to: string, count: number) => ({
@@ -960,20 +960,20 @@ export const LOTS = {
     fill: (ml: string, really: string) => ({
       en: `Reckon ${really} ml to each tube of ${ml} ml: that is what earlier ones came to hold.`,
       de: `Auf jede Tube zu ${ml}\u00a0ml ${really}\u00a0ml rechnen: So viel enthielten die früheren.`,
-      fr: `Compter ${really} ml par tube de ${ml} ml\u202f: c’est ce que contenaient les précédents.`,
-      es: `Cuente ${really} ml por cada tubo de ${ml} ml: es lo que contenían los anteriores.`,
+      fr: `Compter ${really}\u00a0ml par tube de ${ml}\u00a0ml\u202f: c’est ce que contenaient les précédents.`,
+      es: `Cuente ${really}\u00a0ml por cada tubo de ${ml}\u00a0ml: es lo que contenían los anteriores.`,
     }),
     packed: (ml: string, mean: string, few: string, none: string, density: string) => ({
       en: `By law tubes of ${ml} ml must hold ${mean} g of paint or more on the mean: enough for ${ml} ml up to a density of ${density} g/cm\u00b3. Few of a lot (2 in 100 by German law) may hold less than ${few} g, and none less than ${none} g (Directive 76/211/EEC).`,
       de: `Nach dem Gesetz müssen Tuben zu ${ml}\u00a0ml im Mittel mindestens ${mean}\u00a0g Farbe enthalten: Das genügt für ${ml}\u00a0ml bis zu einer Dichte von ${density}\u00a0g/cm\u00b3. Wenige einer Charge (nach deutschem Recht 2 von 100) dürfen weniger als ${few}\u00a0g enthalten, keine weniger als ${none}\u00a0g (Richtlinie 76/211/EWG).`,
-      fr: `La loi veut que les tubes de ${ml} ml contiennent en moyenne ${mean} g de peinture ou plus\u202f: c\u2019est assez pour ${ml} ml jusqu\u2019à une masse volumique de ${density} g/cm\u00b3. Peu de tubes d\u2019un lot (2 sur 100 selon le droit allemand) peuvent contenir moins de ${few} g, et aucun moins de ${none} g (directive 76/211/CEE).`,
-      es: `Por ley los tubos de ${ml} ml deben contener de media ${mean} g de pintura o más: basta para ${ml} ml hasta una densidad de ${density} g/cm\u00b3. Pocos de un lote (2 de cada 100 según la ley alemana) pueden contener menos de ${few} g, y ninguno menos de ${none} g (Directiva 76/211/CEE).`,
+      fr: `La loi veut que les tubes de ${ml}\u00a0ml contiennent en moyenne ${mean}\u00a0g de peinture ou plus\u202f: c\u2019est assez pour ${ml}\u00a0ml jusqu\u2019à une masse volumique de ${density}\u00a0g/cm\u00b3. Peu de tubes d\u2019un lot (2 sur 100 selon le droit allemand) peuvent contenir moins de ${few}\u00a0g, et aucun moins de ${none}\u00a0g (directive 76/211/CEE).`,
+      es: `Por ley los tubos de ${ml}\u00a0ml deben contener de media ${mean}\u00a0g de pintura o más: basta para ${ml}\u00a0ml hasta una densidad de ${density}\u00a0g/cm\u00b3. Pocos de un lote (2 de cada 100 según la ley alemana) pueden contener menos de ${few}\u00a0g, y ninguno menos de ${none}\u00a0g (Directiva 76/211/CEE).`,
     }),
     gross: (ml: string, mean: string, few: string, none: string, tare: string) => ({
       en: `On the balance, with an empty tube of ${ml} ml of ${tare} g: ${mean} g, ${few} g and ${none} g.`,
       de: `Auf der Waage, mit der leeren Tube zu ${ml}\u00a0ml von ${tare}\u00a0g: ${mean}\u00a0g, ${few}\u00a0g und ${none}\u00a0g.`,
-      fr: `Sur la balance, avec un tube vide de ${ml} ml de ${tare} g\u202f: ${mean} g, ${few} g et ${none} g.`,
-      es: `En la balanza, con un tubo vacío de ${ml} ml de ${tare} g: ${mean} g, ${few} g y ${none} g.`,
+      fr: `Sur la balance, avec un tube vide de ${ml}\u00a0ml de ${tare}\u00a0g\u202f: ${mean}\u00a0g, ${few}\u00a0g et ${none}\u00a0g.`,
+      es: `En la balanza, con un tubo vacío de ${ml}\u00a0ml de ${tare}\u00a0g: ${mean}\u00a0g, ${few}\u00a0g y ${none}\u00a0g.`,
     }),
     tareless: {
       en: "The empty tube with its cap comes on top: weigh one, and write it down as tareG.",
@@ -990,14 +990,14 @@ export const LOTS = {
     rubbedOut: (pigment: string, number: string, figure: string) => ({
       en: `${pigment}, delivery ${number}: rub-out ${figure} g/100 g, by which the oil held back goes here.`,
       de: `${pigment}, Lieferung ${number}: Ölzahl ${figure}\u00a0g/100\u00a0g, nach der sich hier das zurückgehaltene Öl richtet.`,
-      fr: `${pigment}, livraison ${number}\u202f: prise d\u2019huile ${figure} g/100 g, d\u2019après laquelle est fixée ici l\u2019huile gardée en réserve.`,
-      es: `${pigment}, entrega ${number}: absorción de aceite ${figure} g/100 g, según la cual se fija aquí el aceite reservado.`,
+      fr: `${pigment}, livraison ${number}\u202f: prise d\u2019huile ${figure}\u00a0g/100\u00a0g, d\u2019après laquelle est fixée ici l\u2019huile gardée en réserve.`,
+      es: `${pigment}, entrega ${number}: absorción de aceite ${figure}\u00a0g/100\u00a0g, según la cual se fija aquí el aceite reservado.`,
     }),
     step: (grams: string) => ({
       en: `Weights to ${grams} g, the step of the balance.`,
       de: `Einwaagen auf ${grams}\u00a0g genau, die Teilung der Waage.`,
-      fr: `Pesées à ${grams} g près, le pas de la balance.`,
-      es: `Pesos a ${grams} g, el paso de la balanza.`,
+      fr: `Pesées à ${grams}\u00a0g près, le pas de la balance.`,
+      es: `Pesos a ${grams}\u00a0g, el paso de la balanza.`,
     }),
     order: {
       heading: {
@@ -1319,6 +1319,23 @@ export const LOTS = {
       de: "Nass 0, klebrig 1, grifftrocken 2, durchgetrocknet 3",
       fr: "Humide 0, collant 1, sec au toucher 2, à cœur 3",
       es: "Húmedo 0, pegajoso 1, seco al tacto 2, en profundidad 3",
+    },
+    /** What a finger finds. */
+    touches: {
+      wet: { en: "wet", de: "nass", fr: "humide", es: "húmedo" },
+      tacky: { en: "tacky", de: "klebrig", fr: "collant", es: "pegajoso" },
+      "touch dry": {
+        en: "touch dry",
+        de: "grifftrocken",
+        fr: "sec au toucher",
+        es: "seco al tacto",
+      },
+      "through dry": {
+        en: "through dry",
+        de: "durchgetrocknet",
+        fr: "sec à cœur",
+        es: "seco en profundidad",
+      },
     },
     limit: (category: string) => ({
       en: `end of ${category}`,

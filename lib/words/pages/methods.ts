@@ -28,7 +28,7 @@ const MEASURED: Readonly<Record<MeasuredErrors["what"], InOthers>> = {
 
 const COVERED: Readonly<Record<MeasuredCoverage["what"], InOthers>> = {
   "L*, a* and b* of a let-down, each": {
-    de: "L*, a* und b* einer Aufhellung, jedes für sich",
+    de: "L*, a* und b* einer Aufhellung, je für sich",
     fr: "L*, a* et b* d’un dégradé, chacun pour soi",
     es: "L*, a* y b* de un rebaje, cada uno por sí",
   },
@@ -38,7 +38,7 @@ const COVERED: Readonly<Record<MeasuredCoverage["what"], InOthers>> = {
     es: "relación de masas a una luminosidad",
   },
   "strength beside another colour": {
-    de: "Farbstärke neben einer anderen Farbe",
+    de: "Farbstärke, verglichen mit einer anderen Farbe",
     fr: "pouvoir colorant à côté d’une autre couleur",
     es: "poder colorante junto a otro color",
   },
@@ -130,7 +130,7 @@ export const METHODS = {
       "What we print of oil, drying days, lightfastness and the film that hides has been held against no such paint: no film of a known thickness and no drying was recorded with them. Of fourteen paints of which an old handbook says what oil they took, twelve lie within the range that we would give by the pigment\u2019s name; the siennas took more.",
     ].join("\n"),
     de: [
-      "Andere Werte, die wir mit einem \u00b1 drucken, an denselben Farben geprüft: wie viele darin liegen, und wie viele im 1,645-fachen, worin neun von zehn liegen sollten.",
+      "Andere Werte, die wir mit einem \u00b1 drucken, an denselben Farben geprüft: wie viele innerhalb liegen und wie viele innerhalb des 1,645-Fachen, wo neun von zehn liegen sollten.",
       "",
       "| | wie viele | innerhalb 68\u00a0% | innerhalb 90\u00a0% |",
       "|---|--:|--:|--:|",
@@ -139,7 +139,7 @@ export const METHODS = {
           `| ${COVERED[what].de} | ${count} | ${inside68} | ${inside90} |`,
       ),
       "",
-      "Was wir zu Öl, Trockentagen, Lichtechtheit und deckendem Film drucken, ist an keiner solchen Farbe geprüft: kein Film bekannter Dicke und keine Trocknung ist von ihnen verzeichnet. Von vierzehn Farben, deren Öl ein altes Handbuch nennt, liegen zwölf in dem Bereich, den wir nach dem Namen des Pigments angäben; die Sienas nahmen mehr.",
+      "Was wir zu Öl, Trockentagen, Lichtechtheit und deckendem Film drucken, ist an keiner solchen Farbe geprüft: Von ihnen ist weder ein Film bekannter Dicke noch die Trocknung aufgezeichnet. Von vierzehn Farben, deren Öl ein altes Handbuch nennt, liegen zwölf in dem Bereich, den wir nach dem Namen des Pigments angeben würden; die Sienas nahmen mehr Öl auf.",
     ].join("\n"),
     fr: [
       "D’autres chiffres que nous imprimons avec un \u00b1, confrontés aux mêmes peintures\u202f: combien y restent, et combien dans 1,645 fois autant, comme il en faudrait neuf sur dix.",

@@ -83,8 +83,8 @@ export const MIX_FACTS = {
   dark: (word: OpacityClass, um: string, hides: boolean) => ({
     en: `${word} at ${um}${hides ? ", though its darkness hides a chart" : ""}`,
     de: `${OPACITIES[word].de} bei ${um}${hides ? ", auch wenn sie durch ihre Dunkelheit eine Prüfkarte deckt" : ""}`,
-    fr: `${OPACITIES[word].fr} à ${um}${hides ? ", même si, étant sombre, elle couvre une carte de contraste" : ""}`,
-    es: `${OPACITIES[word].es} a ${um}${hides ? ", aunque por oscura cubre una carta de contraste" : ""}`,
+    fr: `${OPACITIES[word].fr} à ${um}${hides ? ", mais assez sombre pour couvrir une carte de contraste" : ""}`,
+    es: `${OPACITIES[word].es} a ${um}${hides ? ", pero lo bastante oscura para cubrir una carta de contraste" : ""}`,
   }),
   signals: SIGNAL_WORDS,
   contains: (metals: readonly string[]) => ({

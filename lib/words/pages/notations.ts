@@ -81,8 +81,8 @@ export const NOTATIONS = {
   curveDescription: (low: string, high: string, lowNm: string, highNm: string) => ({
     en: `Between ${low} at ${lowNm} nm and ${high} at ${highNm} nm.`,
     de: `Zwischen ${low} bei ${lowNm}\u00a0nm und ${high} bei ${highNm}\u00a0nm.`,
-    fr: `Entre ${low} à ${lowNm} nm et ${high} à ${highNm} nm.`,
-    es: `Entre ${low} a ${lowNm} nm y ${high} a ${highNm} nm.`,
+    fr: `Entre ${low} à ${lowNm}\u00a0nm et ${high} à ${highNm}\u00a0nm.`,
+    es: `Entre ${low} a ${lowNm}\u00a0nm y ${high} a ${highNm}\u00a0nm.`,
   }),
   curveLabel: (geometry: string) => ({
     en: `masstone, ${wordOf(GEOMETRIES, geometry, "en")}`,

@@ -166,8 +166,8 @@ export const PAINT = {
       takes: {
         en: "100 g take, ml",
         de: "100\u00a0g nehmen ein, ml",
-        fr: "100 g occupent, ml",
-        es: "100 g ocupan, ml",
+        fr: "100\u00a0g occupent, ml",
+        es: "100\u00a0g ocupan, ml",
       },
       container: (ml: string) => alike(`${ml}\u00a0ml`),
     },

@@ -144,7 +144,7 @@ export const PIGMENT_INDEX = {
   },
   drying: (chemistry: string, effect: DryingEffect, days: string) => ({
     en: `counts as ${chemistry} and ${EFFECTS[effect].en}: alone in linseed oil touch dry in ${days}`,
-    de: `zählt als ${wordOf(CHEMISTRIES, chemistry, "de")} und ${EFFECTS[effect].de}: allein in Leinöl ${days} bis grifftrocken`,
+    de: `gilt als ${wordOf(CHEMISTRIES, chemistry, "de")} und ${EFFECTS[effect].de}: allein in Leinöl ${days} bis grifftrocken`,
     fr: `compte comme ${wordOf(CHEMISTRIES, chemistry, "fr")} et ${EFFECTS[effect].fr}\u202f: seul dans l’huile de lin, sec au toucher en ${days}`,
     es: `cuenta como ${wordOf(CHEMISTRIES, chemistry, "es")} y ${EFFECTS[effect].es}: solo en aceite de linaza, seco al tacto en ${days}`,
   }),

@@ -164,8 +164,8 @@ export const RECIPES = {
   price: {
     en: "At most, for 10 ml",
     de: "Höchstens, für 10\u00a0ml",
-    fr: "Au plus, pour 10 ml",
-    es: "Como máximo, por 10 ml",
+    fr: "Au plus, pour 10\u00a0ml",
+    es: "Como máximo, por 10\u00a0ml",
   },
   four: {
     en: "up to four colours (slower)",
@@ -319,7 +319,7 @@ export const RECIPES = {
   replaces: {
     heading: {
       en: "What replaces it",
-      de: "Was sie ersetzt",
+      de: "Ersatz",
       fr: "Ce qui la remplace",
       es: "Qué lo sustituye",
     },
@@ -374,7 +374,7 @@ export const RECIPES = {
     },
     noneKnown: {
       en: "We have no colour near it that is known to be free of lead and cadmium; what is not classified yet was left out.",
-      de: "Keine unserer Farben, die bekanntlich weder Blei noch Cadmium enthalten, kommt ihr nahe; was noch nicht eingestuft ist, wurde nicht berücksichtigt.",
+      de: "Von unseren Farben, die nach unseren Unterlagen weder Blei noch Cadmium enthalten, kommt ihr keine nahe; was noch nicht eingestuft ist, wurde nicht berücksichtigt.",
       fr: "Aucune de nos couleurs que nous savons exemptes de plomb et de cadmium n’en approche\u202f; ce qui n’est pas encore classé est laissé de côté.",
       es: "Ninguno de nuestros colores que sabemos sin plomo ni cadmio se le acerca; lo que aún no está clasificado queda fuera.",
     },

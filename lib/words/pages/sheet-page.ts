@@ -100,7 +100,7 @@ export const SHEET_PAGE = {
   noPrice: (markets: readonly string[]) => ({
     en: `No price here: it may not be sold freely in ${en.listed(markets)}.`,
     de: `Kein Preis, da nicht frei verkäuflich (${de.listed(markets)}).`,
-    fr: `Pas de prix ici\u202f: la vente n’en est pas libre partout (${fr.listed(markets)}).`,
+    fr: `Pas de prix ici\u202f: la vente n’en est pas libre partout (marchés\u202f: ${fr.listed(markets)}).`,
     es: `Aquí no hay precio: no puede venderse libremente en ${es.listed(markets)}.`,
   }),
   notForSale: {
@@ -165,7 +165,7 @@ export const SHEET_PAGE = {
   } as Readonly<Record<string, InEach>>,
   dries: {
     fast: { en: "Fast", de: "Schnell", fr: "Vite", es: "Deprisa" },
-    medium: { en: "Moderately fast", de: "Mittel", fr: "Moyennement", es: "A ritmo medio" },
+    medium: { en: "Moderately fast", de: "Mittelschnell", fr: "Moyennement", es: "A ritmo medio" },
     slow: { en: "Slowly", de: "Langsam", fr: "Lentement", es: "Despacio" },
     "very slow": {
       en: "Very slowly",
@@ -175,11 +175,11 @@ export const SHEET_PAGE = {
     },
   },
   oil: {
-    "very low": { en: "Very low", de: "Sehr wenig", fr: "Très peu", es: "Muy poco" },
-    low: { en: "Low", de: "Wenig", fr: "Peu", es: "Poco" },
-    medium: { en: "Medium", de: "Mittel", fr: "Moyen", es: "Medio" },
-    high: { en: "High", de: "Viel", fr: "Beaucoup", es: "Mucho" },
-    "very high": { en: "Very high", de: "Sehr viel", fr: "Énormément", es: "Muchísimo" },
+    "very low": { en: "Very low", de: "sehr wenig", fr: "Très peu", es: "Muy poco" },
+    low: { en: "Low", de: "wenig", fr: "Peu", es: "Poco" },
+    medium: { en: "Medium", de: "mittel", fr: "Moyen", es: "Medio" },
+    high: { en: "High", de: "viel", fr: "Beaucoup", es: "Mucho" },
+    "very high": { en: "Very high", de: "sehr viel", fr: "Énormément", es: "Muchísimo" },
   },
 
   /** In place of a strength, of what only lengthens a paint. */
@@ -597,7 +597,7 @@ export const SHEET_PAGE = {
     en: `It takes a dry film of ${film} to hide a black-and-white chart.`,
     de: `Um eine schwarzweiße Prüfkarte zu decken, ist ein trockener Film von ${film} nötig.`,
     fr: `Il faut un film sec ${fr.of(film)} pour couvrir une carte noire et blanche.`,
-    es: `Hace falta una película seca de ${film} para cubrir una carta en blanco y negro.`,
+    es: `Para cubrir una carta en blanco y negro hacen falta ${film} de película seca.`,
   }),
 
   /** Of a dark colour of little body. */
@@ -605,7 +605,7 @@ export const SHEET_PAGE = {
     en: `A dry film of ${film} hides a black-and-white chart, but by its darkness, not its body: spread thinner, it glazes.`,
     de: `Ein trockener Film von ${film} deckt eine schwarzweiße Prüfkarte, aber durch seine Dunkelheit, nicht weil er Licht zurückwirft: Dünner ausgestrichen lasiert er.`,
     fr: `Un film sec ${fr.of(film)} couvre une carte noire et blanche, mais parce qu’il est sombre, non parce qu’il a du corps\u202f: étalé plus mince, il sert de glacis.`,
-    es: `Una película seca de ${film} cubre una carta en blanco y negro, pero por oscura, no por su cuerpo: extendida más fina, sirve de veladura.`,
+    es: `En película seca, ${film} cubren una carta en blanco y negro, pero por oscuridad, no por cuerpo: más fina, la película sirve de veladura.`,
   }),
 
   /** @param area with its unit, "360 cm²/ml". */

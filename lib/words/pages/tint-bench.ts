@@ -198,8 +198,8 @@ export const TINT_BENCH = {
     price: {
       en: "Price of 10 ml",
       de: "Preis für 10\u00a0ml",
-      fr: "Prix de 10 ml",
-      es: "Precio de 10 ml",
+      fr: "Prix de 10\u00a0ml",
+      es: "Precio de 10\u00a0ml",
     },
   },
   munsellNone: {

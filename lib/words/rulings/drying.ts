@@ -156,7 +156,7 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: ({ pigments, daysInLinseed }) =>
       `How much there is of ${en.namesWithin(pigments)} is not recorded: the days run from those of the faster alone to those of the slower (in linseed oil ${en.dayCount(daysInLinseed)}).`,
     de: ({ pigments, daysInLinseed }) =>
-      `Wie viel von ${de.namesWithin(pigments)} darin ist, ist nicht aufgezeichnet: Die Tage reichen von denen des schnelleren Pigments allein bis zu denen des langsameren (in Leinöl ${de.dayCount(daysInLinseed)}).`,
+      `Die Anteile (${de.namesWithin(pigments)}) sind nicht aufgezeichnet: Die Tage reichen von denen des schnelleren Pigments allein bis zu denen des langsameren (in Leinöl ${de.dayCount(daysInLinseed)}).`,
     fr: ({ pigments, daysInLinseed }) =>
       `La part ${fr.of(fr.namesWithin(pigments))} n’est pas consignée\u202f: les jours vont de ceux du plus rapide seul à ceux du plus lent (dans l’huile de lin, ${fr.dayCount(daysInLinseed)}).`,
     es: ({ pigments, daysInLinseed }) =>
@@ -345,7 +345,9 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: ({ pigment }) =>
       `Makers often add a drier to ${en.within(pigment)}; none is recorded in this paint.`,
     de: ({ pigment }) =>
-      `Bei ${de.within(pigment)} setzen Hersteller oft Sikkativ zu; in dieser Farbe ist keines aufgezeichnet.`,
+      de.sentence(
+        `${de.within(pigment)}: Hersteller setzen hier oft Sikkativ zu; in dieser Farbe ist keines aufgezeichnet`,
+      ),
     fr: ({ pigment }) =>
       `Les fabricants ajoutent souvent un siccatif à ${fr.within(pigment)}\u202f; aucun n’est consigné dans cette peinture.`,
     es: ({ pigment }) =>
@@ -357,7 +359,7 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     de: ({ metals }) =>
       `In der Tube nimmt Kohlenstoff weiter Sikkativ auf (${de.listed(metals.map((metal) => METALS[metal].de))}): Lange gelagerte Farbe kann langsamer trocknen als frische.`,
     fr: ({ metals }) =>
-      `Dans le tube, le carbone continue à retenir du siccatif (${fr.listed(metals.map((metal) => METALS[metal].fr))})\u202f: une peinture longtemps gardée peut sécher plus lentement qu’une fraîche.`,
+      `Dans le tube, le carbone continue à retenir du siccatif (${fr.listed(metals.map((metal) => METALS[metal].fr))})\u202f: une peinture longtemps gardée peut sécher plus lentement qu’une peinture fraîche.`,
     es: ({ metals }) =>
       `En el tubo el carbono sigue reteniendo secante (${es.listed(metals.map((metal) => METALS[metal].es))}): una pintura guardada mucho tiempo puede secar más despacio que una fresca.`,
   },
@@ -552,7 +554,7 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: ({ oilVolumeFraction, from }) =>
       `${ends(oilVolumeFraction)[0] < from ? "It may be rich in oil" : "Rich in oil"} (${en.percent(oilVolumeFraction)} of the dry film by volume): from ${en.percent(from)} on a thick stroke may wrinkle.`,
     de: ({ oilVolumeFraction, from }) =>
-      `${ends(oilVolumeFraction)[0] < from ? "Die Farbe kann reich an Öl sein" : "Reich an Öl"} (${de.percent(oilVolumeFraction)} des trockenen Films nach Volumen): Ab ${de.percent(from)} kann sie, dick aufgetragen, runzelig auftrocknen.`,
+      `${ends(oilVolumeFraction)[0] < from ? "Die Farbe kann reich an Öl sein" : "Reich an Öl"} (${de.percent(oilVolumeFraction)} des trockenen Films nach Volumen): Ab ${de.percent(from)} kann die Farbe, dick aufgetragen, runzelig auftrocknen.`,
     fr: ({ oilVolumeFraction, from }) =>
       `${ends(oilVolumeFraction)[0] < from ? "Peut être riche en huile" : "Riche en huile"} (${fr.percent(oilVolumeFraction)} du film sec en volume)\u202f: à partir de ${fr.percent(from)} une touche épaisse peut se rider.`,
     es: ({ oilVolumeFraction, from }) =>

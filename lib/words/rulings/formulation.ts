@@ -16,7 +16,9 @@ export const FORMULATION_RULINGS: NamingRulings<FormulationStatement> = {
     en: ({ mediums }) =>
       `We do not know how much of ${en.namesWithin(mediums)} dries away: ${mediums.length > 1 ? "they hold" : "it holds"} a solvent, and all is reckoned as film.`,
     de: ({ mediums }) =>
-      `Wie viel von ${de.namesWithin(mediums)} verdunstet, ist nicht bekannt: Es ist Lösemittel darin, und alles ist als Film gerechnet.`,
+      de.sentence(
+        `${de.namesWithin(mediums)}: Wie viel davon verdunstet, ist nicht bekannt. Es ist Lösemittel darin, und alles ist als Film gerechnet`,
+      ),
     fr: ({ mediums }) =>
       `On ignore quelle part ${fr.of(fr.namesWithin(mediums))} s’en va en séchant\u202f: il s’y trouve un solvant, et tout est compté comme film.`,
     es: ({ mediums }) =>
@@ -311,11 +313,11 @@ export const FORMULATION_RULINGS: NamingRulings<FormulationStatement> = {
       ),
     fr: ({ finish: measured, gloss60, betterAngle }) =>
       fr.sentence(
-        `${FINISHES[measured].fr} selon la mesure\u202f: ${fr.withUnit(fr.significant(gloss60, 2), "unités de brillance")} à 60\u00b0${betterAngle === undefined ? "" : `\u202f; ${betterAngle}\u00b0 en diraient plus`}`,
+        `${FINISHES[measured].fr} selon la mesure\u202f: ${fr.withUnit(fr.significant(gloss60, 2), "unités de brillance")} à 60\u00b0${betterAngle === undefined ? "" : `\u202f; un angle de ${betterAngle}\u00b0 en dirait plus`}`,
       ),
     es: ({ finish: measured, gloss60, betterAngle }) =>
       es.sentence(
-        `${FINISHES[measured].es} según la medición: ${es.withUnit(es.significant(gloss60, 2), "unidades de brillo")} a 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 dirían más`}`,
+        `${FINISHES[measured].es} según la medición: ${es.withUnit(es.significant(gloss60, 2), "unidades de brillo")} a 60\u00b0${betterAngle === undefined ? "" : `; un ángulo de ${betterAngle}\u00b0 diría más`}`,
       ),
   },
   "glossier-than-expected": {

@@ -90,7 +90,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ ingredients, limit, massFraction }) =>
       `Comes along with ${enLabel.named(ingredients)} from ${en.percent(limit)} on: ${en.percent(massFraction)}.`,
     de: ({ ingredients, limit, massFraction }) =>
-      `Kommt mit ${deLabel.named(ingredients)} ab ${de.percent(limit)} hinzu: ${de.percent(massFraction)}.`,
+      `Kommt ab ${de.percent(limit)} hinzu: ${deLabel.named(ingredients)}, ${de.percent(massFraction)}.`,
     fr: ({ ingredients, limit, massFraction }) =>
       `Vient avec ${frLabel.named(ingredients)} à partir de ${fr.percent(limit)}\u202f: ${fr.percent(massFraction)}.`,
     es: ({ ingredients, limit, massFraction }) =>
@@ -138,7 +138,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ ingredients }) =>
       `Not classified, but ${enLabel.named(ingredients)} in it means that a safety data sheet must be given on request.`,
     de: ({ ingredients }) =>
-      `Nicht eingestuft, doch wegen ${deLabel.named(ingredients)} ist auf Anfrage ein Sicherheitsdatenblatt abzugeben.`,
+      `Nicht eingestuft, aber enthalten: ${deLabel.named(ingredients)}. Auf Anfrage ist daher ein Sicherheitsdatenblatt abzugeben.`,
     fr: ({ ingredients }) =>
       `Non classé, mais la présence ${fr.of(frLabel.named(ingredients))} oblige à donner une fiche de données de sécurité sur demande.`,
     es: ({ ingredients }) =>
@@ -147,7 +147,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
   "as-its-supplier-states": {
     en: ({ ingredients }) =>
       en.sentence(`As the supplier of ${enLabel.named(ingredients)} states it`),
-    de: ({ ingredients }) => `Nach Angabe des Lieferanten von ${deLabel.named(ingredients)}.`,
+    de: ({ ingredients }) => `Nach Angabe des Lieferanten (${deLabel.named(ingredients)}).`,
     fr: ({ ingredients }) =>
       `Selon ce que déclare le fournisseur ${fr.of(frLabel.named(ingredients))}.`,
     es: ({ ingredients }) => `Según lo declara el proveedor de ${esLabel.named(ingredients)}.`,
@@ -189,7 +189,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ name }) =>
       `Left out: stated for the dust of ${en.within(name)}, and a paste gives off none.`,
     de: ({ name }) =>
-      `Weggelassen: für den Staub von ${de.within(name)} angegeben, und eine Paste gibt keinen ab.`,
+      `Weggelassen: für den Staub angegeben (${de.within(name)}), und eine Paste gibt keinen ab.`,
     fr: ({ name }) =>
       `Laissé de côté\u202f: déclaré pour la poussière ${fr.of(fr.within(name))}, et une pâte n’en dégage pas.`,
     es: ({ name }) =>
@@ -199,7 +199,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ name }) =>
       `Left out: stated for the vapour of ${en.within(name)}, and a powder gives off none.`,
     de: ({ name }) =>
-      `Weggelassen: für den Dampf von ${de.within(name)} angegeben, und ein Pulver gibt keinen ab.`,
+      `Weggelassen: für den Dampf angegeben (${de.within(name)}), und ein Pulver gibt keinen ab.`,
     fr: ({ name }) =>
       `Laissé de côté\u202f: déclaré pour la vapeur ${fr.of(fr.within(name))}, et une poudre n’en dégage pas.`,
     es: ({ name }) =>
@@ -227,7 +227,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ name }) =>
       `Left out: there is too little of ${en.within(name)} to count; the flash point of the mixture would tell.`,
     de: ({ name }) =>
-      `Weggelassen: Die Menge von ${de.within(name)} ist zu gering, um zu zählen; der Flammpunkt des Gemisches würde es zeigen.`,
+      `Weggelassen: Die Menge ist zu gering, um zu zählen (${de.within(name)}); der Flammpunkt des Gemisches würde es zeigen.`,
     fr: ({ name }) =>
       `Laissé de côté\u202f: trop peu ${fr.of(fr.within(name))} pour compter\u202f; le point d’éclair du mélange le dirait.`,
     es: ({ name }) =>
@@ -337,7 +337,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ statements, name }) =>
       `The supplier of ${en.within(name)} states ${en.listed(statements)}, which is on none of our lists: look it up, and treat as hazardous.`,
     de: ({ statements, name }) =>
-      `Der Lieferant von ${de.within(name)} gibt ${de.listed(statements)} an; das steht auf keiner unserer Listen: nachschlagen und als gefährlich behandeln.`,
+      `Der Lieferant (${de.within(name)}) gibt ${de.listed(statements)} an; das steht auf keiner unserer Listen: nachschlagen und als gefährlich behandeln.`,
     fr: ({ statements, name }) =>
       `Le fournisseur ${fr.of(fr.within(name))} déclare ${fr.listed(statements)}, qui n’est sur aucune de nos listes\u202f: à vérifier, et à traiter comme dangereux.`,
     es: ({ statements, name }) =>
@@ -360,9 +360,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ classes }) =>
       `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen kindergesicherten Verschluss (${de.listed(classes.map(deLabel.classByRoute))}).`,
     fr: ({ classes }) =>
-      `Vendu au grand public, son emballage demande une fermeture de sécurité pour enfants (${fr.listed(classes.map(frLabel.classByRoute))}).`,
+      `Pour la vente au grand public, l’emballage demande une fermeture de sécurité pour enfants (${fr.listed(classes.map(frLabel.classByRoute))}).`,
     es: ({ classes }) =>
-      `Vendido al público, su envase necesita un cierre de seguridad para niños (${es.listed(classes.map(esLabel.classByRoute))}).`,
+      `Para la venta al público, el envase necesita un cierre de seguridad para niños (${es.listed(classes.map(esLabel.classByRoute))}).`,
   },
   "tactile-warning": {
     en: ({ classes }) =>
@@ -370,9 +370,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ classes }) =>
       `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen tastbaren Gefahrenhinweis (${de.listed(classes.map(deLabel.classByRoute))}).`,
     fr: ({ classes }) =>
-      `Vendu au grand public, son emballage demande une indication de danger détectable au toucher (${fr.listed(classes.map(frLabel.classByRoute))}).`,
+      `Pour la vente au grand public, l’emballage demande une indication de danger détectable au toucher (${fr.listed(classes.map(frLabel.classByRoute))}).`,
     es: ({ classes }) =>
-      `Vendido al público, su envase necesita una advertencia de peligro táctil (${es.listed(classes.map(esLabel.classByRoute))}).`,
+      `Para la venta al público, el envase necesita una advertencia de peligro táctil (${es.listed(classes.map(esLabel.classByRoute))}).`,
   },
 
   "frame-differs": {

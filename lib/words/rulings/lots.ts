@@ -132,7 +132,7 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     en: ({ of, count }) =>
       `${upperFirst(enLot.CHARTED[of])} has risen over ${count} lots one after another: it drifts.`,
     de: ({ of, count }) =>
-      `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gestiegen: ein Trend.`,
+      `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gestiegen, also ein Trend.`,
     fr: ({ of, count }) =>
       `${upperFirst(frLot.CHARTED[of])}\u202f: en hausse sur ${count} lots de suite, ce qui est une dérive.`,
     es: ({ of, count }) =>
@@ -142,7 +142,7 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     en: ({ of, count }) =>
       `${upperFirst(enLot.CHARTED[of])} has fallen over ${count} lots one after another: it drifts.`,
     de: ({ of, count }) =>
-      `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gefallen: ein Trend.`,
+      `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gefallen, also ein Trend.`,
     fr: ({ of, count }) =>
       `${upperFirst(frLot.CHARTED[of])}\u202f: en baisse sur ${count} lots de suite, ce qui est une dérive.`,
     es: ({ of, count }) =>

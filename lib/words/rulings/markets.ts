@@ -45,7 +45,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
     de: ({ names, ...act }) =>
       deMarket.forbidden(
         act,
-        `welche Bleiverbindung in ${de.namesWithin(names)} steckt, ist nicht aufgezeichnet, und Carbonate und Sulfate des Bleis dürfen weder in Verkehr gebracht noch als Farbe verwendet werden ${deMarket.inForce(act)}`,
+        `welche Bleiverbindung ${de.namesWithin(names)} ${names.length > 1 ? "enthalten" : "enthält"}, ist nicht aufgezeichnet, und Carbonate und Sulfate des Bleis dürfen weder in Verkehr gebracht noch als Farbe verwendet werden ${deMarket.inForce(act)}`,
       ),
     fr: ({ names, ...act }) =>
       frMarket.forbidden(
@@ -87,11 +87,11 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     fr: ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
       fr.sentence(
-        `au travail, le plomb dans l’air doit rester au-dessous de ${fr.withUnit(fr.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} sur huit heures, et dans le sang au-dessous de ${fr.withUnit(fr.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} jusqu’au ${fr.dateWords(until)}, de ${fr.withUnit(fr.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} ensuite ${frMarket.inForce(act)}\u202f; un pays peut fixer une limite plus basse`,
+        `au travail, le plomb dans l’air doit rester au-dessous de ${fr.withUnit(fr.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} sur huit heures, et dans le sang au-dessous de ${fr.withUnit(fr.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100\u00a0ml")} jusqu’au ${fr.dateWords(until)}, de ${fr.withUnit(fr.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100\u00a0ml")} ensuite ${frMarket.inForce(act)}\u202f; un pays peut fixer une limite plus basse`,
       ),
     es: ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
       es.sentence(
-        `en el trabajo, el plomo en el aire debe quedar por debajo de ${es.withUnit(es.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} en ocho horas y en la sangre por debajo de ${es.withUnit(es.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} hasta el ${es.dateWords(until)}, de ${es.withUnit(es.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} desde entonces ${esMarket.inForce(act)}; un país puede fijar un límite más bajo`,
+        `en el trabajo, el plomo en el aire debe quedar por debajo de ${es.withUnit(es.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} en ocho horas y en la sangre por debajo de ${es.withUnit(es.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100\u00a0ml")} hasta el ${es.dateWords(until)}, de ${es.withUnit(es.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100\u00a0ml")} desde entonces ${esMarket.inForce(act)}; un país puede fijar un límite más bajo`,
       ),
   },
   "substance-of-very-high-concern": {

@@ -21,33 +21,37 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
   "drift-grows-lighter": {
     en: (v) => `${enMixture.losing(v)} it only grows lighter (${enMixture.change(v)}).`,
     de: (v) => `${deMixture.losing(v)} wird die Farbe nur heller (${deMixture.change(v)}).`,
-    fr: (v) => `${frMixture.losing(v)} elle ne fait que s’éclaircir (${frMixture.change(v)}).`,
-    es: (v) => `${esMixture.losing(v)} solo se aclara (${esMixture.change(v)}).`,
+    fr: (v) =>
+      `${frMixture.losing(v)} la couleur ne fait que s’éclaircir (${frMixture.change(v)}).`,
+    es: (v) => `${esMixture.losing(v)} el color solo se aclara (${esMixture.change(v)}).`,
   },
   "drift-grows-darker": {
     en: (v) => `${enMixture.losing(v)} it only grows darker (${enMixture.change(v)}).`,
     de: (v) => `${deMixture.losing(v)} wird die Farbe nur dunkler (${deMixture.change(v)}).`,
-    fr: (v) => `${frMixture.losing(v)} elle ne fait que s’assombrir (${frMixture.change(v)}).`,
-    es: (v) => `${esMixture.losing(v)} solo se oscurece (${esMixture.change(v)}).`,
+    fr: (v) =>
+      `${frMixture.losing(v)} la couleur ne fait que s’assombrir (${frMixture.change(v)}).`,
+    es: (v) => `${esMixture.losing(v)} el color solo se oscurece (${esMixture.change(v)}).`,
   },
   "drift-grows-duller": {
     en: (v) => `${enMixture.losing(v)} its colour grows duller (${enMixture.change(v)}).`,
     de: (v) => `${deMixture.losing(v)} wird die Farbe stumpfer (${deMixture.change(v)}).`,
-    fr: (v) => `${frMixture.losing(v)} sa couleur se ternit (${frMixture.change(v)}).`,
-    es: (v) => `${esMixture.losing(v)} su color se apaga (${esMixture.change(v)}).`,
+    fr: (v) => `${frMixture.losing(v)} la couleur se ternit (${frMixture.change(v)}).`,
+    es: (v) => `${esMixture.losing(v)} el color se apaga (${esMixture.change(v)}).`,
   },
   "drift-grows-stronger": {
     en: (v) => `${enMixture.losing(v)} its colour grows stronger (${enMixture.change(v)}).`,
     de: (v) => `${deMixture.losing(v)} wird die Farbe kräftiger (${deMixture.change(v)}).`,
-    fr: (v) => `${frMixture.losing(v)} sa couleur s’avive (${frMixture.change(v)}).`,
-    es: (v) => `${esMixture.losing(v)} su color se aviva (${esMixture.change(v)}).`,
+    fr: (v) => `${frMixture.losing(v)} la couleur s’avive (${frMixture.change(v)}).`,
+    es: (v) => `${esMixture.losing(v)} el color se aviva (${esMixture.change(v)}).`,
   },
   "drift-goes-toward": {
     en: (v) => `${enMixture.losing(v)} it goes towards ${v.toward} (${enMixture.change(v)}).`,
     de: (v) =>
       `${deMixture.losing(v)} verschiebt sich die Farbe nach ${TOWARD[v.toward].de} (${deMixture.change(v)}).`,
-    fr: (v) => `${frMixture.losing(v)} elle vire ${TOWARD[v.toward].fr} (${frMixture.change(v)}).`,
-    es: (v) => `${esMixture.losing(v)} vira ${TOWARD[v.toward].es} (${esMixture.change(v)}).`,
+    fr: (v) =>
+      `${frMixture.losing(v)} la couleur vire ${TOWARD[v.toward].fr} (${frMixture.change(v)}).`,
+    es: (v) =>
+      `${esMixture.losing(v)} el color vira ${TOWARD[v.toward].es} (${esMixture.change(v)}).`,
   },
   "parts-not-recorded": {
     en: () => "Nothing is predicted: the parts of its pigments are not in the record.",
@@ -59,7 +63,7 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     en: (v) =>
       `Nothing is predicted: no paint of ${en.namesWithin(v.components, "or")} alone has let-downs that can be fitted.`,
     de: (v) =>
-      `Keine Vorhersage: Von keiner Farbe aus ${de.namesWithin(v.components, "or")} allein gibt es Aufhellungen, die sich anpassen lassen.`,
+      `Keine Vorhersage: Für ${de.namesWithin(v.components, "or")} allein gibt es keine Farbe mit Aufhellungen, die sich anpassen lassen.`,
     fr: (v) =>
       `Rien n’est prévu\u202f: aucune peinture dont ${fr.namesWithin(v.components, "or")} soit le seul pigment n’a de dégradés utilisables.`,
     es: (v) =>

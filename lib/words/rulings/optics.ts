@@ -132,7 +132,7 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     en: (v) =>
       `Mulled, it has ${en.percent(v.strength)} of its strength when milled${enOptics.comparedIn(v)}.`,
     de: (v) =>
-      `Von Hand angerieben hat sie ${de.percent(v.strength)} der Farbstärke der gewalzten Farbe${deOptics.comparedIn(v)}.`,
+      `Von Hand angerieben hat die Farbe ${de.percent(v.strength)} der Farbstärke der gewalzten Farbe${deOptics.comparedIn(v)}.`,
     fr: (v) =>
       `Broyée à la molette, elle a ${fr.percent(v.strength)} de la force que lui donne la machine${frOptics.comparedIn(v)}.`,
     es: (v) =>
@@ -142,7 +142,7 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     en: (v) =>
       `Mulled, it is the stronger: ${en.percent(v.strength)} of its strength when milled${enOptics.comparedIn(v)}.`,
     de: (v) =>
-      `Von Hand angerieben ist sie stärker: ${de.percent(v.strength)} der Farbstärke der gewalzten Farbe${deOptics.comparedIn(v)}.`,
+      `Von Hand angerieben ist die Farbe stärker: ${de.percent(v.strength)} der Farbstärke der gewalzten Farbe${deOptics.comparedIn(v)}.`,
     fr: (v) =>
       `Broyée à la molette, elle est plus forte\u202f: ${fr.percent(v.strength)} de la force que lui donne la machine${frOptics.comparedIn(v)}.`,
     es: (v) =>
@@ -161,7 +161,7 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
   "mulled-weaker": {
     en: () => "Mulled, expect it weaker than milled: lumps keep part of the colour to themselves.",
     de: () =>
-      "Von Hand angerieben ist sie voraussichtlich schwächer als gewalzt: Agglomerate halten einen Teil des Pigments zurück.",
+      "Von Hand angerieben ist die Farbe voraussichtlich schwächer als gewalzt: Agglomerate halten einen Teil des Pigments zurück.",
     fr: () =>
       "Broyée à la molette, elle sera sans doute plus faible qu’à la machine\u202f: des amas retiennent une part de la couleur.",
     es: () =>
@@ -171,7 +171,7 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     en: (v) =>
       `Mulled, expect it to keep ${en.percent(v.kept)} of its strength (lumps of ${en.micrometres(v.lumpsUm)}), with tints paler and bluer than milled.`,
     de: (v) =>
-      `Von Hand angerieben behält sie voraussichtlich ${de.percent(v.kept)} ihrer Farbstärke (Agglomerate von ${de.micrometres(v.lumpsUm)}); die Aufhellungen sind heller und blauer als gewalzt.`,
+      `Von Hand angerieben behält die Farbe voraussichtlich ${de.percent(v.kept)} ihrer Farbstärke (Agglomerate von ${de.micrometres(v.lumpsUm)}); die Aufhellungen sind heller und blauer als gewalzt.`,
     fr: (v) =>
       `Broyée à la molette, elle gardera sans doute ${fr.percent(v.kept)} de sa force (amas de ${fr.micrometres(v.lumpsUm)}), avec des dégradés plus pâles et plus bleus qu’à la machine.`,
     es: (v) =>

@@ -42,9 +42,9 @@ export const PATCH_RULINGS: RulingsInEach<PhotographStatement> = {
     de: ({ percent }) =>
       `Das Licht ist nach dem unbestrichenen Grund ausgeglichen: Auf die dunkelste Ecke fielen ${de.NUMBERS.decimal(percent, 0)}\u00a0% dessen, was auf die hellste fiel.`,
     fr: ({ percent }) =>
-      `La lumière est égalisée d’après le fond nu\u202f: le coin le plus sombre recevait ${fr.NUMBERS.decimal(percent, 0)} % de ce que recevait le plus clair.`,
+      `La lumière est égalisée d’après le fond nu\u202f: le coin le plus sombre recevait ${fr.NUMBERS.decimal(percent, 0)}\u00a0% de ce que recevait le plus clair.`,
     es: ({ percent }) =>
-      `La luz está igualada según el fondo desnudo: en la esquina más oscura caía el ${es.NUMBERS.decimal(percent, 0)} % de lo que caía en la más clara.`,
+      `La luz está igualada según el fondo desnudo: en la esquina más oscura caía el ${es.NUMBERS.decimal(percent, 0)}\u00a0% de lo que caía en la más clara.`,
   },
   "colour-of-photograph": {
     en: ({ L, a, b }) =>

@@ -1,3 +1,4 @@
+import { upperFirst } from "../letter-case.ts";
 import type { PermanenceStatement } from "../../permanence/statements.ts";
 import { EXPECTED, FORMS, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
@@ -52,7 +53,7 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
     fr: (v) =>
       `Un autre ${wordOf(FORMS, v.form, "fr")} de notre atelier a déjà changé de ${fr.deltaEabText(v.deltaEab)}, comme en catégorie\u00a0${v.category}\u202f; le relevé donne ${fr.deltaEabText(v.recordedDeltaEab)}.`,
     es: (v) =>
-      `Otro ${wordOf(FORMS, v.form, "es")} nuestro ya ha cambiado en ${es.deltaEabText(v.deltaEab)}, como en la categoría\u00a0${v.category}; en el registro consta ${es.deltaEabText(v.recordedDeltaEab)}.`,
+      `Otro ${wordOf(FORMS, v.form, "es")} nuestro ya ha cambiado en ${es.deltaEabText(v.deltaEab)}, como en la categoría\u00a0${v.category}; el registro da ${es.deltaEabText(v.recordedDeltaEab)}.`,
   },
   "exposure-better-than-stated": {
     en: (v) => enPermanence.contradicted(v, "better", `the category ${v.stated} that is stated`),
@@ -160,7 +161,7 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
       ),
     de: ({ pigment, form, deltaEab, category }) =>
       de.sentence(
-        `${de.within(pigment)} wurde hier in einer eigenen Farbe belichtet: ${dePermanence.THE_FORM[form]} änderte sich um ${de.deltaEabText(deltaEab)}, wie in Kategorie\u00a0${category}`,
+        `${de.within(pigment)} wurde hier als einziges Pigment einer Farbe belichtet: ${upperFirst(dePermanence.THE_FORM[form])} änderte sich um ${de.deltaEabText(deltaEab)}, wie in Kategorie\u00a0${category}`,
       ),
     fr: ({ pigment, form, deltaEab, category }) =>
       fr.sentence(
@@ -178,7 +179,7 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
       ),
     de: ({ pigment, form, deltaEab, category }) =>
       de.sentence(
-        `${de.within(pigment)} in einer eigenen Farbe änderte sich im Licht um ${de.deltaEabText(deltaEab)} (${FORMS[form].de}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
+        `${de.within(pigment)} als einziges Pigment einer Farbe änderte sich im Licht um ${de.deltaEabText(deltaEab)} (${FORMS[form].de}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
       ),
     fr: ({ pigment, form, deltaEab, category }) =>
       fr.sentence(
@@ -245,7 +246,7 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
         pigments,
         deltaEab === undefined
           ? undefined
-          : `${de.deltaEabText(deltaEab)}, als eine Farbe daraus allein belichtet wurde`,
+          : `${de.deltaEabText(deltaEab)}, belichtet als einziges Pigment einer Farbe`,
       ),
     fr: ({ pigments, deltaEab }) =>
       frPermanence.leastLightfast(
@@ -384,8 +385,8 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
   "harmed-by-acid": {
     en: (v) => enPermanence.harm(v, "in acid"),
     de: (v) => dePermanence.harm(v, "in Säure"),
-    fr: (v) => frPermanence.harm(v, "à l’acide"),
-    es: (v) => esPermanence.harm(v, "en ácido"),
+    fr: (v) => frPermanence.harm(v, "en milieu acide"),
+    es: (v) => esPermanence.harm(v, "en medio ácido"),
   },
   "harmed-by-sulphur": {
     en: (v) => enPermanence.harm(v, "in sulphurous air"),

@@ -18,7 +18,10 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: (v) =>
       `Weigh and mull ${enStudio.pigments(v)} where an extractor catches the dust, or under a cover; a mask comes on top of that.`,
     de: (v) =>
-      `${upperFirst(deStudio.pigments(v))} nur dort abwiegen und anreiben, wo eine Absaugung den Staub erfasst, oder unter einer Abdeckung; eine Maske kommt noch dazu.`,
+      deStudio.caution(
+        v,
+        "nur dort abwiegen und anreiben, wo eine Absaugung den Staub erfasst, oder unter einer Abdeckung; eine Maske kommt noch dazu",
+      ),
     fr: (v) =>
       `Peser et broyer à la molette ${frStudio.pigments(v)} là où une aspiration capte la poussière, ou sous une cloche\u202f; le masque vient en plus.`,
     es: (v) =>
@@ -26,15 +29,18 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   },
   "no-draught-across-powder": {
     en: (v) => `No draught and no fan across the powder of ${enStudio.pigments(v)}.`,
-    de: (v) => `Keine Zugluft und kein Ventilator über dem Pulver: ${deStudio.pigments(v)}.`,
-    fr: (v) => `Ni courant d’air ni ventilateur sur la poudre\u202f: ${frStudio.pigments(v)}.`,
-    es: (v) => `Ni corrientes de aire ni ventiladores sobre el polvo: ${esStudio.pigments(v)}.`,
+    de: (v) => deStudio.caution(v, "keine Zugluft und kein Ventilator über dem Pulver"),
+    fr: (v) => `Ni courant d’air ni ventilateur sur la poudre${frStudio.named(v)}.`,
+    es: (v) => `Ni corrientes de aire ni ventiladores sobre el polvo${esStudio.named(v)}.`,
   },
   "respirator-ffp2": {
     en: (v) =>
       `For ${enStudio.pigments(v)} wear a fitted mask of FFP2 or N95 at least, as well as the extractor and never in its place.`,
     de: (v) =>
-      `Bei ${deStudio.pigmentsDative(v)} eine dicht sitzende Maske tragen, mindestens FFP2 oder N95, zusätzlich zur Absaugung und nie an ihrer Stelle.`,
+      deStudio.caution(
+        v,
+        "eine dicht sitzende Maske tragen, mindestens FFP2 oder N95, zusätzlich zur Absaugung und nie an ihrer Stelle",
+      ),
     fr: (v) =>
       `Pour ${frStudio.pigments(v)}, porter un masque ajusté FFP2 ou N95 au moins, en plus de l’aspiration et jamais à sa place.`,
     es: (v) =>
@@ -44,7 +50,10 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: (v) =>
       `For ${enStudio.pigments(v)} wear a fitted respirator with a P3 or P100 filter, or a mask of FFP3, as well as the extractor and never in its place.`,
     de: (v) =>
-      `Bei ${deStudio.pigmentsDative(v)} ein dicht sitzendes Atemschutzgerät mit P3- oder P100-Filter oder eine Maske FFP3 tragen, zusätzlich zur Absaugung und nie an ihrer Stelle.`,
+      deStudio.caution(
+        v,
+        "ein dicht sitzendes Atemschutzgerät mit P3- oder P100-Filter oder eine Maske FFP3 tragen, zusätzlich zur Absaugung und nie an ihrer Stelle",
+      ),
     fr: (v) =>
       `Pour ${frStudio.pigments(v)}, porter un appareil respiratoire ajusté à filtre P3 ou P100, ou un masque FFP3, en plus de l’aspiration et jamais à sa place.`,
     es: (v) =>
@@ -53,7 +62,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   "no-ignition-source": {
     en: (v) => `No flame, spark or other source of ignition near ${enStudio.it(v)}.`,
     de: (v) =>
-      `Keine Flamme, keine Funken und keine andere Zündquelle in der Nähe von ${deStudio.itDative(v)}.`,
+      deStudio.caution(v, "keine Flamme, keine Funken und keine andere Zündquelle in der Nähe"),
     fr: (v) =>
       `Ni flamme, ni étincelle, ni autre source d’inflammation à proximité ${frStudio.ofIt(v)}.`,
     es: (v) => `Ninguna llama, chispa ni otra fuente de ignición cerca de ${esStudio.it(v)}.`,
@@ -61,8 +70,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   gloves: {
     en: ({ pigments: of }) =>
       of === undefined ? "Wear gloves." : `Wear gloves with ${en.namesWithin(of)}.`,
-    de: ({ pigments: of }) =>
-      of === undefined ? "Handschuhe tragen." : `Handschuhe tragen bei ${de.namesWithin(of)}.`,
+    de: (v) => deStudio.caution(v, "Handschuhe tragen"),
     fr: ({ pigments: of }) =>
       of === undefined ? "Porter des gants." : `Porter des gants avec ${fr.namesWithin(of)}.`,
     es: ({ pigments: of }) =>
@@ -70,15 +78,14 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   },
   "eye-protection": {
     en: (v) => `Protect the eyes from ${enStudio.it(v)}.`,
-    de: (v) => `Augen schützen vor ${deStudio.itDative(v)}.`,
+    de: (v) => deStudio.caution(v, "die Augen schützen"),
     fr: (v) => `Se protéger les yeux ${frStudio.ofIt(v)}.`,
     es: (v) => `Protegerse los ojos de ${esStudio.it(v)}.`,
   },
   "pregnant-or-nursing-keep-away": {
     en: (v) =>
       `Anyone who is or may become pregnant, or is nursing, keeps away from ${enStudio.it(v)}.`,
-    de: (v) =>
-      `Wer schwanger ist oder sein kann oder stillt, hält sich fern von ${deStudio.itDative(v)}.`,
+    de: (v) => deStudio.caution(v, "Wer schwanger ist oder sein kann oder stillt, hält sich fern"),
     fr: (v) =>
       `Quiconque est enceinte, peut le devenir ou allaite se tient à l’écart ${frStudio.ofIt(v)}.`,
     es: (v) =>
@@ -98,7 +105,10 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: (v) =>
       `Clothes worn for ${enStudio.pigments(v)} stay in the workshop: change before going home, wash them apart, and neither shake nor blow the dust out.`,
     de: (v) =>
-      `Kleidung, die bei der Arbeit mit ${deStudio.pigmentsDative(v)} getragen wird, bleibt in der Werkstatt: vor dem Heimgehen umziehen, Arbeitskleidung getrennt waschen und den Staub weder ausschütteln noch ausblasen.`,
+      deStudio.caution(
+        v,
+        "Arbeitskleidung bleibt in der Werkstatt: vor dem Heimgehen umziehen, sie getrennt waschen und den Staub weder ausschütteln noch ausblasen",
+      ),
     fr: (v) =>
       `Les vêtements portés pour ${frStudio.pigments(v)} restent à l’atelier\u202f: se changer avant de rentrer, les laver à part, et ne pas les secouer ni en chasser la poussière à l’air.`,
     es: (v) =>
@@ -106,14 +116,13 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   },
   "children-keep-away": {
     en: (v) => `Keep children away from ${enStudio.it(v)}.`,
-    de: (v) => `Kinder fernhalten von ${deStudio.itDative(v)}.`,
+    de: (v) => deStudio.caution(v, "Kinder fernhalten"),
     fr: (v) => `Tenir les enfants à l’écart ${frStudio.ofIt(v)}.`,
     es: (v) => `Mantener a los niños alejados de ${esStudio.it(v)}.`,
   },
   "no-food-in-the-room": {
     en: (v) => `No eating, drinking or smoking in the room with ${enStudio.it(v)}.`,
-    de: (v) =>
-      `Nicht essen, trinken oder rauchen im selben Raum wie bei der Arbeit mit ${deStudio.itDative(v)}.`,
+    de: (v) => deStudio.caution(v, "im selben Raum nicht essen, trinken oder rauchen"),
     fr: (v) => `Ne pas manger, boire ni fumer dans la même pièce que ${frStudio.it(v)}.`,
     es: (v) => `No comer, beber ni fumar en la misma sala que ${esStudio.it(v)}.`,
   },
@@ -328,8 +337,12 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
         : `There may be respirable quartz in ${en.namesWithin(of)}: breathed in, it scars the lungs and can cause cancer.`,
     de: ({ pigments: of, known }) =>
       known === "stated"
-        ? `In ${de.namesWithin(of)} ist alveolengängiger Quarz: Eingeatmet vernarbt er die Lunge und kann Krebs erzeugen.`
-        : `In ${de.namesWithin(of)} kann alveolengängiger Quarz sein: Eingeatmet vernarbt er die Lunge und kann Krebs erzeugen.`,
+        ? de.sentence(
+            `${de.namesWithin(of)} ${of.length > 1 ? "enthalten" : "enthält"} alveolengängigen Quarz: Eingeatmet vernarbt er die Lunge und kann Krebs erzeugen`,
+          )
+        : de.sentence(
+            `${de.namesWithin(of)} ${of.length > 1 ? "können" : "kann"} alveolengängigen Quarz enthalten: Eingeatmet vernarbt er die Lunge und kann Krebs erzeugen`,
+          ),
     fr: ({ pigments: of, known }) =>
       known === "stated"
         ? `Il y a du quartz alvéolaire dans ${fr.namesWithin(of)}\u202f: inhalé, il lèse les poumons et peut causer un cancer.`
@@ -343,7 +356,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: ({ pigments: of, statements }) =>
       `The dust of ${en.namesWithin(of)} ${enStudio.effects(statements)}.`,
     de: ({ pigments: of, statements }) =>
-      `Der Staub von ${de.namesWithin(of)} ${deStudio.effects(statements)}.`,
+      de.sentence(`${de.namesWithin(of)}: Der Staub ${deStudio.effects(statements)}`),
     fr: ({ pigments: named, statements }) =>
       `La poussière ${fr.of(fr.namesWithin(named))} ${frStudio.effects(statements)}.`,
     es: ({ pigments: of, statements }) =>
