@@ -1,3 +1,7 @@
+/**
+ * What a sheet is declared with, as `d.quantity(...)`: sections import all of it under one letter, as a schema of
+ * records does with `z`.
+ */
 import type { Figure, FigurePath } from "../quantities/figure.ts";
 import type { Interval, Quantity } from "../quantities/interval.ts";
 import type { Statement } from "../quantities/statement.ts";

@@ -10,6 +10,8 @@ import type { SheetToPrint } from "../print/sheet-paper.ts";
 export interface PackedSheet extends SheetToPrint {
   /** What both pages show, as JSON that is deflated. */
   readonly packed: () => PackedPages;
+  /** Whether its record is another than when something of it was last kept. */
+  readonly isEdited: boolean;
 }
 
 /** The sheets as paper takes them, in order of slug. */

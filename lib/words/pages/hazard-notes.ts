@@ -1,3 +1,4 @@
+import * as fr from "../fr/phrases.ts";
 import { NAMES_OF_LANGUAGES } from "../language-names.ts";
 import { alike } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
@@ -76,7 +77,7 @@ export const HAZARD_NOTES = {
       hint: "bis dahin wie ein gefährlicher Stoff behandelt",
     },
     fr: {
-      message: `Le relevé ne dit rien des dangers de ${whose}\u202f: donner hazards, ou une liste vide si le fournisseur n’en déclare aucun`,
+      message: `Le relevé ne dit rien des dangers ${fr.of(whose)}\u202f: donner hazards, ou une liste vide si le fournisseur n’en déclare aucun`,
       hint: "traité comme dangereux jusque-là",
     },
     es: {
