@@ -73,7 +73,7 @@ export const HAZARD_NOTES = {
       hint: "treated as hazardous until then",
     },
     de: {
-      message: `Die Aufzeichnung schweigt über die Gefahren von ${whose}: hazards angeben oder eine leere Liste, wo der Lieferant keine nennt`,
+      message: `Die Aufzeichnung schweigt über die Gefahren (${whose}): hazards angeben oder eine leere Liste, wo der Lieferant keine nennt`,
       hint: "bis dahin wie ein gefährlicher Stoff behandelt",
     },
     fr: {
@@ -134,7 +134,7 @@ export const HAZARD_NOTES = {
       hint: "review them before they go on a label",
     },
     de: {
-      message: `${names.length === 1 ? "Der Name" : "Die Namen"} auf ${inWords(language).de} von ${names.join("; ")} ${names.length === 1 ? "stammt" : "stammen"} aus dem Gedächtnis: Die Namen des EG-Verzeichnisses gehen vor`,
+      message: `${names.length === 1 ? "Der Name" : "Die Namen"} auf ${inWords(language).de} (${names.join("; ")}) ${names.length === 1 ? "stammt" : "stammen"} aus dem Gedächtnis: Die Namen des EG-Verzeichnisses gehen vor`,
       hint: "vor dem Druck auf ein Etikett prüfen",
     },
     fr: {
