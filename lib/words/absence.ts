@@ -1,4 +1,4 @@
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { MISSING } from "./figures/all-figures.ts";
 import { of } from "./fr/phrases.ts";
 import { textsIn, type InEach, type InOthers } from "./in-each.ts";
@@ -50,7 +50,7 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     es: "la teoría de dos constantes no vale para sus pigmentos",
   },
   "its films tell nothing of hiding": {
-    de: "die Filme sagen nichts über das Decken",
+    de: "die Filme sagen nichts über das Deckvermögen",
     fr: "ses films ne disent rien du pouvoir couvrant",
     es: "sus películas no dicen nada de cómo cubre",
   },
@@ -60,7 +60,7 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     es: "el taller no nombra ningún color de referencia para la fuerza",
   },
   "what a white or an extender does shows in a dark colour let down in it": {
-    de: "was ein Weiß oder ein Füllstoff tut, zeigt eine dunkle Farbe, die damit aufgehellt ist",
+    de: "was ein Weiß oder ein Füllstoff bewirkt, zeigt eine dunkle Farbe, die damit aufgehellt ist",
     fr: "l’effet d’un blanc ou d’une charge se voit sur une couleur sombre qu’on y coupe",
     es: "el efecto de un blanco o de una carga se ve en un color oscuro rebajado con ellos",
   },
@@ -110,7 +110,7 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     es: "{a}, la referencia para la fuerza, no tiene rebajes de los que deducirla",
   },
   "no paint is made of {a} alone": {
-    de: "aus {a} allein ist keine Farbe gemacht",
+    de: "als einziges Pigment kommt {a} in keiner Farbe vor",
     fr: "aucune peinture n’a {a} pour seul pigment",
     es: "ninguna pintura tiene {a} como único pigmento",
   },

@@ -1,24 +1,28 @@
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import {
   CHANGES,
   DISPERSIONS,
   DRYING_CLASSES,
   EXPECTED,
   FINISHES,
+  FRAMES,
   HUES,
   METALS,
   OIL_CLASSES,
   OILS,
   OPACITIES,
+  SIGNAL_WORDS,
 } from "./closed-sets.ts";
 import { textsIn, type InEach, type InOthers } from "./in-each.ts";
 import type { Words } from "./words.ts";
 
-/** Words that a sheet holds as they stand: oils, ways of grinding, metals, grounds of the lightfastness, rules by their names, editions of a frame. */
+/** Words that a sheet holds as they stand: oils, ways of grinding, metals, grounds of the lightfastness, rules by their names, frames of a label and their editions. */
 const FACTS: Readonly<Record<string, InOthers>> = {
   ...OILS,
   ...DISPERSIONS,
   ...METALS,
+  ...SIGNAL_WORDS,
+  ...FRAMES,
   "harmed-by-light": {
     de: "verblasst im Licht",
     fr: "passe à la lumière",
@@ -46,7 +50,7 @@ const FACTS: Readonly<Record<string, InOthers>> = {
     es: "sensible a la humedad",
   },
   "oil-rich-wrinkles-when-thick": {
-    de: "runzelt, wenn dick aufgetragen",
+    de: "dick aufgetragen runzelig",
     fr: "se ride en couche épaisse",
     es: "se arruga en capa gruesa",
   },

@@ -1,12 +1,14 @@
+import { GEOMETRIES, wordOf } from "./closed-sets.ts";
 import { FOUND } from "./figures/all-figures.ts";
 import type { InOthers } from "./in-each.ts";
+import type { SlottedText } from "./slotted-text.ts";
 
 /**
  * How figures are found, by the English of sheet.json: a letter in braces stands for a name or a
  * number. What one figure alone is found by stands with its name, in `figures/`.
  * `npx vitest run --project units test/words/methods.test.ts` names a method without a row.
  */
-export const METHODS: Readonly<Record<string, InOthers>> = {
+export const METHODS: Readonly<Record<string, Readonly<Record<keyof InOthers, SlottedText>>>> = {
   ...FOUND,
   "CIE sums of {a}, d/8 excluded": {
     de: "CIE-Summen von {a}, d/8 ohne Glanz",
@@ -45,14 +47,17 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "K and S from films of {a} µm over the workshop's own opacity chart as read (Y {b} and {c}, {d})":
     {
-      de: "K und S aus Filmen von {a} µm über der eigenen Prüfkarte, wie gemessen (Y {b} und {c}, {d})",
-      fr: "K et S d’après des films de {a} µm sur la carte de contraste de l’atelier, telle que mesurée (Y {b} et {c}, {d})",
-      es: "K y S según películas de {a} µm sobre la carta de contraste del taller, tal como se midió (Y {b} y {c}, {d})",
+      de: (um, black, white, geometry = "") =>
+        `K und S aus Filmen von ${um}\u00a0µm über der eigenen Prüfkarte, wie gemessen (Y ${black} und ${white}, ${wordOf(GEOMETRIES, geometry, "de")})`,
+      fr: (um, black, white, geometry = "") =>
+        `K et S d’après des films de ${um}\u00a0µm sur la carte de contraste de l’atelier, telle que mesurée (Y ${black} et ${white}, ${wordOf(GEOMETRIES, geometry, "fr")})`,
+      es: (um, black, white, geometry = "") =>
+        `K y S según películas de ${um}\u00a0µm sobre la carta de contraste del taller, tal como se midió (Y ${black} y ${white}, ${wordOf(GEOMETRIES, geometry, "es")})`,
     },
   "K and S from films of {a} µm over an opacity chart assumed to read {b} and {c}": {
-    de: "K und S aus Filmen von {a} µm über einer Prüfkarte, angenommen mit {b} und {c}",
-    fr: "K et S d’après des films de {a} µm sur une carte de contraste supposée de {b} et {c}",
-    es: "K y S según películas de {a} µm sobre una carta de contraste que se supone de {b} y {c}",
+    de: "K und S aus Filmen von {a}\u00a0µm über einer Prüfkarte, angenommen mit {b} und {c}",
+    fr: "K et S d’après des films de {a}\u00a0µm sur une carte de contraste supposée de {b} et {c}",
+    es: "K y S según películas de {a}\u00a0µm sobre una carta de contraste que se supone de {b} y {c}",
   },
   "K and S from its films": {
     de: "K und S aus ihren Filmen",
@@ -95,7 +100,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   "as recorded with the readings": {
     de: "wie mit den Messungen aufgezeichnet",
     fr: "selon les relevés, avec les mesures",
-    es: "según consta con las mediciones",
+    es: "según los registros, con las mediciones",
   },
   "as seen by the workshop": {
     de: "wie in der Werkstatt gesehen",
@@ -159,7 +164,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     es: "sus propias K y S, la S del blanco por lo que otros colores hacen en ambos blancos",
   },
   "linseed oil alone x what oil, pigment, drier, film and room each do": {
-    de: "Leinöl allein x was Öl, Pigment, Trockenstoff, Film und Raum je bewirken",
+    de: "Leinöl allein x je ein Faktor für Öl, Pigment, Sikkativ, Film und Raum",
     fr: "huile de lin seule x effets de l’huile, du pigment, du siccatif, du film et de la pièce",
     es: "aceite de linaza solo x efectos del aceite, el pigmento, el secante, la película y la sala",
   },
@@ -224,7 +229,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     es: "luz de superficie de una película de aceite restada y sumada",
   },
   "surface light of an oil film taken off and put on: {a} % of it for satin": {
-    de: "Oberflächenlicht eines Ölfilms abgezogen und zugegeben: {a} % davon für seidenmatt",
+    de: "Oberflächenlicht eines Ölfilms abgezogen und zugegeben: {a}\u00a0% davon für seidenmatt",
     fr: "lumière de surface d’un film d’huile ôtée et ajoutée\u202f: {a}\u00a0% pour le satiné",
     es: "luz de superficie de una película de aceite restada y sumada: {a}\u00a0% para el satinado",
   },

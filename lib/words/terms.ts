@@ -1,5 +1,6 @@
 import type { Standing, StandingKind } from "../quantities/figure.ts";
-import type { Family, Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
+import type { Family } from "../records/schema/terms.ts";
 import { BOUNDS, SIGNAL_WORDS } from "./closed-sets.ts";
 import { textsIn, type InEach } from "./in-each.ts";
 import { saidIn } from "./texts.ts";
@@ -81,7 +82,7 @@ const STANDINGS: Readonly<Record<StandingKind, { readonly word: InEach; readonly
       word: { en: "stated", de: "angegeben", fr: "déclaré", es: "declarado" },
       gloss: {
         en: "somebody’s word, as a supplier’s",
-        de: "jemandes Angabe, etwa eines Lieferanten",
+        de: "die Angabe eines anderen, etwa eines Lieferanten",
         fr: "sur la parole d’autrui, d’un fournisseur par exemple",
         es: "según la palabra de otros, por ejemplo un proveedor",
       },

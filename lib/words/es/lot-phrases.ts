@@ -12,7 +12,7 @@ export const CRITERIA = criteriaIn(
     oilIndex: "Índice de aceite",
     density: "Densidad",
   },
-  "g por 100 g",
+  "g por 100\u00a0g",
 );
 
 export const { limitsText, figureOf, withUncertainty } = criterionFigures(CRITERIA, {

@@ -44,6 +44,11 @@ export function pigments({ pigments: of }: OfPigments): string {
   return of === undefined ? "el pigmento" : namesWithin(of);
 }
 
+/** ": Lamp black" where a caution names pigments. */
+export function named({ pigments: of }: OfPigments): string {
+  return of === undefined ? "" : `: ${namesWithin(of)}`;
+}
+
 /** The pigments that a caution names, or the paint when it names none. */
 export function it({ pigments: of }: OfPigments): string {
   return of === undefined ? "la pintura" : namesWithin(of);

@@ -7,7 +7,8 @@ export const TRADE = {
   "L* a* b*":
     "claridad de 0 a 100, luego de verde a rojo y de azul a amarillo; C* es la distancia al gris",
   Munsell: "matiz, valor de 0 (negro) a 10 (blanco), croma; N es un neutro",
-  "índice de aceite": "gramos de aceite por 100 g de pigmento, en la pintura tal como la hacemos",
+  "índice de aceite":
+    "gramos de aceite por 100\u00a0g de pigmento, en la pintura tal como la hacemos",
   "poder colorante": "el efecto de un poco de color en un blanco",
   brillo:
     "la parte especular: un negro brillante parece más profundo, y un instrumento puede contar el brillo o dejarlo fuera",

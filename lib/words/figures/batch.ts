@@ -10,12 +10,12 @@ export const BATCH_FIGURES = {
   },
   batchLoss: {
     en: "Lost on slab or mill",
-    de: "Verlust auf Reibplatte oder Walze",
+    de: "Verlust auf Reibplatte oder Walzwerk",
     fr: "Perte sur le marbre ou la broyeuse",
     es: "Pérdida en la losa o el molino",
     found: {
       "what lots lost, least and most": {
-        de: "was Chargen verloren, von der geringsten zur größten Menge",
+        de: "was bei Chargen verloren ging, vom kleinsten zum größten Verlust",
         fr: "pertes des lots, de la plus faible à la plus forte",
         es: "pérdidas de los lotes, de la menor a la mayor",
       },
@@ -23,7 +23,7 @@ export const BATCH_FIGURES = {
   },
   batchPigment: {
     en: "Pigment to weigh",
-    de: "Pigment, abzuwiegen",
+    de: "Pigment, einzuwiegen",
     fr: "Pigment à peser",
     es: "Pigmento para pesar",
   },
@@ -64,22 +64,22 @@ export const BATCH_FIGURES = {
     es: "Contiene",
     found: {
       "{a} ml x density": {
-        de: "{a} ml x Dichte",
-        fr: "{a} ml x masse volumique",
-        es: "{a} ml x densidad",
+        de: "{a}\u00a0ml x Dichte",
+        fr: "{a}\u00a0ml x masse volumique",
+        es: "{a}\u00a0ml x densidad",
       },
     },
   },
   fillTakes: {
     en: "100 g take",
-    de: "100 g nehmen ein",
-    fr: "100 g occupent",
-    es: "100 g ocupan",
+    de: "100\u00a0g nehmen ein",
+    fr: "100\u00a0g occupent",
+    es: "100\u00a0g ocupan",
     found: {
       "100 g / density": {
-        de: "100 g / Dichte",
-        fr: "100 g / masse volumique",
-        es: "100 g / densidad",
+        de: "100\u00a0g / Dichte",
+        fr: "100\u00a0g / masse volumique",
+        es: "100\u00a0g / densidad",
       },
     },
   },

@@ -42,9 +42,9 @@ export const DRYING_FIGURES = {
     es: "Aceite de linaza solo, seco al tacto",
     found: {
       "linseed oil alone, thin film, 20–23 °C": {
-        de: "Leinöl allein, dünner Film, 20 bis 23 °C",
-        fr: "huile de lin seule, film mince, 20 à 23 °C",
-        es: "aceite de linaza solo, película fina, de 20 a 23 °C",
+        de: "Leinöl allein, dünner Film, 20 bis 23\u00a0°C",
+        fr: "huile de lin seule, film mince, 20 à 23\u00a0°C",
+        es: "aceite de linaza solo, película fina, de 20 a 23\u00a0°C",
       },
     },
   },
@@ -55,7 +55,7 @@ export const DRYING_FIGURES = {
     es: "Factor",
     found: {
       "days over days without it": {
-        de: "Tage durch Tage ohne es",
+        de: "Tage geteilt durch die Tage ohne diesen Einfluss",
         fr: "nombre de jours divisé par ce qu’il serait sans lui",
         es: "número de días dividido entre el que sería sin él",
       },

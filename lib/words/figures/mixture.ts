@@ -9,7 +9,7 @@ export const MIXTURE_FIGURES = {
     es: "Proporción en el pigmento seco, en volumen",
     found: {
       "share by mass over density": {
-        de: "Masseanteil durch Dichte",
+        de: "Masseanteil geteilt durch Dichte",
         fr: "part en masse divisée par la masse volumique",
         es: "proporción en masa dividida entre la densidad",
       },
@@ -35,7 +35,7 @@ export const MIXTURE_FIGURES = {
     es: "Proporción en las pinturas, tubo a tubo",
     found: {
       "the same over the density of each paint": {
-        de: "dasselbe durch die Dichte jeder Farbe",
+        de: "dasselbe geteilt durch die Dichte jeder Farbe",
         fr: "la même chose, divisée par la masse volumique de chaque peinture",
         es: "lo mismo, dividido entre la densidad de cada pintura",
       },
@@ -108,7 +108,7 @@ export const MIXTURE_FIGURES = {
   },
   neutralChroma: {
     en: "C*ab of the nearest neutral",
-    de: "C*ab des neutralsten Grau",
+    de: "C*ab des neutralsten Graus",
     fr: "C*ab du gris le plus neutre",
     es: "C*ab del gris más neutro",
     found: {

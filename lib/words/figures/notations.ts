@@ -74,7 +74,7 @@ export const NOTATION_FIGURES = {
     es: "Cambio a la luz de lámpara",
     gloss: {
       en: "ΔE00 between daylight and lamplight, to an eye used to each",
-      de: "ΔE00 zwischen Tageslicht und Lampenlicht, für ein daran gewöhntes Auge",
+      de: "ΔE00 zwischen Tageslicht und Lampenlicht, für ein an das jeweilige Licht gewöhntes Auge",
       fr: "ΔE00 entre la lumière du jour et la lumière de lampe, pour un œil adapté à chacune",
       es: "ΔE00 entre la luz del día y la de lámpara, para un ojo adaptado a cada una",
     },

@@ -9,9 +9,9 @@ export const OIL_FIGURES = {
     es: "Índice de aceite",
     gloss: {
       en: "grams of oil to 100 g of pigment, in the paint as made",
-      de: "Gramm Öl auf 100 g Pigment, in der Farbe wie hergestellt",
-      fr: "grammes d’huile pour 100 g de pigment, dans la peinture telle que nous la faisons",
-      es: "gramos de aceite por 100 g de pigmento, en la pintura tal como la hacemos",
+      de: "Gramm Öl auf 100 g Pigment, in der fertigen Farbe",
+      fr: "grammes d’huile pour 100\u00a0g de pigment, dans la peinture telle que nous la faisons",
+      es: "gramos de aceite por 100\u00a0g de pigmento, en la pintura tal como la hacemos",
     },
     found: {
       "rub-out figure x 1.1 to 2": {
@@ -72,9 +72,9 @@ export const OIL_FIGURES = {
     es: "Aceite por volumen de pigmento",
     gloss: {
       en: "the same for 100 cm³ of pigment, so that light and heavy pigments can be compared",
-      de: "dasselbe für 100 cm³ Pigment, damit sich leichte und schwere Pigmente vergleichen lassen",
-      fr: "la même chose pour 100 cm³ de pigment, pour comparer pigments légers et pigments lourds",
-      es: "lo mismo por 100 cm³ de pigmento, para comparar pigmentos ligeros y pesados",
+      de: "dasselbe für 100 cm³ Pigment, damit sich leichte und schwere Pigmente vergleichen lassen",
+      fr: "la même chose pour 100\u00a0cm³ de pigment, pour comparer pigments légers et pigments lourds",
+      es: "lo mismo por 100\u00a0cm³ de pigmento, para comparar pigmentos ligeros y pesados",
     },
     found: {
       "oil index x density of the pigment": {
@@ -167,7 +167,7 @@ export const OIL_FIGURES = {
     es: "PVC entre CPVC efectiva",
     gloss: {
       en: "below 1 there is oil to spare and the film is glossy; above 1 it has voids and is matte",
-      de: "unter 1 ist Öl übrig und der Film glänzt; über 1 hat er Hohlräume und ist matt",
+      de: "unter 1 ist Öl übrig, und der Film glänzt; über 1 hat der Film Hohlräume und ist matt",
       fr: "au-dessous de 1 l’huile est en excès et le film brille\u202f; au-dessus de 1 il a des vides et il est mat",
       es: "por debajo de 1 sobra aceite y la película brilla; por encima de 1 tiene huecos y es mate",
     },
@@ -251,7 +251,20 @@ export const OIL_FIGURES = {
       },
     },
   },
-  gloss60: { en: "Gloss at 60°", de: "Glanz bei 60°", fr: "Brillance à 60°", es: "Brillo a 60°" },
+  gloss60: {
+    en: "Gloss at 60°",
+    de: "Glanz bei 60°",
+    fr: "Brillance à 60°",
+    es: "Brillo a 60°",
+    units: {
+      GU: {
+        en: "gloss units",
+        de: "Glanzeinheiten",
+        fr: "unités de brillance",
+        es: "unidades de brillo",
+      },
+    },
+  },
   finenessOfGrind: {
     en: "Fineness of grind",
     de: "Mahlfeinheit",
@@ -275,18 +288,18 @@ export const OIL_FIGURES = {
   },
   oilBeforeFat: {
     en: "Oil it takes before it is fat",
-    de: "Öl bis zur fetten Farbe",
+    de: "Ölzugabe, bis die Farbe fett ist",
     fr: "Huile qu’elle admet avant d’être grasse",
     es: "Aceite que admite antes de ser grasa",
     gloss: {
       en: "a limit and no dose: oil added, by volume of paint from the tube, until a thick stroke may wrinkle",
-      de: "eine Grenze und keine Menge zum Zugeben: Öl nach Volumen der Farbe aus der Tube, bis ein dicker Strich runzeln kann",
+      de: "eine Grenze, keine empfohlene Zugabe: zugesetztes Öl, bezogen auf das Volumen der Farbe aus der Tube, von dem an ein dicker Auftrag runzelig auftrocknen kann",
       fr: "une limite et non une dose\u202f: huile ajoutée, en volume de peinture sortie du tube, jusqu’à ce qu’une touche épaisse puisse se rider",
       es: "un límite y no una dosis: aceite añadido, por volumen de pintura del tubo, hasta que una pincelada gruesa pueda arrugarse",
     },
     found: {
       "oil added until {a} % of the dry film is oil / volume of the wet paint": {
-        de: "zugesetztes Öl, bis {a} % des trockenen Films Öl sind / Volumen der nassen Farbe",
+        de: "zugesetztes Öl, bis {a}\u00a0% des trockenen Films Öl sind / Volumen der nassen Farbe",
         fr: "huile ajoutée jusqu’à ce que {a}\u00a0% du film sec soit de l’huile / volume de la peinture fraîche",
         es: "aceite añadido hasta que el {a}\u00a0% de la película seca sea aceite / volumen de la pintura fresca",
       },

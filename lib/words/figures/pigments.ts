@@ -46,7 +46,7 @@ export const PIGMENT_FIGURES = {
     es: "Tamaño de partícula",
   },
   formula: { en: "Formula", de: "Formel", fr: "Formule", es: "Fórmula" },
-  mineral: { en: "As a mineral", de: "Als Mineral", fr: "Comme minéral", es: "Como mineral" },
+  mineral: { en: "As a mineral", de: "Als Mineral", fr: "Minéral", es: "Mineral" },
   introduced: { en: "Introduced", de: "Eingeführt", fr: "Introduit en", es: "Introducido en" },
   expectedOpacity: {
     en: "Opacity to expect",
@@ -69,7 +69,7 @@ export const PIGMENT_FIGURES = {
     es: "Metal sobre el aceite",
     found: {
       "{a} % of metal in it, as recorded": {
-        de: "{a} % Metall darin, wie aufgezeichnet",
+        de: "{a}\u00a0% Metall darin, wie aufgezeichnet",
         fr: "{a}\u00a0% de métal, selon les relevés",
         es: "{a}\u00a0% de metal, según los registros",
       },
@@ -101,8 +101,8 @@ export const PIGMENT_FIGURES = {
     es: "Absorción de aceite (amasado)",
     gloss: {
       en: "grams of oil that just bind 100 g of pigment on the slab",
-      de: "Gramm Öl, die 100 g Pigment auf der Reibplatte gerade binden",
-      fr: "grammes d’huile qui lient tout juste 100 g de pigment sur le marbre",
+      de: "Gramm Öl, die 100 g Pigment auf der Reibplatte gerade eben binden",
+      fr: "grammes d’huile qui lient tout juste 100\u00a0g de pigment sur le marbre",
       es: "gramos de aceite que bastan justo para ligar 100\u00a0g de pigmento en la losa",
     },
     found: {

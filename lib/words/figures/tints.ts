@@ -10,7 +10,7 @@ export const TINT_FIGURES = {
   },
   leaveOneOut: {
     en: "Missed when left out",
-    de: "Abweichung, wenn ausgelassen",
+    de: "Abweichung, wenn weggelassen",
     fr: "Écart s’il est laissé de côté",
     es: "Error si se deja fuera",
   },

@@ -12,7 +12,7 @@ export const CRITERIA = criteriaIn(
     oilIndex: "Indice d’huile",
     density: "Masse volumique",
   },
-  "g pour 100 g",
+  "g pour 100\u00a0g",
 );
 
 export const { limitsText, figureOf, withUncertainty } = criterionFigures(CRITERIA, {

@@ -53,6 +53,11 @@ export function pigments({ pigments: of }: OfPigments): string {
   return of === undefined ? "le pigment" : namesWithin(of);
 }
 
+/** ": Lamp black" where a caution names pigments. */
+export function named({ pigments: of }: OfPigments): string {
+  return of === undefined ? "" : `\u202f: ${namesWithin(of)}`;
+}
+
 /** The pigments that a caution names, or the paint when it names none. */
 export function it({ pigments: of }: OfPigments): string {
   return of === undefined ? "la peinture" : namesWithin(of);

@@ -8,7 +8,7 @@ export const TRADE = {
     "clarté de 0 à 100, puis du vert au rouge et du bleu au jaune\u202f; C* est la distance au gris",
   Munsell: "teinte, valeur de 0 (noir) à 10 (blanc), chroma\u202f; N est un neutre",
   "indice d’huile":
-    "grammes d’huile pour 100 g de pigment, dans la peinture telle que nous la faisons",
+    "grammes d’huile pour 100\u00a0g de pigment, dans la peinture telle que nous la faisons",
   "pouvoir colorant": "l’effet d’un peu de couleur dans un blanc",
   reflet:
     "la part spéculaire\u202f: un noir brillant paraît plus profond, et un instrument peut compter le reflet ou le laisser de côté",

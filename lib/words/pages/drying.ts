@@ -8,13 +8,13 @@ export const DRYING = {
   layering: { en: "Layering", de: "Schichten", fr: "Couches", es: "Capas" },
   film: {
     en: "The film, with age",
-    de: "Der Film mit dem Alter",
+    de: "Wie der Film altert",
     fr: "Le film, avec l’âge",
     es: "La película, con la edad",
   },
   contradictions: {
     en: "Where our trial and the rule of thumb disagree",
-    de: "Wo unser Versuch und die Faustregel sich widersprechen",
+    de: "Wo unser Versuch der Faustregel widerspricht",
     fr: "En quoi notre essai et la règle empirique ne s’accordent pas",
     es: "En qué no concuerdan nuestro ensayo y la regla práctica",
   },
@@ -38,7 +38,7 @@ export const DRYING = {
   }),
   none: {
     en: "Not known yet: we have no trial of it, and do not know what its pigment does to drying oil.",
-    de: "Noch nicht bekannt: wir haben keinen Versuch damit und wissen nicht, wie das Pigment auf trocknendes Öl wirkt.",
+    de: "Noch nicht bekannt: Wir haben keinen Versuch damit und wissen nicht, wie das Pigment auf trocknendes Öl wirkt.",
     fr: "Pas encore connu\u202f: nous n’en avons pas d’essai, et nous ignorons l’effet de son pigment sur l’huile siccative.",
     es: "Aún no se sabe: no tenemos ningún ensayo suyo ni sabemos qué efecto tiene su pigmento sobre el aceite secante.",
   },

@@ -62,19 +62,19 @@ export const MIX_FACTS = {
   hiding: {
     hides: (ratio: string, um: string) => ({
       en: `hides a chart at ${um} (contrast ratio ${ratio})`,
-      de: `deckt eine Karte bei ${um} (Kontrastverhältnis ${ratio})`,
+      de: `deckt eine Prüfkarte bei ${um} (Kontrastverhältnis ${ratio})`,
       fr: `couvre une carte à ${um} (rapport de contraste ${ratio})`,
       es: `cubre una carta a ${um} (relación de contraste ${ratio})`,
     }),
     "may hide": (ratio: string, um: string) => ({
       en: `may hide a chart at ${um} (contrast ratio ${ratio})`,
-      de: `deckt bei ${um} vielleicht eine Karte (Kontrastverhältnis ${ratio})`,
+      de: `deckt bei ${um} vielleicht eine Prüfkarte (Kontrastverhältnis ${ratio})`,
       fr: `couvre peut-être une carte à ${um} (rapport de contraste ${ratio})`,
       es: `quizá cubra una carta a ${um} (relación de contraste ${ratio})`,
     }),
     "does not hide": (ratio: string, um: string) => ({
       en: `does not hide a chart at ${um} (contrast ratio ${ratio})`,
-      de: `deckt bei ${um} keine Karte (Kontrastverhältnis ${ratio})`,
+      de: `deckt bei ${um} keine Prüfkarte (Kontrastverhältnis ${ratio})`,
       fr: `ne couvre pas une carte à ${um} (rapport de contraste ${ratio})`,
       es: `no cubre una carta a ${um} (relación de contraste ${ratio})`,
     }),
@@ -82,9 +82,9 @@ export const MIX_FACTS = {
   /** Of a film so dark that its contrast ratio tells only of its darkness. */
   dark: (word: OpacityClass, um: string, hides: boolean) => ({
     en: `${word} at ${um}${hides ? ", though its darkness hides a chart" : ""}`,
-    de: `${OPACITIES[word].de} bei ${um}${hides ? ", auch wenn ihre Dunkelheit eine Karte deckt" : ""}`,
-    fr: `${OPACITIES[word].fr} à ${um}${hides ? ", même si, étant sombre, elle couvre une carte de contraste" : ""}`,
-    es: `${OPACITIES[word].es} a ${um}${hides ? ", aunque por oscura cubre una carta de contraste" : ""}`,
+    de: `${OPACITIES[word].de} bei ${um}${hides ? ", auch wenn sie durch ihre Dunkelheit eine Prüfkarte deckt" : ""}`,
+    fr: `${OPACITIES[word].fr} à ${um}${hides ? ", mais assez sombre pour couvrir une carte de contraste" : ""}`,
+    es: `${OPACITIES[word].es} a ${um}${hides ? ", pero lo bastante oscura para cubrir una carta de contraste" : ""}`,
   }),
   signals: SIGNAL_WORDS,
   contains: (metals: readonly string[]) => ({
@@ -93,10 +93,10 @@ export const MIX_FACTS = {
     fr: `contient\u202f: ${fr.listed(metals.map((metal) => wordOf(METALS, metal, "fr")))}`,
     es: `contiene ${es.listed(metals.map((metal) => wordOf(METALS, metal, "es")))}`,
   }),
-  noWarning: { en: "none needed", de: "keine nötig", fr: "aucun nécessaire", es: "no hace falta" },
+  noWarning: { en: "none needed", de: "keiner nötig", fr: "aucun nécessaire", es: "no hace falta" },
   restricted: (names: readonly string[]) => ({
     en: `${en.listed(names)}: not sold to everybody`,
-    de: `${de.listed(names)}: nicht für jeden verkäuflich`,
+    de: `${de.listed(names)}: nicht frei verkäuflich`,
     fr: `${fr.listed(names)}\u202f: pas en vente pour tous`,
     es: `${es.listed(names)}: no se vende a todos`,
   }),
@@ -125,7 +125,7 @@ export const MIX_FACTS = {
     of[worst] < 2
       ? {
           en: "holds its colour under lamps",
-          de: "hält ihre Farbe unter Lampen",
+          de: "behält ihre Farbe unter Lampen",
           fr: "garde sa couleur à la lampe",
           es: "mantiene su color a la luz de lámparas",
         }

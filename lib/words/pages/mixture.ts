@@ -6,7 +6,7 @@ import { alike, type Texts } from "../texts.ts";
 export const MIXTURE = {
   caption: {
     en: "What it is mixed from",
-    de: "Woraus sie gemischt ist",
+    de: "Woraus die Farbe gemischt ist",
     fr: "Ce qui la compose",
     es: "De qué es mezcla",
   },
@@ -90,7 +90,7 @@ export const MIXTURE = {
   }),
   notMet: (white: string) => ({
     en: `We have not tried it in ${white}: this is a prediction alone.`,
-    de: `In ${white} haben wir sie nicht erprobt: das ist nur eine Vorhersage.`,
+    de: `In ${white} haben wir die Mischung nicht erprobt: Das ist nur eine Vorhersage.`,
     fr: `Nous ne l’avons pas essayée dans ${white}\u202f: c’est une simple prévision.`,
     es: `No lo hemos probado en ${white}: es solo una previsión.`,
   }),
@@ -114,14 +114,14 @@ export const MIXTURE = {
   },
   stepsNote: {
     en: "L* a* b* under D65, 10\u00b0 observer. \u00b1: about 68\u00a0% of predictions stay within it, in \u0394E00, by measured oil paints and by our own let-downs, each left out in turn. Missed by: the \u0394E00 to our own drawdown.",
-    de: "L* a* b* unter D65, 10\u00b0-Beobachter. \u00b1: etwa 68\u00a0% der Vorhersagen bleiben darin, in \u0394E00, nach gemessenen Ölfarben und nach unseren eigenen Aufhellungen, jede der Reihe nach ausgelassen. Abweichung: das \u0394E00 zu unserem eigenen Aufstrich.",
+    de: "L* a* b* unter D65, 10\u00b0-Beobachter. \u00b1: etwa 68\u00a0% der Vorhersagen bleiben darin, in \u0394E00, nach gemessenen Ölfarben und nach unseren eigenen Aufhellungen, jede der Reihe nach weggelassen. Abweichung: das \u0394E00 zu unserem eigenen Aufstrich.",
     fr: "L* a* b* sous D65, observateur 10\u00b0. \u00b1\u202f: environ 68\u00a0% des prévisions restent en deçà, en \u0394E00, d’après des peintures à l’huile mesurées et nos propres dégradés, chacun écarté à son tour. Écart\u202f: le \u0394E00 par rapport à notre propre application.",
     es: "L* a* b* bajo D65, observador de 10\u00b0. \u00b1: alrededor del 68\u00a0% de las previsiones quedan dentro, en \u0394E00, según óleos medidos y nuestros propios rebajes, cada uno dejado fuera por turno. Error: el \u0394E00 respecto a nuestra propia aplicación.",
   },
   drift: {
     heading: {
       en: "If a pigment in it fades",
-      de: "Wenn ein Pigment darin verblasst",
+      de: "Wenn eines der Pigmente verblasst",
       fr: "Si l’un de ses pigments passe",
       es: "Si uno de sus pigmentos se desvanece",
     },
@@ -159,7 +159,7 @@ export const MIXTURE = {
     },
     note: {
       en: "Worked out, not seen: so much of the pigment taken away. The last column leaves lightness out; it is the change of hue.",
-      de: "Errechnet, nicht gesehen: so viel des Pigments weggenommen. Die letzte Spalte lässt die Helligkeit aus; sie ist die Änderung des Bunttons.",
+      de: "Errechnet, nicht beobachtet: So viel vom Pigment ist weggenommen. Die letzte Spalte lässt die Helligkeit außer Acht und zeigt nur die Änderung des Bunttons.",
       fr: "Calculé, non observé\u202f: on ôte cette part du pigment. La dernière colonne laisse la clarté de côté\u202f; c’est le changement de teinte.",
       es: "Calculado, no observado: se quita esa parte del pigmento. La última columna deja fuera la claridad; es el cambio de matiz.",
     },
@@ -183,7 +183,7 @@ export const MIXTURE = {
     }),
     path: (name: string, a: string, b: string) => ({
       en: `${name} 60 % weaker: a* ${a}, b* ${b}`,
-      de: `${name} 60 % schwächer: a* ${a}, b* ${b}`,
+      de: `${name} 60\u00a0% schwächer: a* ${a}, b* ${b}`,
       fr: `${name} plus faible de 60\u00a0%\u202f: a* ${a}, b* ${b}`,
       es: `${name} un 60\u00a0% más débil: a* ${a}, b* ${b}`,
     }),

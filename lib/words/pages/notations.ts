@@ -24,7 +24,7 @@ export const NOTATIONS = {
   },
   none: {
     en: "None yet: no drawdown has been read or matched by eye.",
-    de: "Noch keine: kein Aufstrich ist gemessen oder nach Augenmaß verglichen worden.",
+    de: "Noch keine: Es ist kein Aufstrich gemessen oder nach Augenmaß verglichen worden.",
     fr: "Aucune pour l’instant\u202f: aucune application n’a été mesurée ni comparée à l’œil.",
     es: "Ninguna aún: no se ha medido ni igualado a ojo ninguna aplicación.",
   },
@@ -80,9 +80,9 @@ export const NOTATIONS = {
   },
   curveDescription: (low: string, high: string, lowNm: string, highNm: string) => ({
     en: `Between ${low} at ${lowNm} nm and ${high} at ${highNm} nm.`,
-    de: `Zwischen ${low} bei ${lowNm} nm und ${high} bei ${highNm} nm.`,
-    fr: `Entre ${low} à ${lowNm} nm et ${high} à ${highNm} nm.`,
-    es: `Entre ${low} a ${lowNm} nm y ${high} a ${highNm} nm.`,
+    de: `Zwischen ${low} bei ${lowNm}\u00a0nm und ${high} bei ${highNm}\u00a0nm.`,
+    fr: `Entre ${low} à ${lowNm}\u00a0nm et ${high} à ${highNm}\u00a0nm.`,
+    es: `Entre ${low} a ${lowNm}\u00a0nm y ${high} a ${highNm}\u00a0nm.`,
   }),
   curveLabel: (geometry: string) => ({
     en: `masstone, ${wordOf(GEOMETRIES, geometry, "en")}`,
@@ -110,7 +110,7 @@ export const NOTATIONS = {
   },
   reflectanceTo: (end: string) => ({
     en: `Reflectance factor, enlarged: the axis ends at ${end}`,
-    de: `Reflexionsgrad, vergrößert: die Achse endet bei ${end}`,
+    de: `Reflexionsgrad, vergrößert: Die Achse endet bei ${end}`,
     fr: `Facteur de réflectance, agrandi\u202f: l’axe s’arrête à ${end}`,
     es: `Factor de reflectancia, ampliado: el eje acaba en ${end}`,
   }),

@@ -51,10 +51,10 @@ export const PIGMENT = {
       .filter((part) => part !== undefined)
       .join(", "),
   }),
-  size: (um: string) => alike(`${um} \u00b5m`),
+  size: (um: string) => ({ ...alike(`${um}\u00a0\u00b5m`), en: `${um} \u00b5m` }),
   nothing: {
     en: "We have written down nothing more about it.",
-    de: "Mehr haben wir darüber nicht aufgeschrieben.",
+    de: "Mehr haben wir darüber nicht aufgezeichnet.",
     fr: "Nous n’en avons rien noté de plus.",
     es: "No hemos anotado nada más sobre él.",
   },

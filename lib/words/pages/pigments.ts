@@ -24,7 +24,7 @@ export const PIGMENTS = {
   },
   noColours: {
     en: "No colour is made from it.",
-    de: "Keine Farbe ist daraus gemacht.",
+    de: "Keine Farbe wird daraus hergestellt.",
     fr: "Aucune couleur n’en est faite.",
     es: "Ningún color está hecho con él.",
   },

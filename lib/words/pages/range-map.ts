@@ -20,7 +20,7 @@ export const RANGE_MAP = {
   }),
   lead: {
     en: "Where our colours lie, how they turn as they are let down, and how far mixtures of them reach.",
-    de: "Wo unsere Farben liegen, wie sie sich beim Aufhellen verschieben, und wie weit ihre Mischungen reichen.",
+    de: "Wo unsere Farben liegen, wie sie sich beim Aufhellen verschieben und wie weit ihre Mischungen reichen.",
     fr: "Où se situent nos couleurs, comment elles virent quand on les coupe de blanc, et jusqu’où vont leurs mélanges.",
     es: "Dónde están nuestros colores, cómo viran al rebajarlos, y hasta dónde llegan sus mezclas.",
   },
@@ -91,7 +91,7 @@ export const RANGE_MAP = {
   },
   withoutSaid: (name: string, shares: readonly string[]) => ({
     en: `Without ${en.within(name)} the range is smaller (dotted lines) by ${en.listed(shares)}: areas, right two times in three within the \u00b1.`,
-    de: `Ohne ${de.within(name)} ist das Sortiment kleiner (gepunktete Linien) um ${de.listed(shares)}: Flächen, in zwei von drei Fällen innerhalb des \u00b1 richtig.`,
+    de: `Ohne ${de.within(name)} ist das Sortiment um ${de.listed(shares)} kleiner (gepunktete Linien): Flächen, in zwei von drei Fällen innerhalb des \u00b1 richtig.`,
     fr: `Sans ${fr.within(name)} la gamme est plus petite (lignes pointillées) de ${fr.listed(shares)}\u202f: ce sont des aires, justes deux fois sur trois dans le \u00b1.`,
     es: `Sin ${es.within(name)} la gama es menor (líneas de puntos) en ${es.listed(shares)}: son áreas, acertadas dos veces de cada tres dentro del \u00b1.`,
   }),
@@ -103,7 +103,7 @@ export const RANGE_MAP = {
   }),
   withoutNothing: (name: string) => ({
     en: `Without ${en.within(name)} the range reaches as far: others make its hues.`,
-    de: `Ohne ${de.within(name)} reicht das Sortiment ebenso weit: andere Farben ergeben dieselben Bunttöne.`,
+    de: `Ohne ${de.within(name)} reicht das Sortiment ebenso weit: Andere Farben ergeben dieselben Bunttöne.`,
     fr: `Sans ${fr.within(name)} la gamme va aussi loin\u202f: d’autres donnent ses teintes.`,
     es: `Sin ${es.within(name)} la gama llega igual de lejos: otros dan sus matices.`,
   }),

@@ -6,11 +6,11 @@ import * as fr from "../fr/phrases.ts";
 import * as es from "../es/phrases.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 
 const HOW_IT_HIDES = {
   en: "How it hides",
-  de: "Wie sie deckt",
+  de: "Deckvermögen",
   fr: "Comment elle couvre",
   es: "Cómo cubre",
 };
@@ -99,8 +99,8 @@ export const SHEET_PAGE = {
   },
   noPrice: (markets: readonly string[]) => ({
     en: `No price here: it may not be sold freely in ${en.listed(markets)}.`,
-    de: `Kein Preis hier: nicht frei verkäuflich in: ${de.listed(markets)}.`,
-    fr: `Pas de prix ici\u202f: la vente n’en est pas libre partout (${fr.listed(markets)}).`,
+    de: `Kein Preis, da nicht frei verkäuflich (${de.listed(markets)}).`,
+    fr: `Pas de prix ici\u202f: la vente n’en est pas libre partout (marchés\u202f: ${fr.listed(markets)}).`,
     es: `Aquí no hay precio: no puede venderse libremente en ${es.listed(markets)}.`,
   }),
   notForSale: {
@@ -165,7 +165,7 @@ export const SHEET_PAGE = {
   } as Readonly<Record<string, InEach>>,
   dries: {
     fast: { en: "Fast", de: "Schnell", fr: "Vite", es: "Deprisa" },
-    medium: { en: "Moderately fast", de: "Mittel", fr: "Moyennement", es: "A ritmo medio" },
+    medium: { en: "Moderately fast", de: "Mittelschnell", fr: "Moyennement", es: "A ritmo medio" },
     slow: { en: "Slowly", de: "Langsam", fr: "Lentement", es: "Despacio" },
     "very slow": {
       en: "Very slowly",
@@ -175,11 +175,11 @@ export const SHEET_PAGE = {
     },
   },
   oil: {
-    "very low": { en: "Very low", de: "Sehr wenig", fr: "Très peu", es: "Muy poco" },
-    low: { en: "Low", de: "Wenig", fr: "Peu", es: "Poco" },
-    medium: { en: "Medium", de: "Mittel", fr: "Moyen", es: "Medio" },
-    high: { en: "High", de: "Viel", fr: "Beaucoup", es: "Mucho" },
-    "very high": { en: "Very high", de: "Sehr viel", fr: "Énormément", es: "Muchísimo" },
+    "very low": { en: "Very low", de: "sehr wenig", fr: "Très peu", es: "Muy poco" },
+    low: { en: "Low", de: "wenig", fr: "Peu", es: "Poco" },
+    medium: { en: "Medium", de: "mittel", fr: "Moyen", es: "Medio" },
+    high: { en: "High", de: "viel", fr: "Beaucoup", es: "Mucho" },
+    "very high": { en: "Very high", de: "sehr viel", fr: "Énormément", es: "Muchísimo" },
   },
 
   /** In place of a strength, of what only lengthens a paint. */
@@ -216,7 +216,7 @@ export const SHEET_PAGE = {
     }),
     own: (category: string) => ({
       en: `our own window test: it changed as category ${category} allows; worth more than a supplier\u2019s word, less than the standard\u2019s test`,
-      de: `eigene Prüfung im Fenster: änderte sich so stark, wie Kategorie\u00a0${category} es zulässt; zählt mehr als die Angabe eines Lieferanten, weniger als die Prüfung der Norm`,
+      de: `eigene Prüfung am Fenster: änderte sich so stark, wie Kategorie\u00a0${category} es zulässt; zählt mehr als die Angabe eines Lieferanten, weniger als die Prüfung nach der Norm`,
       fr: `notre propre essai à la fenêtre\u202f: elle a changé autant que le permet la catégorie\u00a0${category}\u202f; cela vaut plus que la parole d’un fournisseur, moins que l’essai de la norme`,
       es: `nuestro propio ensayo en la ventana: cambió lo que permite la categoría\u00a0${category}; vale más que la palabra de un proveedor, menos que el ensayo de la norma`,
     }),
@@ -228,7 +228,7 @@ export const SHEET_PAGE = {
     },
     film: (film: string) => ({
       en: `${film} of dry film hides black and white`,
-      de: `${film} trockener Film decken Schwarz und Weiß`,
+      de: `ein trockener Film von ${film} deckt Schwarz und Weiß`,
       fr: `${film} de film sec couvrent le noir et le blanc`,
       es: `${film} de película seca cubren el negro y el blanco`,
     }),
@@ -240,7 +240,7 @@ export const SHEET_PAGE = {
     },
     byDarkness: (hides: string) => ({
       en: `${hides}, by its darkness`,
-      de: `${hides}, durch ihre Dunkelheit`,
+      de: `${hides}, durch seine Dunkelheit`,
       fr: `${hides}, parce qu’elle est sombre`,
       es: `${hides}, por oscura`,
     }),
@@ -292,7 +292,7 @@ export const SHEET_PAGE = {
     }),
     reference: {
       en: "others are measured against it",
-      de: "daran werden die anderen gemessen",
+      de: "mit ihr werden die anderen verglichen",
       fr: "les autres lui sont comparées",
       es: "los demás se comparan con él",
     },
@@ -328,19 +328,19 @@ export const SHEET_PAGE = {
     },
     noWarning: {
       en: "keep the dry pigment out of the air; oily rags can catch fire",
-      de: "das trockene Pigment aus der Luft halten; ölige Lappen können sich entzünden",
+      de: "trockenes Pigment nicht aufwirbeln; mit Öl getränkte Lappen können sich entzünden",
       fr: "tenir le pigment sec hors de l’air\u202f; les chiffons gras peuvent prendre feu",
       es: "mantener el pigmento seco fuera del aire; los trapos con aceite pueden prenderse",
     },
     noWarningDryOil: {
       en: "keep the dry pigment out of the air",
-      de: "das trockene Pigment aus der Luft halten",
+      de: "trockenes Pigment nicht aufwirbeln",
       fr: "tenir le pigment sec hors de l’air",
       es: "mantener el pigmento seco fuera del aire",
     },
     seeLabel: {
       en: "the whole label is under Safety",
-      de: "das ganze Etikett unter Sicherheit",
+      de: "das ganze Etikett steht unter Sicherheit",
       fr: "toute l’étiquette est sous Sécurité",
       es: "la etiqueta completa está en Seguridad",
     },
@@ -387,13 +387,13 @@ export const SHEET_PAGE = {
     uses: {
       strongest: {
         en: "The strongest of our whites: for pale tints and for covering. A little floods a weak colour.",
-        de: "Das stärkste unserer Weiß: für blasse Aufhellungen und zum Decken. Ein wenig überschwemmt eine schwache Farbe.",
+        de: "Unser stärkstes Weiß: für helle Aufhellungen und zum Decken. Schon ein wenig erdrückt eine schwache Farbe.",
         fr: "Le plus fort de nos blancs\u202f: pour les tons pâles et pour couvrir. Il en faut peu pour noyer une couleur faible.",
         es: "El más fuerte de nuestros blancos: para tonos pálidos y para cubrir. Basta un poco para ahogar un color débil.",
       },
       weakest: {
         en: "The gentlest of our whites: for thin veils, and for tints that a strong white would flood.",
-        de: "Das sanfteste unserer Weiß: für dünne Schleier und für Aufhellungen, die ein starkes Weiß überschwemmen würde.",
+        de: "Unser sanftestes Weiß: für dünne Schleier und für Aufhellungen, die ein starkes Weiß erdrücken würde.",
         fr: "Le plus doux de nos blancs\u202f: pour les voiles minces, et pour les tons qu’un blanc fort noierait.",
         es: "El más suave de nuestros blancos: para velos finos, y para tonos que un blanco fuerte ahogaría.",
       },
@@ -412,7 +412,7 @@ export const SHEET_PAGE = {
     },
     whitens: (parts: string, reference: string, by: string) => ({
       en: `${parts} parts bring one of ${reference} to a middle tone, by ${by}; the fewer, the stronger.`,
-      de: `${parts} Teile bringen einen Teil ${reference} auf einen mittleren Ton, ${wordOf(MEASURES, by, "de")}; je weniger, desto stärker.`,
+      de: `${parts} Teile bringen einen Teil ${reference} auf einen Mittelton, ${wordOf(MEASURES, by, "de")}; je weniger, desto stärker.`,
       fr: `${parts} parts mènent une part ${fr.of(reference)} à un ton moyen, en ${wordOf(MEASURES, by, "fr")}\u202f; moins il en faut, plus il est fort.`,
       es: `${parts} partes llevan una de ${reference} a un tono medio, en ${wordOf(MEASURES, by, "es")}; cuantas menos, más fuerte.`,
     }),
@@ -468,7 +468,7 @@ export const SHEET_PAGE = {
   }),
   whitensDetail: (reference: string, by: string) => ({
     en: `of it bring one of ${reference} to a middle tone, by ${by}`,
-    de: `davon bringen einen Teil ${reference} auf einen mittleren Ton, ${wordOf(MEASURES, by, "de")}`,
+    de: `davon bringen einen Teil ${reference} auf einen Mittelton, ${wordOf(MEASURES, by, "de")}`,
     fr: `mènent une part ${fr.of(reference)} à un ton moyen, en ${wordOf(MEASURES, by, "fr")}`,
     es: `llevan una de ${reference} a un tono medio, en ${wordOf(MEASURES, by, "es")}`,
   }),
@@ -490,7 +490,7 @@ export const SHEET_PAGE = {
     care: { en: "Take care", de: "Vorsicht", fr: "Prendre garde", es: "Tener cuidado" },
     none: {
       en: "No warning",
-      de: "Keine Warnung",
+      de: "Kein Warnhinweis",
       fr: "Sans avertissement",
       es: "Sin advertencia",
     },
@@ -510,7 +510,7 @@ export const SHEET_PAGE = {
       fr: "Peindre avec",
       es: "Pintar con él",
     },
-    permanence: { en: "Will it last", de: "Ob sie hält", fr: "Sa tenue", es: "¿Durará?" },
+    permanence: { en: "Will it last", de: "Beständigkeit", fr: "Sa tenue", es: "¿Durará?" },
     handling: { en: "Safety", de: "Sicherheit", fr: "Sécurité", es: "Seguridad" },
     range: {
       en: "Beside others",
@@ -520,13 +520,13 @@ export const SHEET_PAGE = {
     },
     questions: {
       en: "Asked about it",
-      de: "Dazu gefragt",
+      de: "Fragen dazu",
       fr: "Questions à son sujet",
       es: "Preguntas sobre él",
     },
     unknown: {
       en: "Not known yet, and what it would take",
-      de: "Noch nicht bekannt, und was dazu nötig wäre",
+      de: "Noch nicht bekannt und was dazu nötig wäre",
       fr: "Pas encore connu, et ce qu’il faudrait pour le savoir",
       es: "Aún no se sabe, y qué haría falta para saberlo",
     },
@@ -552,7 +552,7 @@ export const SHEET_PAGE = {
     },
     noSentence: {
       en: "Tried in white; the reading is not enough to say more.",
-      de: "In Weiß erprobt; die Messung reicht nicht, um mehr zu sagen.",
+      de: "In Weiß erprobt; für weitere Angaben reicht die Messung nicht aus.",
       fr: "Essayée dans un blanc\u202f; la mesure ne suffit pas pour en dire plus.",
       es: "Probado en un blanco; la medición no basta para decir más.",
     },
@@ -589,23 +589,23 @@ export const SHEET_PAGE = {
   /** Where it would take more paint than anybody lays. */
   hidesNever: {
     en: "It never hides by itself: not even a coat of half a millimetre would.",
-    de: "Sie deckt nie von sich aus: auch eine Schicht von einem halben Millimeter täte es nicht.",
+    de: "Die Farbe deckt nicht von sich aus: Auch eine Schicht von einem halben Millimeter würde nicht decken.",
     fr: "Elle ne couvre jamais à elle seule, pas même en couche d’un demi-millimètre.",
     es: "Nunca cubre por sí solo, ni siquiera en una capa de medio milímetro.",
   },
   hidesLine: (film: string) => ({
     en: `It takes a dry film of ${film} to hide a black-and-white chart.`,
-    de: `Es braucht einen trockenen Film von ${film}, um eine schwarzweiße Prüfkarte zu decken.`,
+    de: `Um eine schwarzweiße Prüfkarte zu decken, ist ein trockener Film von ${film} nötig.`,
     fr: `Il faut un film sec ${fr.of(film)} pour couvrir une carte noire et blanche.`,
-    es: `Hace falta una película seca de ${film} para cubrir una carta en blanco y negro.`,
+    es: `Para cubrir una carta en blanco y negro hacen falta ${film} de película seca.`,
   }),
 
   /** Of a dark colour of little body. */
   hidesByDarkness: (film: string) => ({
     en: `A dry film of ${film} hides a black-and-white chart, but by its darkness, not its body: spread thinner, it glazes.`,
-    de: `Ein trockener Film von ${film} deckt eine schwarzweiße Prüfkarte, aber durch seine Dunkelheit, nicht weil er Licht zurückwirft: dünner ausgestrichen lasiert er.`,
+    de: `Ein trockener Film von ${film} deckt eine schwarzweiße Prüfkarte, aber durch seine Dunkelheit, nicht weil er Licht zurückwirft: Dünner ausgestrichen lasiert er.`,
     fr: `Un film sec ${fr.of(film)} couvre une carte noire et blanche, mais parce qu’il est sombre, non parce qu’il a du corps\u202f: étalé plus mince, il sert de glacis.`,
-    es: `Una película seca de ${film} cubre una carta en blanco y negro, pero por oscura, no por su cuerpo: extendida más fina, sirve de veladura.`,
+    es: `En película seca, ${film} cubren una carta en blanco y negro, pero por oscuridad, no por cuerpo: más fina, la película sirve de veladura.`,
   }),
 
   /** @param area with its unit, "360 cm²/ml". */
@@ -638,19 +638,19 @@ export const SHEET_PAGE = {
   oilLine: {
     weighed: (grams: string) => ({
       en: `${grams} of pigment, as we make it.`,
-      de: `${grams} Pigment, so wie wir sie herstellen.`,
+      de: `${grams} Pigment, so wie wir die Farbe herstellen.`,
       fr: `${grams} de pigment, telle que nous la faisons.`,
       es: `${grams} de pigmento, tal como lo hacemos.`,
     }),
     reckoned: (grams: string) => ({
       en: `${grams} of pigment, worked out from the paints it is mixed of.`,
-      de: `${grams} Pigment, errechnet aus den Farben, aus denen sie gemischt ist.`,
+      de: `${grams} Pigment, errechnet aus den Farben der Mischung.`,
       fr: `${grams} de pigment, calculé à partir des peintures dont elle est faite.`,
       es: `${grams} de pigmento, calculado a partir de las pinturas de que está hecho.`,
     }),
     recorded: (grams: string) => ({
       en: `${grams} of pigment by our record, which does not say how we know.`,
-      de: `${grams} Pigment nach unserer Aufzeichnung, die nicht sagt, woher wir es wissen.`,
+      de: `${grams} Pigment nach unseren Aufzeichnungen, die nicht sagen, woher der Wert stammt.`,
       fr: `${grams} de pigment selon notre relevé, qui ne dit pas comment nous le savons.`,
       es: `${grams} de pigmento según nuestro registro, que no dice cómo lo sabemos.`,
     }),
@@ -699,7 +699,7 @@ export const SHEET_PAGE = {
       name: HOW_IT_HIDES,
       takes: {
         en: "The spectra of its films over a black-and-white chart: these were read without one.",
-        de: "Die Spektren ihrer Filme über einer schwarzweißen Prüfkarte: gemessen sind sie ohne.",
+        de: "Die Spektren der Filme über einer schwarzweißen Prüfkarte: Gemessen wurde bisher ohne Spektrum.",
         fr: "Les spectres de ses films sur une carte noire et blanche\u202f: ils ont été mesurés sans spectre.",
         es: "Los espectros de sus películas sobre una carta en blanco y negro: se midieron sin espectro.",
       },
@@ -708,7 +708,7 @@ export const SHEET_PAGE = {
       name: { en: "Its oil", de: "Das Öl", fr: "Son huile", es: "Su aceite" },
       takes: {
         en: "A rub-out, or the oil weighed in for a batch.",
-        de: "Eine Ölzahl durch Anreiben, oder das eingewogene Öl eines Ansatzes.",
+        de: "Eine Ölzahl durch Anreiben oder das eingewogene Öl eines Ansatzes.",
         fr: "Une prise d’huile, ou l’huile pesée pour une fabrication.",
         es: "Una absorción de aceite, o el aceite pesado en una fabricación.",
       },
@@ -716,22 +716,22 @@ export const SHEET_PAGE = {
     drying: {
       name: {
         en: "When it dries",
-        de: "Wann sie trocknet",
+        de: "Die Trocknung",
         fr: "Quand elle sèche",
         es: "Cuándo seca",
       },
       takes: {
         en: "A film of known thickness, and the days until it is dry to the touch.",
-        de: "Ein Film bekannter Dicke, und die Tage bis grifftrocken.",
+        de: "Ein Film bekannter Dicke und die Tage, bis er grifftrocken ist.",
         fr: "Un film d’épaisseur connue, et les jours jusqu’à ce qu’il soit sec au toucher.",
         es: "Una película de espesor conocido, y los días hasta que está seca al tacto.",
       },
     },
     permanence: {
-      name: { en: "Whether it lasts", de: "Ob sie hält", fr: "Si elle tient", es: "Si dura" },
+      name: { en: "Whether it lasts", de: "Beständigkeit", fr: "Si elle tient", es: "Si dura" },
       takes: {
         en: "An exposure in the window with a half kept dark, or the supplier\u2019s word.",
-        de: "Eine Belichtung im Fenster, eine Hälfte dunkel gehalten, oder die Angabe des Lieferanten.",
+        de: "Eine Belichtung am Fenster, bei der eine Hälfte dunkel bleibt, oder die Angabe des Lieferanten.",
         fr: "Une exposition à la fenêtre, une moitié gardée à l’obscurité, ou l’indication du fournisseur.",
         es: "Una exposición en la ventana con una mitad a oscuras, o el dato del proveedor.",
       },
@@ -748,13 +748,13 @@ export const SHEET_PAGE = {
   },
   standingsFold: {
     en: "What the marks mean",
-    de: "Was die Zeichen bedeuten",
+    de: "Was die Angaben bedeuten",
     fr: "Ce que veulent dire les marques",
     es: "Qué quieren decir las marcas",
   },
   benchLead: {
     en: "Oil and packing, the pigment, notations, spectra, and how we came by every figure.",
-    de: "Öl und Packung, das Pigment, Notationen, Spektren, und woher wir jeden Wert haben.",
+    de: "Öl und Pigmentpackung, das Pigment, Notationen, Spektren und woher wir jeden Wert haben.",
     fr: "Huile et compacité, pigment, notations, spectres, et d’où nous tenons chaque chiffre.",
     es: "Aceite y empaquetamiento, el pigmento, notaciones, espectros, y de dónde sale cada cifra.",
   },
@@ -766,7 +766,7 @@ export const SHEET_PAGE = {
   }),
   dryPigment: {
     en: "Weighing, mulling and dry pigment are on the bench page.",
-    de: "Abwiegen, Anreiben und trockenes Pigment: siehe die Seite für die Werkbank.",
+    de: "Abwiegen, Anreiben und Umgang mit trockenem Pigment: siehe die Seite für die Werkbank.",
     fr: "Pesée, broyage et pigment sec sont à la page de l’établi.",
     es: "Pesar, moler y el pigmento seco están en la página de la mesa de trabajo.",
   },
@@ -779,19 +779,19 @@ export const SHEET_PAGE = {
     }),
     description: (name: string) => ({
       en: `${name} for whoever makes such paint: oil, packing, pigment, notations and spectra.`,
-      de: `${name} für alle, die solche Farbe herstellen: Öl, Packung, Pigment, Notationen und Spektren.`,
+      de: `${name} für alle, die solche Farbe herstellen: Öl, Pigmentpackung, Pigment, Notationen und Spektren.`,
       fr: `${name} pour qui fabrique une telle peinture\u202f: huile, compacité, pigment, notations et spectres.`,
       es: `${name} para quien fabrica esta pintura: aceite, empaquetamiento, pigmento, notaciones y espectros.`,
     }),
     back: (name: string) => ({
       en: `${name}, for the painter`,
-      de: `${name}, für die Malerei`,
+      de: `${name}, für das Malen`,
       fr: `${name}, pour le peintre`,
       es: `${name}, para el pintor`,
     }),
     evidenceLead: {
       en: "Every figure, how we came by it, what it was worked out from, and the sources:",
-      de: "Jeder Wert, woher wir ihn haben, woraus er errechnet ist, und die Quellen:",
+      de: "Jeder Wert: woher wir ihn haben und woraus er errechnet ist, dazu die Quellen:",
       fr: "Chaque chiffre, d’où nous le tenons, à partir de quoi il est calculé, et les sources\u202f:",
       es: "Cada cifra, de dónde sale, a partir de qué se calculó, y las fuentes:",
     },
@@ -810,7 +810,7 @@ export const SHEET_PAGE = {
       },
       strength: {
         en: "Strength, hiding, glaze",
-        de: "Farbstärke, Decken, Lasur",
+        de: "Farbstärke, Deckvermögen, Lasur",
         fr: "Force, opacité, glacis",
         es: "Fuerza, opacidad, veladura",
       },
@@ -829,7 +829,7 @@ export const SHEET_PAGE = {
       mixture: { en: "As a mixture", de: "Als Mischung", fr: "Comme mélange", es: "Como mezcla" },
       oil: {
         en: "Oil and packing",
-        de: "Öl und Packung",
+        de: "Öl und Pigmentpackung",
         fr: "Huile et compacité",
         es: "Aceite y empaquetamiento",
       },
@@ -866,7 +866,7 @@ export const SHEET_PAGE = {
     }),
     description: (name: string) => ({
       en: `Every figure on the sheet of ${name}, how it was found and what it was worked out from.`,
-      de: `Jeder Wert auf dem Blatt von ${name}, wie er gefunden und woraus er errechnet wurde.`,
+      de: `Jeder Wert auf dem Blatt von ${name}: wie er ermittelt und woraus er errechnet wurde.`,
       fr: `Chaque chiffre de la fiche ${fr.of(name)}, comment il a été trouvé et à partir de quoi il est calculé.`,
       es: `Cada cifra de la ficha de ${name}, cómo se halló y a partir de qué se calculó.`,
     }),

@@ -11,7 +11,7 @@ import { alike, type Texts } from "../texts.ts";
 export const SHEET = {
   description: (name: string, madeOf: string) => ({
     en: `${name}: ${madeOf}. What it does in each white, whether it lasts, when it dries and how to handle it.`,
-    de: `${name}: ${madeOf}. Was sie in jedem Weiß tut, ob sie hält, wann sie trocknet und wie mit ihr umzugehen ist.`,
+    de: `${name}: ${madeOf}. Wie sie sich in jedem Weiß verhält, wie beständig sie ist, wann sie trocknet und wie man mit ihr umgeht.`,
     fr: `${name}\u202f: ${madeOf}. Ce qu’elle donne dans chaque blanc, si elle tient, quand elle sèche et comment la manipuler.`,
     es: `${name}: ${madeOf}. Cómo queda en cada blanco, si dura, cuándo seca y cómo manipularlo.`,
   }),
@@ -44,13 +44,13 @@ export const SHEET = {
   },
   holdsMediums: (mediums: readonly string[]) => ({
     en: `It also holds ${en.listed(mediums)}: what that does to drying, finish and yellowing we have not tried.`,
-    de: `Sie enthält auch ${de.listed(mediums)}: wie sich das auf Trocknung, Glanzgrad und Vergilbung auswirkt, haben wir nicht erprobt.`,
+    de: `Die Farbe enthält auch ${de.listed(mediums)}: Wie sich das auf Trocknung, Glanzgrad und Vergilbung auswirkt, haben wir nicht erprobt.`,
     fr: `Contient aussi ${fr.listed(mediums)}\u202f: nous n’avons pas essayé quel en est l’effet sur le séchage, l’aspect et le jaunissement.`,
     es: `Contiene además ${es.listed(mediums)}: no hemos probado qué efecto tiene eso sobre el secado, el acabado y el amarilleo.`,
   }),
   noPanel: {
     en: "No colour is shown: no drawdown of it has been read or matched yet.",
-    de: "Es wird keine Farbe gezeigt: noch ist kein Aufstrich davon gemessen oder nach Augenmaß verglichen worden.",
+    de: "Es wird keine Farbe gezeigt: Noch ist kein Aufstrich davon gemessen oder nach Augenmaß verglichen worden.",
     fr: "Aucune couleur n’est montrée\u202f: aucune application n’en a encore été mesurée ni comparée à l’œil.",
     es: "No se muestra ningún color: aún no se ha medido ni igualado a ojo ninguna aplicación.",
   },
@@ -89,7 +89,7 @@ export const SHEET = {
     },
     notTestedInTints: {
       en: "by its tints, where it is weaker; not tested here",
-      de: "nach den Aufhellungen, wo sie schwächer ist; hier nicht geprüft",
+      de: "nach den Aufhellungen, wo sie geringer ist; hier nicht geprüft",
       fr: "d’après ses dégradés, où elle est plus faible\u202f; non testée ici",
       es: "por sus rebajes, donde es más débil; no ensayada aquí",
     },

@@ -6,7 +6,7 @@ export const SOURCES = {
   heading: { en: "Sources", de: "Quellen", fr: "Sources", es: "Fuentes" },
   lead: {
     en: "The texts behind the figures, and how far we used each: read, worked from, or quoted from memory.",
-    de: "Die Texte hinter den Werten, und wie weit wir jeden benutzt haben: gelesen, daraus errechnet oder aus dem Gedächtnis zitiert.",
+    de: "Die Texte hinter den Werten und wie weit wir jeden benutzt haben: gelesen, daraus errechnet oder aus dem Gedächtnis zitiert.",
     fr: "Les textes sur lesquels reposent les chiffres, et l’usage que nous avons fait de chacun\u202f: lu, calculé d’après lui, ou cité de mémoire.",
     es: "Los textos en que se apoyan las cifras, y el uso que hicimos de cada uno: leído, calculado a partir de él, o citado de memoria.",
   },

@@ -15,7 +15,7 @@ export const TINT_BENCH = {
   },
   description: {
     en: "Mix colours of the range with a white, and see the colour, its notations and how far it can be trusted.",
-    de: "Farben des Sortiments mit einem Weiß mischen und die Farbe sehen, ihre Notationen und wie weit ihr zu trauen ist.",
+    de: "Farben des Sortiments mit einem Weiß mischen: die Farbe, ihre Notationen und wie verlässlich die Vorhersage ist.",
     fr: "Mélanger des couleurs de la gamme à un blanc, et voir la couleur, ses notations et jusqu’où s’y fier.",
     es: "Mezclar colores de la gama con un blanco, y ver el color, sus notaciones y hasta dónde fiarse.",
   },
@@ -114,7 +114,7 @@ export const TINT_BENCH = {
   controls: { en: "The mixture", de: "Die Mischung", fr: "Le mélange", es: "La mezcla" },
   view: {
     en: "How it is looked at",
-    de: "Wie sie betrachtet wird",
+    de: "Wie die Mischung betrachtet wird",
     fr: "Comment on le regarde",
     es: "Cómo se mira",
   },
@@ -134,7 +134,7 @@ export const TINT_BENCH = {
   },
   read: (p68: string) => ({
     en: `As we read it, within \u0394E00\u00a0${p68}.`,
-    de: `Wie wir sie gemessen haben, auf \u0394E00\u00a0${p68} genau.`,
+    de: `So, wie wir sie gemessen haben, auf \u0394E00\u00a0${p68} genau.`,
     fr: `Tel que nous l’avons mesuré, à \u0394E00\u00a0${p68} près.`,
     es: `Tal como lo medimos, con un error de \u0394E00\u00a0${p68}.`,
   }),
@@ -146,7 +146,7 @@ export const TINT_BENCH = {
   }),
   beyond: {
     en: "Much paler than any mixture that we tried; nobody has looked how well that is predicted.",
-    de: "Viel heller als jede Mischung, die wir erprobt haben; niemand hat nachgesehen, wie gut sich das vorhersagen lässt.",
+    de: "Viel heller als jede Mischung, die wir erprobt haben; wie gut sich das vorhersagen lässt, hat niemand geprüft.",
     fr: "Bien plus pâle que tous les mélanges que nous avons essayés\u202f; personne n’a vérifié si cela se prévoit bien.",
     es: "Mucho más pálido que cualquier mezcla que hayamos probado; nadie ha comprobado si eso se prevé bien.",
   },
@@ -158,13 +158,13 @@ export const TINT_BENCH = {
   },
   lampNote: (lamp: string) => ({
     en: `Shown as an eye that is used to ${lamp} sees it.`,
-    de: `Gezeigt, wie ein Auge sie sieht, das sich an dieses Licht gewöhnt hat: ${lamp}.`,
+    de: `Gezeigt, wie ein Auge die Farbe sieht, das sich an dieses Licht gewöhnt hat: ${lamp}.`,
     fr: `Montré comme le voit un œil adapté à cette lumière\u202f: ${lamp}.`,
     es: `Mostrado como lo ve un ojo adaptado a esta luz: ${lamp}.`,
   }),
   matteNote: {
     en: "A matte film throws its surface light to all sides and looks paler.",
-    de: "Ein matter Film wirft sein Oberflächenlicht nach allen Seiten und wirkt heller.",
+    de: "Ein matter Film streut das Licht seiner Oberfläche nach allen Seiten und wirkt heller.",
     fr: "Un film mat renvoie la lumière de sa surface de tous côtés et paraît plus pâle.",
     es: "Una película mate devuelve la luz de su superficie a todos lados y parece más pálida.",
   },
@@ -197,9 +197,9 @@ export const TINT_BENCH = {
     warning: { en: "Warning", de: "Warnung", fr: "Avertissement", es: "Advertencia" },
     price: {
       en: "Price of 10 ml",
-      de: "Preis von 10 ml",
-      fr: "Prix de 10 ml",
-      es: "Precio de 10 ml",
+      de: "Preis für 10\u00a0ml",
+      fr: "Prix de 10\u00a0ml",
+      es: "Precio de 10\u00a0ml",
     },
   },
   munsellNone: {
@@ -254,7 +254,7 @@ export const TINT_BENCH = {
   },
   copyFailed: {
     en: "The address could not be copied: it stands in the browser\u2019s address line.",
-    de: "Die Adresse ließ sich nicht kopieren: sie steht in der Adresszeile des Browsers.",
+    de: "Die Adresse ließ sich nicht kopieren: Sie steht in der Adresszeile des Browsers.",
     fr: "L’adresse n’a pas pu être copiée\u202f: elle est dans la barre d’adresse du navigateur.",
     es: "La dirección no se pudo copiar: está en la barra de direcciones del navegador.",
   },
@@ -291,7 +291,7 @@ export const TINT_BENCH = {
     }),
     paperNote: {
       en: "The swatch is only as true as your printer.",
-      de: "Das Farbfeld ist nur so treu wie Ihr Drucker.",
+      de: "Das Farbfeld ist nur so farbtreu wie Ihr Drucker.",
       fr: "L’échantillon ne vaut que ce que vaut votre imprimante.",
       es: "La muestra es tan fiel como su impresora, no más.",
     },
@@ -305,7 +305,7 @@ export const TINT_BENCH = {
     }),
     note: (white: string) => ({
       en: `Parts by weight of colour to ${en.within(white)}. Predicted from what we read; beside each row stands how far the palest may be off.`,
-      de: `Gewichtsteile Farbe zu ${de.within(white)}. Vorhergesagt aus unseren Messungen; neben jeder Zeile steht, wie weit die hellste abweichen kann.`,
+      de: `Gewichtsteile Farbe zu ${de.within(white)}. Vorhergesagt aus unseren Messungen; neben jeder Zeile steht, wie weit die hellste Aufhellung abweichen kann.`,
       fr: `Rapport couleur/${fr.within(white)}, en poids. Prévu d’après ce que nous avons mesuré\u202f; à côté de chaque ligne, de combien le plus pâle peut s’écarter.`,
       es: `Proporción color/${es.within(white)}, en peso. Previsto a partir de lo que medimos; junto a cada fila, cuánto puede desviarse el más pálido.`,
     }),
@@ -318,7 +318,7 @@ export const TINT_BENCH = {
     colour: { en: "Colour", de: "Farbe", fr: "Couleur", es: "Color" },
     said: {
       en: "At 1:20, and how sure",
-      de: "Bei 1:20, und wie verlässlich",
+      de: "Bei 1:20 und wie verlässlich",
       fr: "À 1:20, et avec quelle certitude",
       es: "A 1:20, y con qué seguridad",
     },

@@ -13,7 +13,7 @@ import type { RulingsInEach } from "./rulings-in-each.ts";
 export const COLORIMETRY_RULINGS: RulingsInEach<ColorimetryStatement> = {
   "holds-in-lamplight": {
     en: (shifts) => `Holds its colour in lamplight: ${enColorimetry.underEach(shifts)}.`,
-    de: (shifts) => `Hält ihre Farbe bei Lampenlicht: ${deColorimetry.underEach(shifts)}.`,
+    de: (shifts) => `Behält ihre Farbe bei Lampenlicht: ${deColorimetry.underEach(shifts)}.`,
     fr: (shifts) => `Garde sa couleur sous la lampe\u202f: ${frColorimetry.underEach(shifts)}.`,
     es: (shifts) => `Mantiene su color a la luz de lámpara: ${esColorimetry.underEach(shifts)}.`,
   },

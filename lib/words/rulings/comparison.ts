@@ -1,5 +1,5 @@
 import type { ComparisonStatement, PlacesApart, Times } from "../../collection/statements.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 import { comparedWays, type ComparedWay } from "../compared-ways.ts";
 import type { InEach } from "../in-each.ts";
 import * as en from "../en/phrases.ts";
@@ -146,7 +146,7 @@ export const COMPARISON_RULINGS: RulingsInEach<ComparisonStatement> = {
     en: (v) =>
       `Too close to call (colour difference \u0394E*ab ${en.decimals(v.apart, 1)}; our readings can tell ${en.decimals(v.borne, 1)}).`,
     de: (v) =>
-      `Zu nah beieinander (Farbabstand \u0394E*ab ${de.decimals(v.apart, 1)}; unsere Messungen unterscheiden ab ${de.decimals(v.borne, 1)}).`,
+      `Zu ähnlich für ein Urteil (Farbabstand \u0394E*ab ${de.decimals(v.apart, 1)}; unterscheiden lassen sich unsere Messungen ab ${de.decimals(v.borne, 1)}).`,
     fr: (v) =>
       `Trop proche pour trancher (écart de couleur \u0394E*ab ${fr.decimals(v.apart, 1)}\u202f; au-dessous de ${fr.decimals(v.borne, 1)}, nos mesures ne distinguent rien).`,
     es: (v) =>
@@ -156,7 +156,7 @@ export const COMPARISON_RULINGS: RulingsInEach<ComparisonStatement> = {
     en: (v) =>
       `Too close to call (${en.percent(v.share, 1)} apart; such figures can tell ${en.percent(v.borne, 1)}).`,
     de: (v) =>
-      `Zu nah beieinander (Abstand ${de.percent(v.share, 1)}; solche Werte unterscheiden ab ${de.percent(v.borne, 1)}).`,
+      `Zu ähnlich für ein Urteil (Abstand ${de.percent(v.share, 1)}; unterscheiden lassen sich solche Werte ab ${de.percent(v.borne, 1)}).`,
     fr: (v) =>
       `Trop proche pour trancher (écart de ${fr.percent(v.share, 1)}\u202f; au-dessous de ${fr.percent(v.borne, 1)}, de tels chiffres ne distinguent rien).`,
     es: (v) =>
@@ -164,7 +164,7 @@ export const COMPARISON_RULINGS: RulingsInEach<ComparisonStatement> = {
   },
   "compared-too-close": {
     en: () => "Too close to call: the ranges overlap or nearly touch.",
-    de: () => "Zu nah beieinander: die Bereiche überschneiden sich oder berühren sich fast.",
+    de: () => "Zu ähnlich für ein Urteil: Die Bereiche überschneiden sich oder berühren sich fast.",
     fr: () =>
       "Trop proche pour trancher\u202f: les intervalles se recouvrent ou se touchent presque.",
     es: () => "Demasiado parecido para decidir: los intervalos se solapan o casi se tocan.",
@@ -177,7 +177,7 @@ export const COMPARISON_RULINGS: RulingsInEach<ComparisonStatement> = {
   },
   "compared-one-expected": {
     en: () => "The same word, but for one it is only an expectation.",
-    de: () => "Dasselbe Wort, doch bei einer ist es nur eine Erwartung.",
+    de: () => "Dieselbe Angabe, doch bei einer der Farben ist sie nur eine Erwartung.",
     fr: () => "Le même mot, mais pour l’un ce n’est qu’une prévision.",
     es: () => "La misma palabra, pero para uno es solo una previsión.",
   },

@@ -45,7 +45,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
     de: ({ names, ...act }) =>
       deMarket.forbidden(
         act,
-        `welche Bleiverbindung in ${de.namesWithin(names)} steckt, ist nicht aufgezeichnet, und Carbonate und Sulfate des Bleis dürfen weder in Verkehr gebracht noch als Farbe verwendet werden ${deMarket.inForce(act)}`,
+        `welche Bleiverbindung ${de.namesWithin(names)} ${names.length > 1 ? "enthalten" : "enthält"}, ist nicht aufgezeichnet, und Carbonate und Sulfate des Bleis dürfen weder in Verkehr gebracht noch als Farbe verwendet werden ${deMarket.inForce(act)}`,
       ),
     fr: ({ names, ...act }) =>
       frMarket.forbidden(
@@ -65,7 +65,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: (act) =>
       de.sentence(
-        `eine Lizenz gibt es nicht: der Käufer unterschreibt eine Erklärung über die Verwendung, der Lieferant sendet sie mit einer Anzeige an die zuständige Denkmalbehörde und darf frühestens drei Wochen später liefern, wenn sie nicht widerspricht; nur zum Restaurieren oder Erhalten von Kunstwerken aus der Zeit vor 1992, denkmalgeschützten Gebäuden der höchsten Stufen und geschützten Denkmälern ${deMarket.inForce(act)}`,
+        `eine Lizenz gibt es nicht: Der Käufer unterschreibt eine Erklärung über die Verwendung, der Lieferant sendet sie mit einer Anzeige an die zuständige Denkmalbehörde und darf frühestens drei Wochen später liefern, wenn sie nicht widerspricht; nur zum Restaurieren oder Erhalten von Kunstwerken aus der Zeit vor 1992, denkmalgeschützten Gebäuden der höchsten Stufen und geschützten Denkmälern ${deMarket.inForce(act)}`,
       ),
     fr: (act) =>
       fr.sentence(
@@ -83,15 +83,15 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
       de.sentence(
-        `bei der Arbeit bleibt Blei in der Luft über acht Stunden unter ${de.withUnit(de.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} und im Blut unter ${de.withUnit(de.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} bis ${de.dateWords(until)}, danach unter ${de.withUnit(de.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} ${deMarket.inForce(act)}; ein Land kann niedrigere Grenzwerte festlegen`,
+        `bei der Arbeit muss Blei in der Luft über acht Stunden unter ${de.withUnit(de.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} bleiben und im Blut unter ${de.withUnit(de.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100\u00a0ml")} bis zum ${de.dateWords(until)}, danach unter ${de.withUnit(de.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100\u00a0ml")} ${deMarket.inForce(act)}; einzelne Länder können niedrigere Grenzwerte festlegen`,
       ),
     fr: ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
       fr.sentence(
-        `au travail, le plomb dans l’air doit rester au-dessous de ${fr.withUnit(fr.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} sur huit heures, et dans le sang au-dessous de ${fr.withUnit(fr.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} jusqu’au ${fr.dateWords(until)}, de ${fr.withUnit(fr.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} ensuite ${frMarket.inForce(act)}\u202f; un pays peut fixer une limite plus basse`,
+        `au travail, le plomb dans l’air doit rester au-dessous de ${fr.withUnit(fr.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} sur huit heures, et dans le sang au-dessous de ${fr.withUnit(fr.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100\u00a0ml")} jusqu’au ${fr.dateWords(until)}, de ${fr.withUnit(fr.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100\u00a0ml")} ensuite ${frMarket.inForce(act)}\u202f; un pays peut fixer une limite plus basse`,
       ),
     es: ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
       es.sentence(
-        `en el trabajo, el plomo en el aire debe quedar por debajo de ${es.withUnit(es.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} en ocho horas y en la sangre por debajo de ${es.withUnit(es.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} hasta el ${es.dateWords(until)}, de ${es.withUnit(es.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} desde entonces ${esMarket.inForce(act)}; un país puede fijar un límite más bajo`,
+        `en el trabajo, el plomo en el aire debe quedar por debajo de ${es.withUnit(es.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} en ocho horas y en la sangre por debajo de ${es.withUnit(es.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100\u00a0ml")} hasta el ${es.dateWords(until)}, de ${es.withUnit(es.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100\u00a0ml")} desde entonces ${esMarket.inForce(act)}; un país puede fijar un límite más bajo`,
       ),
   },
   "substance-of-very-high-concern": {
@@ -101,7 +101,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: ({ names, ...act }) =>
       de.sentence(
-        `${de.namesWithin(names)} steht auf der Liste der besonders besorgniserregenden Stoffe ${deMarket.inForce(act)}: das Sicherheitsdatenblatt sagt es jedem, der beruflich kauft`,
+        `${de.namesWithin(names)} ${names.length > 1 ? "stehen" : "steht"} auf der Liste der besonders besorgniserregenden Stoffe ${deMarket.inForce(act)}: Das Sicherheitsdatenblatt informiert jeden, der beruflich kauft`,
       ),
     fr: ({ names, ...act }) =>
       fr.sentence(
@@ -119,7 +119,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: ({ names, limit, ...act }) =>
       de.sentence(
-        `enthält ${de.namesWithin(names)}; Eintrag 23 hält ${de.percent(limit)} und mehr Cadmium aus Farben der Zolltarifnummern 3208 und 3209 heraus ${deMarket.inForce(act)}, und Künstlerfarben in Tuben und Gläsern haben eine eigene Nummer, 3213, die der Zoll für diese Farbe bestätigen muss`,
+        `enthält ${de.namesWithin(names)}; Eintrag 23 verbietet ${de.percent(limit)} und mehr Cadmium in Farben der Zolltarifnummern 3208 und 3209 ${deMarket.inForce(act)}, doch Künstlerfarben in Tuben und Gläsern haben eine eigene Nummer, 3213, die der Zoll für diese Farbe bestätigen muss`,
       ),
     fr: ({ names, limit, ...act }) =>
       fr.sentence(
@@ -181,7 +181,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: ({ statements, ...act }) =>
       de.sentence(
-        `${de.listed(statements)} hielte sie von der breiten Öffentlichkeit fern ${deMarket.inForce(act)}; dass Künstlerfarben ausgenommen sind, ist aus dem Gedächtnis zitiert`,
+        `${de.listed(statements)} würde die Abgabe an die breite Öffentlichkeit verbieten ${deMarket.inForce(act)}; dass Künstlerfarben ausgenommen sind, ist aus dem Gedächtnis zitiert`,
       ),
     fr: ({ statements, ...act }) =>
       fr.sentence(
@@ -199,7 +199,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: ({ statements, ...act }) =>
       de.sentence(
-        `nur für gewerbliche Anwender, da sie ${de.listed(statements)} trägt ${deMarket.inForce(act)}`,
+        `nur für gewerbliche Verwender, da das Etikett ${de.listed(statements)} trägt ${deMarket.inForce(act)}`,
       ),
     fr: ({ statements, ...act }) =>
       fr.sentence(
@@ -217,7 +217,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: (act) =>
       de.sentence(
-        `Titandioxid trägt hier keinen Krebshinweis (H351): der Eintrag gilt nicht mehr ${deMarket.since(act)}`,
+        `Titandioxid trägt hier keinen Krebshinweis (H351): Der Eintrag gilt nicht mehr ${deMarket.since(act)}`,
       ),
     fr: (act) =>
       fr.sentence(
@@ -235,7 +235,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: ({ statements, ...act }) =>
       de.sentence(
-        `wird sie im Versand oder online an die breite Öffentlichkeit verkauft, muss das Angebot ihre Gefahren zeigen ${deMarket.inForce(act)}: ${de.listed(statements)}`,
+        `wird die Farbe im Versand oder online an die breite Öffentlichkeit verkauft, muss das Angebot ihre Gefahren nennen ${deMarket.inForce(act)}: ${de.listed(statements)}`,
       ),
     fr: ({ statements, ...act }) =>
       fr.sentence(
@@ -325,7 +325,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: ({ substances, ...act }) =>
       de.sentence(
-        `Kalifornien führt ${de.listed(substances.map((each) => wordOf(SUBSTANCES, deStudio.metalWord(each), "de")))} auf ${deMarket.inForce(act, "Proposition 65")}, und ein Warnhinweis kann fällig sein`,
+        `Kalifornien führt ${de.listed(substances.map((each) => wordOf(SUBSTANCES, deStudio.metalWord(each), "de")))} auf ${deMarket.inForce(act, "Proposition 65")}, und ein Warnhinweis kann nötig sein`,
       ),
     fr: ({ substances, ...act }) =>
       fr.sentence(
@@ -338,7 +338,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
   },
   "acts-not-known-here": {
     en: () => "We do not know the rules elsewhere.",
-    de: () => "Die Regeln anderswo kennen wir nicht.",
+    de: () => "Die Vorschriften in anderen Ländern kennen wir nicht.",
     fr: () => "Nous ne connaissons pas les règles ailleurs.",
     es: () => "No conocemos las normas en otros lugares.",
   },

@@ -13,7 +13,7 @@ export type MixingStatement = MixStatement | FilmStatement | AddressStatement | 
 export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
   "nothing-mixed": {
     en: () => "Nothing is mixed yet: give one paint a part or more.",
-    de: () => "Noch ist nichts gemischt: geben Sie einer Farbe einen Teil oder mehr.",
+    de: () => "Noch ist nichts gemischt: Geben Sie bei einer Farbe einen Teil oder mehr an.",
     fr: () => "Rien n’est encore mélangé\u202f: donner une part ou plus à une peinture.",
     es: () => "Aún no se ha mezclado nada: dé a una pintura una parte o más.",
   },
@@ -31,7 +31,7 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     en: ({ paint, white }) =>
       `${paint} was not tried in ${en.within(white)}, so nothing is known of it there. Choose another white.`,
     de: ({ paint, white }) =>
-      `${paint} wurde in ${de.within(white)} nicht erprobt, daher ist dort nichts bekannt. Wählen Sie ein anderes Weiß.`,
+      `${paint} wurde in ${de.within(white)} nicht erprobt; was dort geschieht, ist daher nicht bekannt. Wählen Sie ein anderes Weiß.`,
     fr: ({ paint, white }) =>
       `${paint} n’a pas été essayé dans ${fr.within(white)}\u202f: on ne sait pas ce que donne ce mélange. Choisir un autre blanc.`,
     es: ({ paint, white }) =>
@@ -68,7 +68,7 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     en: ({ paint }) =>
       `How much pigment is in ${en.within(paint)} has not been recorded, so it cannot be mixed as paint.`,
     de: ({ paint }) =>
-      `Wie viel Pigment in ${de.within(paint)} ist, ist nicht aufgezeichnet; als Farbe lässt es sich daher nicht mischen.`,
+      `Wie viel Pigment in ${de.within(paint)} enthalten ist, ist nicht aufgezeichnet; als Farbe lässt sich das nicht mischen.`,
     fr: ({ paint }) =>
       `La part de pigment ${fr.of(fr.within(paint))} n’est pas consignée\u202f: le mélange de cette peinture ne peut être calculé.`,
     es: ({ paint }) =>
@@ -78,7 +78,7 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     en: ({ white }) =>
       `No thin films of ${en.within(white)} were read, so only a coat that hides can be shown.`,
     de: ({ white }) =>
-      `Von ${de.within(white)} wurden keine dünnen Filme gemessen, daher lässt sich nur ein deckender Auftrag zeigen.`,
+      `Von ${de.within(white)} wurden keine dünnen Filme gemessen; daher lässt sich nur ein deckender Auftrag zeigen.`,
     fr: ({ white }) =>
       `Aucun film mince ${fr.of(fr.within(white))} n’a été mesuré\u202f: seule une couche qui couvre peut être montrée.`,
     es: ({ white }) =>
@@ -88,7 +88,7 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     en: ({ medium }) =>
       `No thin films of ${en.within(medium)} were read, so what it does to the colour is not known.`,
     de: ({ medium }) =>
-      `Von ${de.within(medium)} wurden keine dünnen Filme gemessen; was es mit der Farbe macht, ist daher nicht bekannt.`,
+      `Von ${de.within(medium)} wurden keine dünnen Filme gemessen; die Wirkung auf die Farbe ist daher nicht bekannt.`,
     fr: ({ medium }) =>
       `Aucun film mince ${fr.of(fr.within(medium))} n’a été mesuré, et son effet sur la couleur n’est pas connu.`,
     es: ({ medium }) =>
@@ -97,7 +97,7 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
   "grounds-not-read": {
     en: () => "No opacity chart is on record, so only a coat that hides can be shown.",
     de: () =>
-      "Keine Prüfkarte ist aufgezeichnet, daher lässt sich nur ein deckender Auftrag zeigen.",
+      "Es ist keine Prüfkarte aufgezeichnet; daher lässt sich nur ein deckender Auftrag zeigen.",
     fr: () =>
       "Aucune carte de contraste n’est consignée\u202f: seule une couche qui couvre peut être montrée.",
     es: () =>
@@ -107,7 +107,7 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     en: () =>
       "One of these paints was never let down in this white, so only a coat that hides can be shown.",
     de: () =>
-      "Eine dieser Farben wurde in diesem Weiß nie aufgehellt, daher lässt sich nur ein deckender Auftrag zeigen.",
+      "Eine dieser Farben wurde in diesem Weiß nie aufgehellt; daher lässt sich nur ein deckender Auftrag zeigen.",
     fr: () =>
       "L’une de ces peintures n’a jamais été coupée avec ce blanc\u202f: seule une couche qui couvre peut être montrée.",
     es: () =>
@@ -144,7 +144,7 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     en: ({ key, value }) =>
       `\u201c${value}\u201d is no choice for \u201c${key}\u201d; the usual one is shown.`,
     de: ({ key, value }) =>
-      `„${value}“ steht für „${key}“ nicht zur Wahl; gezeigt wird das Übliche.`,
+      `„${value}“ steht für „${key}“ nicht zur Wahl; gezeigt wird die übliche Einstellung.`,
     fr: ({ key, value }) =>
       `«\u202f${value}\u202f» n’est pas un choix pour «\u202f${key}\u202f»\u202f; le choix habituel est montré.`,
     es: ({ key, value }) =>
@@ -157,8 +157,8 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
         : `\u201c${text}\u201d is no colour that this page can read: try 5PB 4/2, 42 \u22121 \u22127 or #6b6f76.`,
     de: ({ text }) =>
       text === ""
-        ? "Schreiben Sie eine Farbe: eine Munsell-Notation (5PB 4/2), L*a*b* (42 \u22121 \u22127) oder eine Bildschirmfarbe (#6b6f76)."
-        : `„${text}“ ist keine Farbe, die diese Seite lesen kann: versuchen Sie 5PB 4/2, 42 \u22121 \u22127 oder #6b6f76.`,
+        ? "Geben Sie eine Farbe ein: eine Munsell-Notation (5PB 4/2), L*a*b* (42 \u22121 \u22127) oder eine Bildschirmfarbe (#6b6f76)."
+        : `„${text}“ ist keine Farbe, die diese Seite lesen kann: Versuchen Sie 5PB 4/2, 42 \u22121 \u22127 oder #6b6f76.`,
     fr: ({ text }) =>
       text === ""
         ? "Écrire une couleur\u202f: une notation Munsell (5PB 4/2), L*a*b* (42 \u22121 \u22127) ou une couleur d’écran (#6b6f76)."
@@ -172,7 +172,7 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     en: ({ text }) =>
       `No paint can have the colour ${text}: it lies outside what a surface throws back.`,
     de: ({ text }) =>
-      `Keine Farbe kann ${text} haben: das liegt außerhalb dessen, was eine Oberfläche zurückwirft.`,
+      `Keine Farbe kann ${text} haben: Das liegt außerhalb dessen, was eine Oberfläche zurückwirft.`,
     fr: ({ text }) =>
       `Aucune peinture ne peut avoir la couleur ${text}\u202f: elle sort de ce qu’une surface peut renvoyer.`,
     es: ({ text }) =>

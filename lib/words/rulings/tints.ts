@@ -1,7 +1,7 @@
 /** What a colour does in a white, and how sentences of whites are joined. */
 import type { HueWord } from "../../optics/tints/hue-word.ts";
 import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 import { HUES, TOWARD } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as de from "../de/phrases.ts";
@@ -238,7 +238,7 @@ const JOINING = {
   },
   othersBelow: {
     en: "other whites below",
-    de: "weitere Weißtöne unten",
+    de: "weitere Weiß unten",
     fr: "autres blancs plus bas",
     es: "otros blancos más abajo",
   },
