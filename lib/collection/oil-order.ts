@@ -132,14 +132,12 @@ const extremesOfFamily = remembered(
       .flatMap((sheet, nth) => {
         const oil = family === "" || sheet.family === family ? weighedOil(sheet) : undefined;
         if (oil === undefined) return [];
-        return [
-          {
-            sheet,
-            nth,
-            oilIndex: oil.oilIndexGPer100g,
-            byVolume: oilGPer100cm3(oil.oilIndexGPer100g, oil.densityGPerCm3),
-          },
-        ];
+        return {
+          sheet,
+          nth,
+          oilIndex: oil.oilIndexGPer100g,
+          byVolume: oilGPer100cm3(oil.oilIndexGPer100g, oil.densityGPerCm3),
+        };
       })
       .toSorted((one, other) => one.byVolume - other.byVolume);
     type Weighed = (typeof weighed)[number];

@@ -73,7 +73,9 @@ export function liveBuilds(
 
   const next = async (served?: BuildsServed): Promise<BuiltPages | BuildFault> => {
     const started = performance.now();
-    const now = { content: content(), program: programState() };
+    const now = { ...known, content: content() };
+    // What is edited beside the content is seen by the next look: to look takes a while.
+    if (now.content === known.content || count === 0) now.program = programState();
     // A module that a thread has imported never changes there again.
     if (now.program !== known.program || count % BUILDS_A_THREAD === 0) await endThread();
     known = now;

@@ -9,7 +9,7 @@ import { changeSentences, changeTexts } from "../present/change-text.ts";
 import { fileDifferences } from "../publish/file-differences.ts";
 import { publishTarget, type PublishTarget } from "../publish/publish-target.ts";
 import { MANIFESTS_FOLDER } from "../records/content-tree.ts";
-import { LANGUAGES } from "../records/schema/terms.ts";
+import { LANGUAGES } from "../quantities/languages.ts";
 import { OutputFault } from "../site/output-fault.ts";
 import { MANIFEST, MANIFEST_KIND } from "../site/output-manifest.ts";
 import { WORDS } from "../words/languages.ts";

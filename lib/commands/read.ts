@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, extname, join } from "node:path";
 import { codeOf, reasonRefused } from "../diagnostics/error-code.ts";
+import { given } from "../quantities/given.ts";
 import { wavelengthNm, type Spectrum } from "../quantities/spectrum.ts";
 import { decodedText } from "../records/decoded-text.ts";
 import { loadRecords } from "../records/load-records.ts";
@@ -58,20 +59,15 @@ function understood({
 }: UnderstoodReadings): string[] {
   const names = samples.map(({ name }) => name);
   const geometry = [...new Set(samples.flatMap((sample) => sample.geometry ?? []))];
-  return [
+  return given([
     `${format}: ${counted(samples.length, "sample")}${names.length === 0 ? "" : `: ${names.slice(0, NAMED).join(", ")}${names.length > NAMED ? ` and ${names.length - NAMED} more` : ""}`}`,
-    ...(grid === undefined
-      ? []
-      : [
-          `${grid.startNm} to ${wavelengthNm(grid, grid.count - 1)} nm in steps of ${Number(grid.stepNm.toFixed(2))} nm`,
-        ]),
-    ...(samples.length === 0 ? [] : [`highest value ${highest}`]),
-    ...(geometry.length === 0 ? [] : [`geometry ${geometry.join(", ")}`]),
+    grid !== undefined &&
+      `${grid.startNm} to ${wavelengthNm(grid, grid.count - 1)} nm in steps of ${Number(grid.stepNm.toFixed(2))} nm`,
+    samples.length > 0 && `highest value ${highest}`,
+    geometry.length > 0 && `geometry ${geometry.join(", ")}`,
     ...Object.entries(notes).map(([key, value]: [string, string]) => `${key} ${value}`),
-    ...(withoutSpectrum.length === 0
-      ? []
-      : [`without a spectrum, and left out: ${withoutSpectrum.join(", ")}`]),
-  ];
+    withoutSpectrum.length > 0 && `without a spectrum, and left out: ${withoutSpectrum.join(", ")}`,
+  ]);
 }
 
 /** Why a file is not written as factors: what it holds in place of reflectances, and what to do with it. */

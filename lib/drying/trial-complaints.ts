@@ -1,5 +1,6 @@
 /** Faults of a drying trial as recorded. */
 import type { Complaint } from "../diagnostics/complaint.ts";
+import { given } from "../quantities/given.ts";
 import { ends, type Interval } from "../quantities/interval.ts";
 import { missingConditions, type DryingTrial } from "./drying-trial.ts";
 import { FILM_REACH_UM, TEMPERATURE_REACH_C } from "./film-conditions.ts";
@@ -63,7 +64,7 @@ export function trialComplaints(trial: DryingTrial): TrialComplaint[] {
   };
   const touch = ends(trial.touchDryDays)[1];
   const through = trial.throughDryDays === undefined ? Infinity : ends(trial.throughDryDays)[1];
-  return [
+  return given([
     ...missingConditions(trial).map((condition) =>
       complaint(
         "warning",
@@ -77,32 +78,26 @@ export function trialComplaints(trial: DryingTrial): TrialComplaint[] {
     ...reach("filmThicknessUm", "film thickness", FILM_REACH_UM, "um", filmUnitHint),
     ...reach("temperatureC", "temperature", TEMPERATURE_REACH_C, "degrees C", celsiusHint),
     ...reach("humidityPercent", "humidity", [0, 100], "%"),
-    ...(touch > LONGEST_TOUCH_DRY_DAYS
-      ? [
-          complaint(
-            "warning",
-            "trial-days",
-            "touchDryDays",
-            `${touch} days to touch dry are more than the ${LONGEST_TOUCH_DRY_DAYS} that a trial takes`,
-            touch,
-            `at most ${LONGEST_TOUCH_DRY_DAYS}`,
-            `${Number((touch / 24).toPrecision(3))} days if it was given in hours`,
-          ),
-        ]
-      : []),
-    ...(through < touch
-      ? [
-          complaint(
-            "error",
-            "trial-order",
-            "throughDryDays",
-            `${through} days to through dry are fewer than the ${touch} days to touch dry`,
-            through,
-            `at least the ${touch} days to touch dry`,
-          ),
-        ]
-      : []),
-  ];
+    touch > LONGEST_TOUCH_DRY_DAYS &&
+      complaint(
+        "warning",
+        "trial-days",
+        "touchDryDays",
+        `${touch} days to touch dry are more than the ${LONGEST_TOUCH_DRY_DAYS} that a trial takes`,
+        touch,
+        `at most ${LONGEST_TOUCH_DRY_DAYS}`,
+        `${Number((touch / 24).toPrecision(3))} days if it was given in hours`,
+      ),
+    through < touch &&
+      complaint(
+        "error",
+        "trial-order",
+        "throughDryDays",
+        `${through} days to through dry are fewer than the ${touch} days to touch dry`,
+        through,
+        `at least the ${touch} days to touch dry`,
+      ),
+  ]);
 }
 
 /** Of a room too warm in degrees Celsius, what it is if it was read in Fahrenheit. */

@@ -1,4 +1,5 @@
 import { escapedMarkup } from "./escaped-markup.ts";
+import { given } from "../quantities/given.ts";
 import type { LabReading, SpectrumReading } from "../records/records.ts";
 import type { Geometry } from "../records/schema/terms.ts";
 import { factorText, type ColourSample } from "./colour-sample.ts";
@@ -67,22 +68,16 @@ function colourValues(reading: SpectrumReading | LabReading, id: string): string
 function specification(reading: SpectrumReading | LabReading): string {
   const isSpectrum = reading.form === "spectrum";
   const [illuminant = "", observer = ""] = isSpectrum ? [] : reading.viewing.split("/");
-  return [
-    ...(isSpectrum
-      ? []
-      : [
-          `    <cc:TristimulusSpec><cc:Illuminant>${illuminant}</cc:Illuminant><cc:Observer>${observer}_Degree</cc:Observer><cc:Method>unknown</cc:Method></cc:TristimulusSpec>\n`,
-        ]),
+  return given([
+    !isSpectrum &&
+      `    <cc:TristimulusSpec><cc:Illuminant>${illuminant}</cc:Illuminant><cc:Observer>${observer}_Degree</cc:Observer><cc:Method>unknown</cc:Method></cc:TristimulusSpec>\n`,
     "    <cc:MeasurementSpec>\n",
     `     <cc:MeasurementType>${isSpectrum ? "Spectrum_Reflectance" : "Colorimetric_Reflectance"}</cc:MeasurementType>\n`,
     `     <cc:GeometryChoice>${GEOMETRIES[reading.geometry]}</cc:GeometryChoice>\n`,
-    ...(isSpectrum
-      ? [
-          `     <cc:WavelengthRange StartWL="${reading.spectrum.grid.startNm}" Increment="${reading.spectrum.grid.stepNm}"/>\n`,
-        ]
-      : []),
+    isSpectrum &&
+      `     <cc:WavelengthRange StartWL="${reading.spectrum.grid.startNm}" Increment="${reading.spectrum.grid.stepNm}"/>\n`,
     "    </cc:MeasurementSpec>\n",
-  ].join("");
+  ]).join("");
 }
 
 /**

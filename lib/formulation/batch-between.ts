@@ -61,17 +61,15 @@ export function batchBetween(recipe: SpannedRecipe, size: BatchSize, tubeMl: num
     oilHeldBackG: over(({ oilHeldBackG }) => oilHeldBackG),
     additions: recipe.additions.map((_, i) => over(({ additions }) => at(additions, i).massG)),
     paintG: over(({ paintG }) => paintG),
-    ...(batches.some(({ volumes }) => volumes === undefined)
-      ? {}
-      : {
-          paintMl: over(({ volumes }) => certain(volumes).paintMl),
-          lossMl: over(({ volumes }) => certain(volumes).lossMl),
-          yieldMl: over(({ volumes }) => certain(volumes).yieldMl),
-          tubes: over(({ volumes }) => certain(volumes).tubes),
-        }),
-    ...(batches.some(({ cost }) => cost === undefined)
-      ? {}
-      : { cost: over(({ cost = NaN }) => cost) }),
+    ...(!batches.some(({ volumes }) => volumes === undefined) && {
+      paintMl: over(({ volumes }) => certain(volumes).paintMl),
+      lossMl: over(({ volumes }) => certain(volumes).lossMl),
+      yieldMl: over(({ volumes }) => certain(volumes).yieldMl),
+      tubes: over(({ volumes }) => certain(volumes).tubes),
+    }),
+    ...(!batches.some(({ cost }) => cost === undefined) && {
+      cost: over(({ cost = NaN }) => cost),
+    }),
   };
 }
 

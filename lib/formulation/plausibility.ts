@@ -58,11 +58,9 @@ export function reachComplaint(
     actual: String(value),
     expected: `${least} to ${most} ${unit}`,
     source,
-    ...(slip === undefined
-      ? {}
-      : {
-          hint: `${Number((value * slip.times).toPrecision(6))} ${unit} if it was given in ${slip.givenIn}`,
-        }),
+    ...(slip !== undefined && {
+      hint: `${Number((value * slip.times).toPrecision(6))} ${unit} if it was given in ${slip.givenIn}`,
+    }),
   };
 }
 

@@ -70,6 +70,8 @@ export interface KeptSteps {
   readonly partsOf: (names: ReadNames, before?: PartsRead) => PartsRead;
   /** The same with what their owners are now, where all of them, and what every step may read, are as they were. */
   readonly stillAs: (parts: PartsRead) => PartsRead | undefined;
+  /** Whether a member is another than when something of it was last kept. */
+  readonly isAnother: (owner: string) => boolean;
   /** Keep what was taken of many for the next build. */
   readonly keepBooks: () => void;
   /** The same of one kind of step, for whoever takes it before this build is over. */
@@ -183,6 +185,7 @@ export function keptSteps(
   return {
     partsOf,
     stillAs,
+    isAnother: hashes.isAnother,
     last: (step) => lastOf(step)?.value,
     keepLast: (step, value) => write(step, { parts: [], value }),
     keep: (step, names, identity, value, sooner) => {

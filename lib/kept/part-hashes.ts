@@ -13,6 +13,8 @@ export interface PartHashes {
   readonly ofMember: (owner: string, name: string) => string;
   /** Of all that belongs to a member, or to every member; undefined of what is not there. */
   readonly identityOf: (owner: string) => string | undefined;
+  /** Whether a member is another than when hashes of its parts were last kept. */
+  readonly isAnother: (owner: string) => boolean;
   /** How many members a list has. */
   readonly countOf: (list: string) => number;
   /** Keep those that are worth it for the next build. */
@@ -27,7 +29,7 @@ export interface PartsNow {
 
 /** By its owner, what that was, and hashes of its parts by their names. */
 type KeptHashes = Readonly<
-  Record<string, readonly [identity: string, hashes: Readonly<Record<string, string>>]>
+  Record<string, readonly [identity: string, hashes: Record<string, string>]>
 >;
 
 const EVERY = "*";
@@ -42,7 +44,17 @@ export function partHashes(
   let kept: KeptHashes | undefined;
   const before = (owner: string): KeptHashes[string] | undefined =>
     (kept ??= (readKept(cache.folder, file, cache.held) ?? {}) as KeptHashes)[owner];
-  const now = new Map<string, [identity: string, hashes: Record<string, string>]>();
+  /** What members are now, each with the hashes of its parts that are known of that. */
+  const now = new Map<string, KeptHashes[string]>();
+  const memberNow = (owner: string): KeptHashes[string] | undefined => {
+    const known = now.get(owner);
+    const identity = known === undefined ? sooner(owner) : undefined;
+    if (identity === undefined) return known;
+    const earlier = before(owner);
+    const own = earlier?.[0] === identity ? earlier : ([identity, {}] as const);
+    now.set(owner, own);
+    return own;
+  };
   // Told since they were kept last.
   let isNew = false;
   const known = new Map<string, string>();
@@ -64,36 +76,27 @@ export function partHashes(
     });
   /** With what is remembered a member that has not changed is left alone. */
   const ofMember = (owner: string, rest: string): string => {
-    const own = now.get(owner);
-    const asked = own?.[1][rest];
-    if (asked !== undefined) return asked;
-    const name = rest === "" ? owner : `${owner}/${rest}`;
-    const identity = sooner(owner);
-    if (identity === undefined) return hashOf(name);
-    const earlier = before(owner);
-    const remembered = earlier?.[0] === identity ? earlier[1][rest] : undefined;
-    isNew ||= remembered === undefined;
-    const hash = remembered ?? hashOf(name);
-    if (own === undefined) now.set(owner, [identity, { [rest]: hash }]);
-    else own[1][rest] = hash;
-    return hash;
+    const own = memberNow(owner);
+    const known = own?.[1][rest];
+    if (known !== undefined) return known;
+    const hash = hashOf(rest === "" ? owner : `${owner}/${rest}`);
+    if (own === undefined) return hash;
+    isNew = true;
+    return (own[1][rest] = hash);
   };
+  const identityOf = (owner: string): string => memberNow(owner)?.[0] ?? hashOf(owner);
   return {
     of: hashOf,
     ofMember: (owner, name) =>
       owner.endsWith(`/${EVERY}`) ? hashOf(name) : ofMember(owner, name.slice(owner.length + 1)),
     identityOf: (owner) => {
-      if (!owner.endsWith(`/${EVERY}`)) return sooner(owner) ?? hashOf(owner);
+      if (!owner.endsWith(`/${EVERY}`)) return identityOf(owner);
       const list = owner.slice(0, -EVERY.length - 1);
       return once(`${owner} `, () =>
-        textHash(
-          membersOf(list).flatMap((member) => [
-            member,
-            sooner(`${list}/${member}`) ?? hashOf(`${list}/${member}`),
-          ]),
-        ),
+        textHash(membersOf(list).flatMap((member) => [member, identityOf(`${list}/${member}`)])),
       );
     },
+    isAnother: (owner) => before(owner)?.[0] !== memberNow(owner)?.[0],
     countOf: (list) => {
       const count = counts.get(list) ?? membersOf(list).length;
       counts.set(list, count);
@@ -102,10 +105,9 @@ export function partHashes(
     keep: () => {
       if (!cache.keeps || !isNew) return;
       isNew = false;
-      const still = Object.entries(kept ?? {}).flatMap(([owner, [identity, hashes]]) => {
-        if (sooner(owner) !== identity) return [];
-        return [[owner, [identity, { ...hashes, ...now.get(owner)?.[1] }]] as const];
-      });
+      const still = Object.entries(kept ?? {}).filter(
+        ([owner, [identity]]) => !now.has(owner) && sooner(owner) === identity,
+      );
       const all: KeptHashes = Object.fromEntries([...now, ...still]);
       writeKept(cache.folder, file, all, cache.held);
     },

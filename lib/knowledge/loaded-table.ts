@@ -6,6 +6,7 @@ import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import { csvTable } from "./csv-table.ts";
 import type { RowStanding } from "./cells.ts";
+import type { SaidColumn } from "./said-words.ts";
 import { tableFault, type WrittenRow } from "./written-table.ts";
 import { yamlTable } from "./yaml-table.ts";
 import type { SourceKey } from "../sources/source.ts";
@@ -28,6 +29,8 @@ export interface TableForm<Row extends EvidencedRow> {
   readonly all?: readonly string[];
   /** What a row speaks of, where that is pigments: names and classes of pigments.csv. */
   readonly pigments?: (row: Row) => readonly string[];
+  /** Columns whose English is said in each language. */
+  readonly said?: readonly SaidColumn[];
 }
 
 export type RowOf<Form> = Form extends TableForm<infer Row> ? Row : never;

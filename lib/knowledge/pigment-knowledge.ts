@@ -4,9 +4,10 @@ import type { HandbookRow } from "../formulation/handbook-estimate.ts";
 import type { PigmentNature } from "../hazard/studio/pigment-nature.ts";
 import type { ExpectedLightfastnessRow } from "../permanence/expected-lightfastness.ts";
 import type { SensitivityRow } from "../permanence/sensitivity.ts";
+import type { Language } from "../quantities/languages.ts";
 import { hueFamily, type HueFamily } from "./hue-family.ts";
 import type { PigmentRow } from "./pigment-tables.ts";
-import type { Tables } from "./tables.ts";
+import { wordsOfTables, type Tables } from "./tables.ts";
 
 /** What the engine's tables know of a pigment; what no row tells is left out. */
 export interface PigmentKnowledge {
@@ -59,6 +60,8 @@ export interface Knowledge {
   readonly names: readonly string[];
   /** What is known of a pigment by its Colour Index name; nothing of a record without one. */
   readonly pigment: (colourIndexName: string | undefined) => PigmentKnowledge;
+  /** What these tables say in English, in a language of the pages; what none of them says, such as a formula, stays as it is. */
+  readonly said: (english: string, language: Language) => string;
 }
 
 /** A name with a suffix is a variant: "PB 15:3" of "PB 15". */
@@ -69,6 +72,7 @@ function parentName(colourIndexName: string): string {
 /** The one look-up by Colour Index name over all tables. */
 export function knowledgeOf(tables: Tables): Knowledge {
   const known = new Map<string, PigmentKnowledge>();
+  const words = wordsOfTables(tables);
   return {
     tables,
     names: tables.pigments.map(({ colourIndexName }) => colourIndexName),
@@ -77,6 +81,7 @@ export function knowledgeOf(tables: Tables): Knowledge {
       known.set(name, found);
       return found;
     },
+    said: (english, language) => words.get(english)?.[language] ?? english,
   };
 }
 

@@ -20,6 +20,7 @@ import {
 } from "./cells.ts";
 import { HUE_FAMILIES } from "./hue-family.ts";
 import type { EvidencedRow, TableForm } from "./loaded-table.ts";
+import { saidCells, saidColumn, TERMS } from "./said-words.ts";
 
 /** "PB 15:3": usage and hue, number, and the suffix of a variant. */
 export const COLOUR_INDEX_NAME = /^[PN](?:Bk|Br|B|G|M|O|R|V|W|Y) \d{1,3}(?::\d)?$/;
@@ -48,6 +49,7 @@ function figureTable(
     names: ({ kind, pigments: names, source }) =>
       names.map((name) => `${kind}, ${name}, by ${source}`),
     pigments: ({ pigments: names }) => names,
+    said: [{ column: "kind" }],
   };
 }
 
@@ -71,15 +73,22 @@ type PigmentsRow = z.output<z.ZodObject<typeof OF_PIGMENTS>>;
 const TOLD = ["lightfastness", "density", "oil absorption", "drying chemistry", "opacity"] as const;
 export type ToldOfPigment = (typeof TOLD)[number];
 
+/** "TiO2, with iron", beside "TiO2". */
+function isInWords(formula: string): boolean {
+  return /\b[a-z]{3}/.test(formula);
+}
+
 /** One pigment: what it is. */
 const IDENTITY = z.strictObject({
   colourIndexName: z
     .string()
     .regex(COLOUR_INDEX_NAME, 'a Colour Index generic name, such as "PBk 6"'),
   name: wording.optional(),
+  ...saidCells(),
   class: wording.optional(),
   formula: wording.optional(),
   mineral: wording.optional(),
+  ...saidCells("mineral"),
   year: numberCell(1, 2100, "").optional(),
   /** What no table of a science tells of it: a gap that is known as one. */
   notKnown: listCell(z.enum(TOLD)).optional(),
@@ -109,7 +118,19 @@ export const PIGMENT_TABLES = {
     file: "knowledge/pigments.csv",
     row: IDENTITY,
     names: ({ colourIndexName }) => [colourIndexName],
+    said: [
+      saidColumn("name"),
+      { column: "class" },
+      { column: "formula", isWords: isInWords },
+      saidColumn("mineral", "mineral"),
+    ],
   } satisfies TableForm<PigmentRow>,
+  pigmentTerms: {
+    file: TERMS,
+    row: z.strictObject({ term: wording, ...saidCells(), ...evidence }),
+    names: ({ term }) => [term],
+    said: [saidColumn("term")],
+  } satisfies TableForm<{ readonly term: string } & EvidencedRow>,
   constitutionNumbers: pigmentTable("knowledge/constitution-numbers.csv", {
     numbers: listCell(z.string().regex(/^\d{5,6}$/, "a constitution number without its suffix")),
   }),
@@ -125,15 +146,20 @@ export const PIGMENT_TABLES = {
     names: ({ colourIndexName }) => [colourIndexName],
   } satisfies TableForm<BlackOrigin & EvidencedRow>,
   chemistries: pigmentTable("drying/pigment-chemistry.csv", { chemistry: z.enum(CHEMISTRIES) }),
-  lightfastness: pigmentTable("permanence/expected-lightfastness.csv", {
-    kinds: wording,
-    masstone: expectation,
-    tint: expectation,
-    tintSource: evidence.source.optional(),
-  }),
+  lightfastness: {
+    ...pigmentTable("permanence/expected-lightfastness.csv", {
+      kinds: wording,
+      ...saidCells(),
+      masstone: expectation,
+      tint: expectation,
+      tintSource: evidence.source.optional(),
+    }),
+    said: [saidColumn("kinds")],
+  },
   commonNames: {
-    ...pigmentTable("knowledge/common-names.csv", { name: wording }),
+    ...pigmentTable("knowledge/common-names.csv", { name: wording, ...saidCells() }),
     names: ({ name }: PigmentsRow & { readonly name: string }) => [name],
+    said: [saidColumn("name")],
   },
   traditionalNames: {
     ...pigmentTable("permanence/traditional-names.yaml", {

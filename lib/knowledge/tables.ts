@@ -14,6 +14,7 @@ import { HAZARD_TABLES } from "./hazard-tables.ts";
 import { loadedTable, type EvidencedRow, type RowOf, type TableForm } from "./loaded-table.ts";
 import { pigmentStrangers } from "./pigment-strangers.ts";
 import { PIGMENT_TABLES } from "./pigment-tables.ts";
+import { saidFaults, saidWords, type SaidWords } from "./said-words.ts";
 
 const TABLES = {
   ...COLOUR_TABLES,
@@ -44,6 +45,14 @@ export function loadedTables(libDir: string = LIB): LoadedTables {
 /** The program's own tables do not change under it: they are read once. */
 let ofProgram: LoadedTables | undefined;
 
+/** What the tables' English is in each other language. */
+export function wordsOfTables(tables: Tables): SaidWords {
+  const forms = TABLES as unknown as Readonly<Record<string, TableForm<EvidencedRow>>>;
+  return saidWords(
+    Object.entries(tables).map(([name, rows]) => ({ said: forms[name]?.said, rows })),
+  );
+}
+
 /** Each row is held against its form once a version of the tables; what is found wrong, every time. */
 function keptTables(): LoadedTables {
   const texts = Object.values(TABLES).map(({ file }) => readFileSync(join(LIB, file)));
@@ -59,7 +68,13 @@ function readTables(libDir: string): LoadedTables {
   const faults = loaded.flatMap(({ table }) => table.diagnostics);
   const pigments = loadedTable(TABLES.pigments, libDir);
   // A row with a fault of its own may be the one whose name is missed.
-  const diagnostics = faults.length > 0 ? faults : pigmentStrangers(pigments, loaded);
+  const diagnostics =
+    faults.length > 0
+      ? faults
+      : [
+          ...pigmentStrangers(pigments, loaded),
+          ...saidFaults(loaded.map(({ form: { said }, table }) => ({ said, table }))),
+        ];
   if (diagnostics.length > 0) return { diagnostics };
   return {
     diagnostics,

@@ -2,6 +2,7 @@
 import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import type { Geometry, Measurement } from "../optics/fit/measurement.ts";
 import type { NotPredicted } from "../optics/special-effect.ts";
+import { given } from "../quantities/given.ts";
 import type { Interval } from "../quantities/interval.ts";
 import { said, type StatementOf } from "../quantities/statement.ts";
 import { COMPARISON_NOTES, type ComparisonNote, type Part } from "./comparison-notes.ts";
@@ -297,29 +298,25 @@ function figuresJudged(standard: LotFigures, lot: LotFigures, tolerances: Tolera
     middle * (1 - percent / 100),
     middle * (1 + percent / 100),
   ];
-  return [
-    ...(lot.finenessUm === undefined || tolerances.finenessUm === undefined
-      ? []
-      : [judged("fineness", lot.finenessUm, [0, tolerances.finenessUm], 0)]),
-    ...(lot.oilIndexGPer100g === undefined || standard.oilIndexGPer100g === undefined
-      ? []
-      : [
-          judged(
-            "oilIndex",
-            lot.oilIndexGPer100g,
-            around(standard.oilIndexGPer100g, tolerances.oilIndexPercent),
-            0,
-          ),
-        ]),
-    ...(lot.densityGPerCm3 === undefined || standard.densityGPerCm3 === undefined
-      ? []
-      : [
-          judged(
-            "density",
-            lot.densityGPerCm3,
-            around(standard.densityGPerCm3, tolerances.densityPercent),
-            0,
-          ),
-        ]),
-  ];
+  return given([
+    lot.finenessUm !== undefined &&
+      tolerances.finenessUm !== undefined &&
+      judged("fineness", lot.finenessUm, [0, tolerances.finenessUm], 0),
+    lot.oilIndexGPer100g !== undefined &&
+      standard.oilIndexGPer100g !== undefined &&
+      judged(
+        "oilIndex",
+        lot.oilIndexGPer100g,
+        around(standard.oilIndexGPer100g, tolerances.oilIndexPercent),
+        0,
+      ),
+    lot.densityGPerCm3 !== undefined &&
+      standard.densityGPerCm3 !== undefined &&
+      judged(
+        "density",
+        lot.densityGPerCm3,
+        around(standard.densityGPerCm3, tolerances.densityPercent),
+        0,
+      ),
+  ]);
 }

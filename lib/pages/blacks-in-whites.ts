@@ -163,15 +163,13 @@ export function blacksInWhitesPicture(
     lanes: whites.flatMap((white) => {
       const grey = greyIn(white, black, level);
       if (grey === undefined) return [];
-      return [
-        {
-          kind: "point" as const,
-          label: text.short(white.name),
-          b: grey.at.b,
-          uncertainty: grey.at.uncertainty,
-          colour: ownColour(grey.tint.atL[level]),
-        },
-      ];
+      return {
+        kind: "point" as const,
+        label: text.short(white.name),
+        b: grey.at.b,
+        uncertainty: grey.at.uncertainty,
+        colour: ownColour(grey.tint.atL[level]),
+      };
     }),
   }));
   const title = text.title(level);

@@ -148,9 +148,7 @@ function whitesTable({ worded, sheet: { drying }, words }: SheetPage): TableView
         return [
           {
             text: pigmentName(white),
-            ...(its.length === 0 || touchDryDays.standing !== "estimated"
-              ? {}
-              : { note: its.join(" ") }),
+            ...(its.length > 0 && touchDryDays.standing === "estimated" && { note: its.join(" ") }),
           },
           upperFirst(shown(`drying.inWhites.${white.slug}.class`, dryingClass)).replaceAll(
             " ",

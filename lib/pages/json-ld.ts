@@ -25,9 +25,8 @@ export function jsonLd(
     description: madeOfText(sheet, words),
     brand: { "@type": "Brand", name: records.workshop.name },
     ...(head.canonical !== undefined && { url: head.canonical }),
-    ...(pictures.length === 0 || ownColour(sheet.notations.masstone) === undefined
-      ? {}
-      : { image: pictures }),
+    ...(pictures.length > 0 &&
+      ownColour(sheet.notations.masstone) !== undefined && { image: pictures }),
     ...offers(sheet, head.canonical),
     material: sheet.pigments.map(pigmentName),
   };
@@ -42,18 +41,16 @@ function offers({ offer }: Sheet, url: string | undefined): object {
   const priced = offer.sizes.flatMap(({ ml, price, unitPrice }) =>
     price === undefined
       ? []
-      : [
-          {
-            "@type": "Offer",
-            name: `${ml} ml`,
-            price: price.toFixed(digits),
-            priceCurrency: currency,
-            ...(unitPrice !== undefined && {
-              priceSpecification: unitPriceSpecification(unitPrice, currency, digits),
-            }),
-            ...(url !== undefined && { url }),
-          },
-        ],
+      : {
+          "@type": "Offer",
+          name: `${ml} ml`,
+          price: price.toFixed(digits),
+          priceCurrency: currency,
+          ...(unitPrice !== undefined && {
+            priceSpecification: unitPriceSpecification(unitPrice, currency, digits),
+          }),
+          ...(url !== undefined && { url }),
+        },
   );
   return priced.length === 0 ? {} : { offers: priced };
 }

@@ -1,3 +1,4 @@
+import { given } from "../quantities/given.ts";
 import { keysOf } from "../quantities/members.ts";
 import { handbookEstimate } from "../formulation/handbook-estimate.ts";
 import { HUE_FAMILIES, type HueFamily } from "../knowledge/hue-family.ts";
@@ -43,6 +44,7 @@ function fold(
   place: Pick<PagePlace, "root">,
 ): FoldBlock {
   const text = context.words.pages.pigmentIndex;
+  const called = known.identity?.name;
   const lines = factLines(name, known, context, place);
   const missing = keysOf(text.missing).filter((fact) => !lines.some(([of]) => of === fact));
   const remark = text.notStated(missing.map((fact) => text.missing[fact]));
@@ -52,7 +54,11 @@ function fold(
   ];
   return {
     kind: "fold",
-    summary: text.summary(name, known.identity?.name, own.has(name)),
+    summary: given([
+      name,
+      called !== undefined && context.words.substance(called),
+      own.has(name) && text.ownOne,
+    ]).join(" \u00b7 "),
     blocks: [
       lines.length === 0 ? statement(text.nothing) : { kind: "lines", isDense: true, lines: told },
     ],
@@ -99,7 +105,10 @@ function factLines(
   const [opacity] = rows.opacities;
   const [dust] = rows.dustNatures;
   const harms = sensitivityRulings([
-    { name: identity?.name ?? name, sensitivities: rows.sensitivities },
+    {
+      name: identity?.name === undefined ? name : words.substance(identity.name),
+      sensitivities: rows.sensitivities,
+    },
   ]);
   const listed = (list: readonly string[]): string | undefined =>
     list.length === 0 ? undefined : list.join(", ");

@@ -2,7 +2,7 @@ import { labelModel, type LabelLine, type LabelModel } from "../present/label-mo
 import type { LabelTextView } from "../present/paint-views.ts";
 import { statementText } from "../present/statement-text.ts";
 import type { Words } from "../words/words.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { isPrinted, translationRemark } from "./label-view.ts";
@@ -110,7 +110,7 @@ function hazardLines({ cautions }: Sheet, words: Words): string[] {
     ...statementLines(label, words),
     ...label.gaps.map(({ text: said }) => said),
     ufi !== undefined && `UFI: ${ufi}`,
-    classified && text.frame(cautions.frame),
+    classified && text.frame(words.factWords[cautions.frame] ?? cautions.frame),
     unknown.length > 0 && text.notForSale,
   ]);
 }

@@ -92,12 +92,10 @@ function pairPicture(
     const at = greyAt({ atL }, "50");
     const colour = ownColour(atL["50"]);
     if (at === undefined || colour === undefined) return [];
-    return [
-      {
-        name,
-        point: { a: at.a, b: at.b, standing: "derived" as const, colour },
-      },
-    ];
+    return {
+      name,
+      point: { a: at.a, b: at.b, standing: "derived" as const, colour },
+    };
   });
   const mixed = own === undefined ? undefined : greyAt(own, "50");
   const trails: Trail[] = given([

@@ -1,5 +1,5 @@
 import { recordLanguage } from "../records/label-languages.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 
 type Workshop = Pick<WorkshopRecord, "pageLanguages">;

@@ -2,7 +2,7 @@ import { topOf } from "./site-frame.ts";
 import type { PhotographView } from "../present/views.ts";
 import type { TextInLanguages } from "../records/schema/photograph.ts";
 import type { Photograph } from "../records/photographs.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { PictureSizes, ScreenPicture } from "../records/taken-photograph.ts";
 import { pageLanguages } from "./page-languages.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";

@@ -200,13 +200,11 @@ function singles(
     if (other.slug === paint.slug || other.kind !== paint.kind) return [];
     const own = targetOf(range, other.slug);
     if (own === undefined || !paintPasses(other, limits)) return [];
-    return [
-      {
-        other,
-        difference: deltaE00(own.lab, target.lab),
-        p68: Math.hypot(own.p68, target.p68),
-      },
-    ];
+    return {
+      other,
+      difference: deltaE00(own.lab, target.lab),
+      p68: Math.hypot(own.p68, target.p68),
+    };
   });
   return near
     .filter(({ difference }) => difference <= REPLACES_TO)

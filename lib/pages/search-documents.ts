@@ -4,7 +4,6 @@ import { colourTile } from "./colour-tile.ts";
 import { pairAddress, pairHeading } from "./compare-pages.ts";
 import { madeOfText } from "./made-of.ts";
 import { pagePlace, type PageContext } from "./page-context.ts";
-import { pigmentWord } from "../words/pigment-words.ts";
 
 const ROOT = pagePlace("index.html");
 
@@ -58,7 +57,7 @@ function commonNames(
 ): string[] {
   return records.knowledge
     .pigment(colourIndexName)
-    .commonNames.map(({ name }) => pigmentWord(name, words.language));
+    .commonNames.map(({ name }) => words.substance(name));
 }
 
 function pigments(context: PageContext): Found[] {

@@ -4,6 +4,7 @@ import type { SectionBlock } from "../blocks/block.ts";
 import type { FactView } from "../present/views.ts";
 import type { OfferView, SheetView } from "../blocks/page-kinds.ts";
 import { contentsOf } from "../blocks/section-blocks.ts";
+import type { OwnWords } from "../words/words.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
@@ -116,10 +117,7 @@ function hasWarning({ cautions }: Sheet): boolean {
 }
 
 /** Sizes with prices; where a market forbids the sale, why there are none. */
-export function offerViews(
-  { offer, discontinued }: Sheet,
-  words: PageContext["words"],
-): OfferView[] {
+export function offerViews({ offer, discontinued }: Sheet, words: OwnWords): OfferView[] {
   if (discontinued !== undefined)
     return [{ text: words.pages.sheetPage.discontinued(words.date(discontinued)) }];
   if (offer === undefined) return [];

@@ -345,7 +345,7 @@ function oil(worded: SheetTexts, context: PageContext): SheetFact {
     key: "oil",
     href: "#painting",
     word: isKnown(oilIndexClass)
-      ? classText(oilIndexClass, (each) => at(wordings, each), context.words)
+      ? upperFirst(classText(oilIndexClass, (each) => at(wordings, each), context.words))
       : grams === undefined
         ? undefined
         : estimatedOil,

@@ -8,6 +8,7 @@
  * @source practice-permanence : a mixed colour takes its least lightfast pigment's category.
  */
 import type { Standing } from "../quantities/figure.ts";
+import { given } from "../quantities/given.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 import {
@@ -196,20 +197,17 @@ function fromPigments(pigments: readonly PermanencePigment[]): PermanenceRuling 
       forms: [],
       weakest: [],
       unknown,
-      reasons: [
+      reasons: given([
         ...rated.flatMap(({ reasons }) => reasons),
-        ...(unknown.length === 0
-          ? []
-          : [
-              {
-                rule:
-                  rated.length === 0
-                    ? "lightfastness-of-pigment-unknown"
-                    : "mixture-with-unknown-pigment",
-                values: { pigments: unknown },
-              } satisfies PermanenceReason,
-            ]),
-      ],
+        unknown.length > 0 &&
+          ({
+            rule:
+              rated.length === 0
+                ? "lightfastness-of-pigment-unknown"
+                : "mixture-with-unknown-pigment",
+            values: { pigments: unknown },
+          } satisfies PermanenceReason),
+      ]),
     };
 
   const category = worstCategory(rated.map((pigment) => pigment.category));

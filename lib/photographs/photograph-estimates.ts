@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { given } from "../quantities/given.ts";
 import { warningAt } from "../records/fault.ts";
 import type { Photograph } from "../records/photographs.ts";
 import type { Colour, LabReading, Records } from "../records/records.ts";
@@ -51,20 +52,17 @@ export function correctionWarnings({ known, taken, source, place }: Photograph):
       ),
     ];
   const { suspected, isUsed, medianDeltaE00, worst, largestDeltaE00 } = correction;
-  return [
+  return given([
     ...suspected.map(({ name, deltaE00 }) =>
       warning(
         `The patch ${name} of ${source.name} is missed by Delta-E00 ${deltaE00.toFixed(1)} when it is left out, the others by ${medianDeltaE00.toFixed(1)} (median): it is another one, or lies in a reflection`,
         "each patch where the record says it is",
       ),
     ),
-    ...(isUsed
-      ? []
-      : [
-          warning(
-            `${source.name} is not colour-corrected: patches left out are missed by Delta-E00 ${medianDeltaE00.toFixed(1)} (median), ${worst} by ${largestDeltaE00.toFixed(1)}`,
-            `${MOST_MEDIAN_DELTA_E00} or less`,
-          ),
-        ]),
-  ];
+    !isUsed &&
+      warning(
+        `${source.name} is not colour-corrected: patches left out are missed by Delta-E00 ${medianDeltaE00.toFixed(1)} (median), ${worst} by ${largestDeltaE00.toFixed(1)}`,
+        `${MOST_MEDIAN_DELTA_E00} or less`,
+      ),
+  ]);
 }

@@ -9,6 +9,7 @@ import {
   type SetRuns,
 } from "../print/set-runs.ts";
 import type { SwatchCell } from "../blocks/block.ts";
+import { given } from "../quantities/given.ts";
 
 /** A picture to pass on, laid out as a face of paper is: ten pixels to its millimetre. */
 export interface PictureFace {
@@ -158,20 +159,17 @@ export function imprintMarks(
   { xMm, yMm, widthMm, heightMm }: SwatchBox,
 ): Mark[] {
   const setting = { widthMm, align: "right", leading: 1.15, isBalanced: true } as const;
-  const lines = [
+  const lines = given([
     setRuns([{ text: workshop, face: "sans bold", ink: ON_GREY }], {
       ...setting,
       sizePt: IMPRINT_PT,
     }),
-    ...(demonstration === undefined
-      ? []
-      : [
-          setRuns([{ text: demonstration, face: "sans", ink: ON_GREY }], {
-            ...setting,
-            sizePt: LEAST_PT,
-          }),
-        ]),
-  ];
+    demonstration !== undefined &&
+      setRuns([{ text: demonstration, face: "sans", ink: ON_GREY }], {
+        ...setting,
+        sizePt: LEAST_PT,
+      }),
+  ]);
   let y = yMm + heightMm - lines.reduce((sum, line) => sum + line.heightMm, 0);
   return lines.flatMap((line) => {
     const marks = line.marks.map((mark) => shifted(mark, xMm, y));

@@ -1,3 +1,4 @@
+import { given } from "../quantities/given.ts";
 import { type Quantity, ends, isInterval, midpoint } from "../quantities/interval.ts";
 import { axisBelow, TICK } from "./axis.ts";
 import { hairline } from "./hairline.ts";
@@ -108,21 +109,18 @@ function drawnSpread(range: Spread, scale: Scale, y: number): SvgNode[] {
     "stroke-width": 1.25,
     "stroke-opacity": 0.6,
   };
-  return [
+  return given([
     element("path", { class: "plot__spread", d: lines.map(polyline).join(""), ...outline }),
-    ...(hasBox(range)
-      ? [
-          element("rect", {
-            class: "plot__middle-half",
-            x: scale(lowerQuartile),
-            y: y - BOX_HALF_HEIGHT,
-            width: scale(upperQuartile) - scale(lowerQuartile),
-            height: 2 * BOX_HALF_HEIGHT,
-            ...outline,
-          }),
-        ]
-      : []),
-  ];
+    hasBox(range) &&
+      element("rect", {
+        class: "plot__middle-half",
+        x: scale(lowerQuartile),
+        y: y - BOX_HALF_HEIGHT,
+        width: scale(upperQuartile) - scale(lowerQuartile),
+        height: 2 * BOX_HALF_HEIGHT,
+        ...outline,
+      }),
+  ]);
 }
 
 function ownMark(

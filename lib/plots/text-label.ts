@@ -23,14 +23,12 @@ export function textLine(text: string, at: Point, look: TextLook): SvgNode {
       y: at.y,
       "text-anchor": look.anchor === "start" ? undefined : look.anchor,
       "font-weight": look.bold === true ? 600 : undefined,
-      ...(look.rim === true
-        ? {
-            stroke: PANEL_GREY,
-            "stroke-width": 3,
-            "stroke-linejoin": "round",
-            "paint-order": "stroke",
-          }
-        : {}),
+      ...(look.rim === true && {
+        stroke: PANEL_GREY,
+        "stroke-width": 3,
+        "stroke-linejoin": "round",
+        "paint-order": "stroke",
+      }),
     },
     [text],
   );

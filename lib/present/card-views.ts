@@ -16,6 +16,8 @@ export interface CardsPageView extends PageView {
     readonly faces: readonly Markup[];
   }[];
   readonly withoutHeading: string;
+  /** Between such a colour and why. */
+  readonly colon: string;
   /** Colours that get none, and why. */
   readonly without: readonly {
     readonly name: string;

@@ -74,7 +74,7 @@ function memberText(named: string, member: unknown, words: Words): string {
     typeof member === "object" && member !== null ? member : {}
   ) as Partial<Statement> & { readonly name?: unknown };
   if (rule !== undefined && values !== undefined && words.rulings[rule] !== undefined)
-    return `\u201c${statementText({ rule, values }, words).replace(/\.$/, "")}\u201d`;
+    return words.pages.quoted(statementText({ rule, values }, words).replace(/\.$/, ""));
   if (typeof name === "string") return name;
   return wordText(named, words);
 }

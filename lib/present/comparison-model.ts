@@ -14,6 +14,7 @@ import type {
   SwatchRowView,
 } from "./comparison-types.ts";
 import type { ComparisonStatement } from "../collection/statements.ts";
+import { given } from "../quantities/given.ts";
 import type { WordingsOf } from "../quantities/statement.ts";
 import { worded } from "../words/by-rule.ts";
 import type { Words } from "../words/words.ts";
@@ -68,7 +69,7 @@ export function comparisonView(
     caption,
     swatches: swatchRows(swatched, colours, words),
     summary: comparisonSummary(keys("differs"), keys("not told"), text.summary),
-    parts: [
+    parts: given([
       ...VERDICTS.flatMap((verdict): ComparisonPartView[] => {
         const of = told.filter((row) => row.verdict === verdict);
         if (of.length === 0) return [];
@@ -76,15 +77,11 @@ export function comparisonView(
           verdict === "same" || verdict === "not stated" ? folded(verdict, of) : part(verdict, of),
         ];
       }),
-      ...(swatched.length + repeated.length === 0
-        ? []
-        : [
-            {
-              ...part("figures", [...swatched, ...repeated]),
-              folded: text.foldedFigures,
-            },
-          ]),
-    ],
+      swatched.length + repeated.length !== 0 && {
+        ...part("figures", [...swatched, ...repeated]),
+        folded: text.foldedFigures,
+      },
+    ]),
     ...unstatedLine(
       unstated.filter((key) => key !== "strength" || !rows.some(tellsStrength)),
       colours,

@@ -1,6 +1,6 @@
 import { metalLineKey, SUBSTANCES_LINE } from "../hazard/texts/contents-line.ts";
 import { UNKNOWN_TOXICITY } from "../hazard/texts/statement-texts.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { LabelPart } from "../sheet/handling/handling-sections.ts";
 import type { Words } from "../words/words.ts";
 import { statementText } from "./statement-text.ts";

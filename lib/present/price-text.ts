@@ -1,6 +1,6 @@
 import type { SizeOnOffer } from "../sheet/handling/handling-sections.ts";
 import { unitPriceText } from "../words/money-format.ts";
-import type { Words } from "../words/words.ts";
+import type { OwnWords } from "../words/words.ts";
 
 /** What a size costs, finished text. */
 export interface PriceText {
@@ -15,7 +15,7 @@ export interface PriceText {
 export function priceText(
   { price: amount, unitPrice: unit }: SizeOnOffer,
   currency: string | undefined,
-  words: Words,
+  words: OwnWords,
 ): PriceText | undefined {
   if (amount === undefined || currency === undefined) return undefined;
   const money = (of: number): string => words.pages.handling.offer.price(of, currency);

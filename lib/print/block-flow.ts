@@ -48,7 +48,7 @@ const LAID: Laid = {
     const face = role === "note" ? "sans" : "serif";
     const runs: Run[] = [
       { text, face },
-      ...(quote === undefined ? [] : [{ text: ` \u201c${quote}\u201d`, face } as const]),
+      ...(quote === undefined ? [] : [{ text: ` ${style.words.quoted(quote)}`, face } as const]),
       ...(standing === undefined ? [] : standingRuns(standing)),
       ...(text === "" && link !== undefined ? [linkRun(link, style, face)] : []),
     ];
@@ -86,7 +86,10 @@ const LAID: Laid = {
   cautions: ({ operations }, style) => [
     list(
       operations.map(({ operation, cautions }) => ({
-        runs: [...bold(`${operation}: `), ...sans(cautions.map(cautionText).join(" "))],
+        runs: [
+          ...bold(`${operation}${style.words.colon}`),
+          ...sans(cautions.map(cautionText).join(" ")),
+        ],
       })),
       style,
       { marker: "", sizePt: smallPt(style) },
@@ -94,7 +97,9 @@ const LAID: Laid = {
   ],
   terms: ({ terms }, style) => [
     list(
-      terms.map(({ term, gloss }) => ({ runs: [...bold(`${term}: `), ...sans(gloss)] })),
+      terms.map(({ term, gloss }) => ({
+        runs: [...bold(`${term}${style.words.colon}`), ...sans(gloss)],
+      })),
       style,
       { marker: "", sizePt: smallPt(style) },
     ),

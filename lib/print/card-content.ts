@@ -1,6 +1,6 @@
 import type { PaintColour } from "../blocks/block.ts";
 import type { OfferView } from "../blocks/page-kinds.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 
 /** What a shelf card says of one colour, worded and complete; how it is laid out is another matter. */
 export interface CardContent {

@@ -12,11 +12,11 @@ import { labelModel, type LabelLine } from "../present/label-model.ts";
 import { statementText } from "../present/statement-text.ts";
 import { sheetTexts, type SheetTexts } from "../present/sheet-texts.ts";
 import type { FactView } from "../present/views.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { upperFirst } from "../words/letter-case.ts";
-import { WORDS } from "../words/languages.ts";
+import { WORDS, wordsIn } from "../words/languages.ts";
 import type { Words } from "../words/words.ts";
 import { leadingLanguage, sheetNamedIn } from "./sheet-in-language.ts";
 import { NO_VALUE } from "../words/no-value.ts";
@@ -43,7 +43,8 @@ export function cardOfSheet(
   const { words, records } = context;
   const leading = leadingLanguage(languages, words.language);
   if (leading === words.language) return cardInWords(worded, context, languages);
-  const [ledBy, named] = [WORDS[leading], sheetNamedIn(worded.sheet, leading, records)];
+  const ledBy = wordsIn(leading, records.knowledge.said);
+  const named = sheetNamedIn(worded.sheet, leading, records);
   return cardInWords(sheetTexts(named, ledBy), { ...context, words: ledBy }, languages);
 }
 
@@ -208,11 +209,11 @@ function cardLabel({ cautions }: Sheet, words: Words, languages: readonly Langua
           basis:
             cautions.basis === "worked out"
               ? words.pages.cards.basisWorkedOut(
-                  cautions.frame,
+                  words.factWords[cautions.frame] ?? cautions.frame,
                   words.factWords[cautions.edition] ?? cautions.edition,
                 )
               : text.basisStated(
-                  cautions.frame,
+                  words.factWords[cautions.frame] ?? cautions.frame,
                   cautions.maker === undefined ? "" : words.date(cautions.maker.date),
                 ),
         }),

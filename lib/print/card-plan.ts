@@ -1,4 +1,4 @@
-import type { Words } from "../words/words.ts";
+import type { OwnWords } from "../words/words.ts";
 import type { CardContent } from "./card-content.ts";
 import type { CardSize } from "./card-size.ts";
 import type { QrMatrix } from "./qr-figure.ts";
@@ -10,7 +10,7 @@ export interface CardPlan {
   /** Of the sheet's address; absent where there is none. */
   readonly qr?: QrMatrix;
   readonly size: CardSize;
-  readonly words: Words;
+  readonly words: OwnWords;
 }
 
 /** Lengths [mm] and type that go with a size. */

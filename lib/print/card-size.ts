@@ -1,4 +1,4 @@
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 
 export const PAPER_SIZES = {

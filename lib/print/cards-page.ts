@@ -84,6 +84,7 @@ export function cardsPage(
       faces: faces(card, size, text),
     })),
     withoutHeading: text.withoutHeading,
+    colon: context.words.colon,
     without: [
       ...(isLast ? without : []).map(({ slug, name, markets, notClassified }) => ({
         name,

@@ -1,4 +1,4 @@
-import type { Words } from "../words/words.ts";
+import type { OwnWords } from "../words/words.ts";
 import type { LaidCard } from "./card-layout.ts";
 import { BLEED_MM } from "./card-plan.ts";
 import type { CardSize } from "./card-size.ts";
@@ -22,7 +22,7 @@ export function cardsPdf(
     workshop,
     date,
     words,
-  }: { readonly workshop: string; readonly date: string | undefined; readonly words: Words },
+  }: { readonly workshop: string; readonly date: string | undefined; readonly words: OwnWords },
 ): CardsPdf {
   const text = words.pages.cards.document;
   const document = printDocument({
@@ -45,7 +45,7 @@ export function drawCards(
   root: PDFKit.PDFStructureElement,
   cards: readonly LaidCard[],
   size: CardSize,
-  words: Words,
+  words: OwnWords,
 ): Omit<CardsPdf, "bytes"> {
   const text = words.pages.cards.document;
   const layout = imposition(size);
@@ -70,7 +70,7 @@ export function drawCards(
   return { pages, leaves: leaves.length };
 }
 
-/** A face goes as far as its bleed, but not over a fold. */
+/** A face goes as far as its bleed, but not over a fold; a back is on its head above a fold, and on paper that lies. */
 function placement(
   layout: Imposition,
   { widthMm, heightMm, twoSided }: CardSize,
@@ -84,7 +84,7 @@ function placement(
     right: widthMm + BLEED_MM,
     bottom: heightMm + BLEED_MM,
   };
-  return face === "back" && !twoSided
+  return face === "back" && (!twoSided || layout.isLying)
     ? { xMm: xMm + widthMm, yMm: yMm + heightMm, turned: true, clipMm }
     : { xMm, yMm, clipMm };
 }

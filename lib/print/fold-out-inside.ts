@@ -5,6 +5,7 @@ import type { LabelLine, PackageLabelContent } from "./package-label-content.ts"
 import {
   asProse,
   columnsOf,
+  leading,
   lineSetter,
   PARAGRAPH_MM,
   sizeOfXHeightPt,
@@ -84,8 +85,10 @@ function languageGroup(
     kind: "group",
     head: line(isBeside ? named : code, 2 * SUBJECT_MM, "sans bold"),
     items: [
-      ...(isBeside ? [] : [line(name, PARAGRAPH_MM, "sans bold")]),
-      ...(own?.signalWord === undefined ? [] : [line(own.signalWord, SUBJECT_MM, "sans bold")]),
+      ...(isBeside ? [] : [leading(line(name, PARAGRAPH_MM, "sans bold"))]),
+      ...(own?.signalWord === undefined
+        ? []
+        : [leading(line(own.signalWord, SUBJECT_MM, "sans bold"))]),
       ...(statements === "" ? [] : [asProse(line(statements, PARAGRAPH_MM))]),
       ...inProse(rags),
       ...(areFactsInside ? [...ofLanguage(facts), ...inProse(demonstration)] : []),

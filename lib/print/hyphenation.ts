@@ -1,5 +1,5 @@
 import { createRequire } from "node:module";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { Hyphens } from "./set-runs.ts";
 
 /** Patterns of each language by their file in the package: German of today's spelling, English of Britain. */

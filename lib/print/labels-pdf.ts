@@ -1,4 +1,4 @@
-import type { Words } from "../words/words.ts";
+import type { OwnWords } from "../words/words.ts";
 import { cropMarks } from "./crop-marks.ts";
 import { drawTagged } from "./draw-tagged.ts";
 import { foldMarks } from "./fold-marks.ts";
@@ -20,7 +20,7 @@ export function labelsPdf(
     workshop,
     date,
     words,
-  }: { readonly workshop: string; readonly date: string | undefined; readonly words: Words },
+  }: { readonly workshop: string; readonly date: string | undefined; readonly words: OwnWords },
 ): { readonly bytes: Uint8Array; readonly pages: number } {
   const text = words.pages.packageLabels;
   const document = printDocument({

@@ -26,6 +26,8 @@ export interface LaidLabel {
   /** Side of the red frames [mm]; absent without pictograms. */
   readonly pictogramMm?: number;
   readonly xHeightMm: number;
+  /** How hard its statements are read in narrow columns, and what they cost of the paint: 0 of neither. */
+  readonly crowding?: number;
 }
 
 /** Pages of a fold-out label; none of one that is not folded. */

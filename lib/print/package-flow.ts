@@ -17,7 +17,7 @@ import { pictogramFigure } from "./pictogram-figure.ts";
 import { FACE_HEIGHTS, type Face } from "./print-font.ts";
 import { hyphensOf } from "./hyphenation.ts";
 import { naturalWidths, setRuns, type Hyphens } from "./set-runs.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 
 /** Where text runs down [mm]. */
 export interface Column {
@@ -40,6 +40,8 @@ export interface FlowText {
   readonly isProse?: boolean;
   /** Broken between two columns only where it is long. */
   readonly whole?: boolean;
+  /** Stands in one column with the first line of what follows, as a signal word with its statements. */
+  readonly leads?: boolean;
 }
 
 /** Pictograms in rows, by the side of their red frames [mm]. */
@@ -81,6 +83,8 @@ export function flowed(
 ): Tagged[] | undefined {
   const last = columns.at(-1);
   if (last === undefined || items.some((item) => isWiderThan(last.widthMm, item))) return undefined;
+  const roomMm = columns.reduce((sum, { topMm, bottomMm }) => sum + bottomMm - topMm, 0);
+  if (leastHeightMm(items, last.widthMm) > roomMm) return undefined;
   const parts = items.map((item) => laidPart(item, last.widthMm, keeping));
   // A page is a column here: past the last one, what does not fit is told by its number.
   const placed = placedPieces(
@@ -124,6 +128,20 @@ function isWiderThan(widthMm: number, part: FlowItem | FlowGroup): boolean {
       return false;
   }
 }
+
+/** What items take at least, were every line full and no gap between them [mm]: most tries that hold too little are seen by it. */
+function leastHeightMm(items: readonly (FlowItem | FlowGroup)[], widthMm: number): number {
+  return items.reduce((sum, item): number => {
+    if (item.kind === "group") return sum + leastHeightMm([item.head, ...item.items], widthMm);
+    if (item.kind === "pictograms") return sum + pictogramBoxMm(item.sideMm);
+    const { sizePt } = item;
+    const lines = naturalWidths([item], sizePt).greatestMm / widthMm;
+    return sum + (Math.floor(FULL_LINES * lines) * LINE_SPACING + 0.5) * sizePt * MM_PER_PT;
+  }, 0);
+}
+
+/** Of the width that a text takes in one line, what it takes at least in several, which end without a space. */
+const FULL_LINES = 0.9;
 
 /** How high items stand in one column [mm]. */
 export function flowHeightMm(items: readonly FlowItem[], widthMm: number): number {
@@ -189,7 +207,7 @@ function piecesOf(item: FlowItem, widthMm: number, keeping: LineKeeping): Piece[
 
 /** Lines of a text, the capitals of the first one in a column at its top. */
 function linePieces(item: FlowText, widthMm: number, { areLinesKept }: LineKeeping): Piece[] {
-  const { text, face, sizePt, gapMm, whole = false } = item;
+  const { text, face, sizePt, gapMm, whole = false, leads = false } = item;
   const hyphens = hyphensIn(item, widthMm);
   const { lines, lineMm } = setRuns([{ text, face }], {
     widthMm,
@@ -204,7 +222,7 @@ function linePieces(item: FlowText, widthMm: number, { areLinesKept }: LineKeepi
     kind: "piece",
     heightMm,
     beforeMm: i === 0 ? gapMm : lineMm - heightMm,
-    keepWithNext: i < lines.length - 1 && (whole || isKept(i, lines.length, areLinesKept)),
+    keepWithNext: i < lines.length - 1 ? whole || isKept(i, lines.length, areLinesKept) : leads,
     content: {
       tag: "P",
       marks: marks.map((mark) => shifted(mark, 0, capitalMm - mark.yMm)),
@@ -218,15 +236,19 @@ function isKept(line: number, count: number, areLinesKept: boolean): boolean {
   return areLinesKept && (count <= SHORT_PARAGRAPH || line === 0 || line === count - 2);
 }
 
-/** A line of fewer letters is short, a letter being half as wide as its size on an average. */
+/** A line of fewer letters is short. */
 const SHORT_LINE = 30;
+
+/** How many letters a line bears, a letter being half as wide as its size on an average. */
+export function lettersInLine(widthMm: number, sizePt: number): number {
+  return widthMm / (0.5 * sizePt * MM_PER_PT);
+}
 
 function hyphensIn(
   { isProse = false, language, sizePt }: FlowText,
   widthMm: number,
 ): Hyphens | undefined {
-  const letters = widthMm / (0.5 * sizePt * MM_PER_PT);
-  return isProse && language !== undefined && letters < SHORT_LINE
+  return isProse && language !== undefined && lettersInLine(widthMm, sizePt) < SHORT_LINE
     ? hyphensOf(language)
     : undefined;
 }

@@ -8,12 +8,12 @@ import { labelModel } from "../present/label-model.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { statementText } from "../present/statement-text.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { Sheet } from "../sheet/sheet.ts";
-import { WORDS } from "../words/languages.ts";
+import { WORDS, wordsIn } from "../words/languages.ts";
 import { typesetText, unbrokenNumber } from "../words/typeset-text.ts";
 import { priceText } from "../present/price-text.ts";
-import type { Words } from "../words/words.ts";
+import type { OwnWords } from "../words/words.ts";
 import type { PackageSize } from "./package-size.ts";
 import { leadingLanguage, sheetNamedIn } from "./sheet-in-language.ts";
 
@@ -198,7 +198,7 @@ function factLines(
   language: Language,
   { records }: Pick<PageContext, "records">,
 ): LabelLine[] {
-  const words = WORDS[language];
+  const words = wordsIn(language, records.knowledge.said);
   const { labelText: text } = words.pages.paint;
   const sheet = sheetNamedIn(named, language, records);
   return [
@@ -219,7 +219,7 @@ function priceOrCode(
   { sheet: { slug, offer } }: SheetTexts,
   size: PackageSize,
   { records }: PageContext,
-  words: Words,
+  words: OwnWords,
 ): string | undefined {
   if (size.price === "none") return undefined;
   const own = records.colours.get(slug)?.sizes.find(({ ml }) => ml === size.ml);

@@ -1,8 +1,9 @@
 import { labelSizes } from "../hazard/label/label-sizes.ts";
+import { at } from "../quantities/at.ts";
 import { foldOutLabel } from "./fold-out-layout.ts";
-import { flowed, type FlowItem, type LineKeeping } from "./package-flow.ts";
+import { flowed, lettersInLine, type FlowItem, type LineKeeping } from "./package-flow.ts";
 import type { LabelFace, LaidLabel } from "./laid-label.ts";
-import { cornerSymbol, labelSymbol } from "./label-symbol.ts";
+import { cornerSymbol, labelSymbol, type LabelSymbol } from "./label-symbol.ts";
 import type { LabelCautions, PackageLabelContent } from "./package-label-content.ts";
 import type { PackageSize } from "./package-size.ts";
 import {
@@ -11,13 +12,15 @@ import {
   bandHeightMm,
   BETWEEN_MM,
   columnsOf,
+  leading,
+  LEAST_BAND_MM,
   nameItem,
   PARAGRAPH_MM,
   SAFE_MM,
   sizeOfXHeightPt,
   SUBJECT_MM,
 } from "./package-label-parts.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 
 /** How a label is tried, from roomy to tight. */
 interface Attempt extends LineKeeping {
@@ -31,23 +34,34 @@ interface Attempt extends LineKeeping {
   readonly front: number;
   /** Columns of statements. */
   readonly columns: number;
+  /** Of the paint, once round a tube or on the front of a jar [mm]. */
+  readonly bandMm: number;
 }
 
-/** In which the symbol of a label stands that has all on one side, the one that is tried first. */
-export const CORNERS = ["right", "left"] as const;
+/** Where the symbol of a label stands, the place that is tried first: in a lower corner; of a jar at the right of its back, or of its front. */
+export const SYMBOL_PLACES = {
+  tube: ["right", "left"],
+  jar: ["right", "front"],
+} as const;
+
+export type SymbolPlace = (typeof SYMBOL_PLACES)[PackageSize["kind"]][number];
 
 /** What labels of a sheet have alike. */
 export interface AlikeLabels {
   /** Letters no larger. */
   readonly mostXHeightMm?: number;
-  readonly corner?: (typeof CORNERS)[number];
+  readonly symbolPlace?: SymbolPlace;
 }
 
-/** Of a jar's front: more of it is paint. */
-const JAR_BAND_SHARE = 0.4;
+/** Of a jar's front: more of it is paint; where room is scarce, less. */
+const JAR_BAND_SHARES = [0.4, 0.28] as const;
 /** Roomy letters against the least. */
 const ROOMY = 1.2;
 const FRONTS = [0.44, 0.5, 0.38, 0.32, 0.26] as const;
+/** Letters in a line of statements: with fewer it is read slowly, and with half as many hardly. */
+const EASY_LINE = 24;
+/** What weighs how much against a layout: columns narrower than such a line, or than half of it, and less of the paint. */
+const CROWDING = { narrow: 1, half: 6, lowBand: 1.2 };
 /** Between those, and narrower: of what finds room in none of them, since no word is broken. */
 const FURTHER_FRONTS = [0.47, 0.41, 0.35, 0.29, 0.23] as const;
 
@@ -61,7 +75,7 @@ const FURTHER_FRONTS = [0.47, 0.41, 0.35, 0.29, 0.23] as const;
 export function packageLabel(
   content: PackageLabelContent,
   size: PackageSize,
-  { mostXHeightMm = Infinity, corner = CORNERS[0] }: AlikeLabels = {},
+  { mostXHeightMm = Infinity, symbolPlace = SYMBOL_PLACES[size.kind][0] }: AlikeLabels = {},
 ): LaidLabel | undefined {
   const whole: readonly string[] = [];
   for (const leftOut of size.isReduced && content.mayLeaveOut.length > 0
@@ -72,7 +86,7 @@ export function packageLabel(
       if (attempt.xHeightMm > mostXHeightMm) continue;
       const faces = (size.kind === "tube" ? tubeFaces : jarFaces)({ ...content, cautions }, size, {
         ...attempt,
-        corner,
+        symbolPlace,
       });
       if (faces !== undefined)
         return {
@@ -82,12 +96,13 @@ export function packageLabel(
           leftOut,
           ...(content.pictograms.length === 0 ? {} : { pictogramMm: attempt.pictogramMm }),
           xHeightMm: attempt.xHeightMm,
+          ...(cautions.length === 0 ? {} : { crowding: crowding(attempt, size) }),
         };
     }
   }
   return size.isFoldOut
     ? foldOutLabel(content, size, mostXHeightMm, (outside, attempt) =>
-        jarFront(outside, size, { ...attempt, runIn: true }),
+        jarFront(outside, size, { ...attempt, runIn: true, bandMm: at(bandsMm(size), 0) }),
       )
     : undefined;
 }
@@ -101,13 +116,20 @@ function without(cautions: LabelCautions, leftOut: readonly string[]): LabelCaut
   };
 }
 
-function attempts({ ml, xHeightMm }: PackageSize): Attempt[] {
+/** Large pictograms before small ones; of each, what crowds the least, then roomy letters before the least. */
+function attempts(size: PackageSize): Attempt[] {
+  const { ml, xHeightMm } = size;
   const { pictogramMm, leastPictogramMm } = labelSizes(ml);
+  const [bandMm, lowBandMm] = bandsMm(size);
+  const least = { xHeightMm, namePt: 14, runIn: false, bandMm };
+  const tight = { xHeightMm, namePt: 9, runIn: true };
   const types = [
-    { pictogramMm, xHeightMm: ROOMY * xHeightMm, namePt: 15, runIn: false },
-    { pictogramMm, xHeightMm, namePt: 14, runIn: false },
-    { pictogramMm: leastPictogramMm, xHeightMm, namePt: 14, runIn: false },
-    { pictogramMm: leastPictogramMm, xHeightMm, namePt: 9, runIn: true },
+    { ...least, pictogramMm, xHeightMm: ROOMY * xHeightMm, namePt: 15 },
+    { ...least, pictogramMm },
+    { ...tight, pictogramMm, bandMm: lowBandMm },
+    { ...least, pictogramMm: leastPictogramMm },
+    { ...tight, pictogramMm: leastPictogramMm, bandMm },
+    { ...tight, pictogramMm: leastPictogramMm, bandMm: lowBandMm },
   ];
   const tries = (of: readonly (typeof types)[number][], fronts: readonly number[]): Attempt[] =>
     of.flatMap((type) =>
@@ -118,17 +140,45 @@ function attempts({ ml, xHeightMm }: PackageSize): Attempt[] {
         ),
       ),
     );
-  return [...tries(types, FRONTS), ...tries(types.slice(-1), FURTHER_FRONTS)];
+  const all = [...tries(types, FRONTS), ...tries(types.slice(-1), FURTHER_FRONTS)].map(
+    (attempt) => ({ attempt, crowding: crowding(attempt, size) }),
+  );
+  return all
+    .toSorted(
+      (one, other) =>
+        other.attempt.pictogramMm - one.attempt.pictogramMm || one.crowding - other.crowding,
+    )
+    .map(({ attempt }) => attempt);
+}
+
+/** Of the paint, as usual and where room is scarce [mm]. */
+function bandsMm({ kind, heightMm }: PackageSize): readonly [number, number] {
+  const [share, lowShare] = JAR_BAND_SHARES;
+  return kind === "jar"
+    ? [share * heightMm, lowShare * heightMm]
+    : [bandHeightMm(heightMm), LEAST_BAND_MM];
+}
+
+/** How hard a try makes it: 0 of columns whose lines are read with ease and a band as usual. */
+function crowding({ columns, front, xHeightMm, bandMm }: Attempt, size: PackageSize): number {
+  const { kind, widthMm, overlapMm } = size;
+  const insideMm = widthMm - overlapMm - 2 * SAFE_MM;
+  const areaMm = kind === "jar" ? insideMm : (1 - front) * insideMm - BETWEEN_MM;
+  const columnMm = (areaMm - (columns - 1) * BETWEEN_MM) / columns;
+  const letters = lettersInLine(columnMm, sizeOfXHeightPt(xHeightMm));
+  const narrow =
+    letters >= EASY_LINE ? 0 : letters >= EASY_LINE / 2 ? CROWDING.narrow : CROWDING.half;
+  return narrow + (bandMm < bandsMm(size)[0] ? CROWDING.lowBand : 0);
 }
 
 /** Once round: the paint as a band at the top, name and facts at the left, what the law asks for beside them. */
 function tubeFaces(
   content: PackageLabelContent,
   size: PackageSize,
-  attempt: Attempt & Required<Pick<AlikeLabels, "corner">>,
+  attempt: Attempt & Required<Pick<AlikeLabels, "symbolPlace">>,
 ): LabelFace[] | undefined {
   const { widthMm, heightMm, overlapMm } = size;
-  const bandMm = bandHeightMm(heightMm);
+  const { bandMm } = attempt;
   const area = {
     xMm: SAFE_MM,
     topMm: bandMm + SAFE_MM,
@@ -137,7 +187,8 @@ function tubeFaces(
   };
   const frontMm = attempt.front * area.widthMm;
   const besideMm = frontMm + BETWEEN_MM;
-  const corner = cornerSymbol(labelSymbol(content, size), attempt.corner, area);
+  const side = attempt.symbolPlace === "left" ? "left" : "right";
+  const corner = cornerSymbol(labelSymbol(content, size), side, area);
   const front = flowed(frontItems(content, attempt, frontMm), [
     corner.above({ ...area, widthMm: frontMm }),
   ]);
@@ -167,7 +218,7 @@ function tubeFaces(
 function jarFaces(
   content: PackageLabelContent,
   size: PackageSize,
-  attempt: Attempt,
+  attempt: Attempt & Required<Pick<AlikeLabels, "symbolPlace">>,
 ): LabelFace[] | undefined {
   if (attempt.front !== FRONTS[0]) return undefined;
   const { widthMm, heightMm } = size;
@@ -177,8 +228,10 @@ function jarFaces(
     widthMm: widthMm - 2 * SAFE_MM,
     bottomMm: heightMm - SAFE_MM,
   };
-  const corner = cornerSymbol(labelSymbol(content, size), "right", area);
-  const front = jarFront(content, size, attempt);
+  const symbol = labelSymbol(content, size);
+  const isInFront = attempt.symbolPlace === "front";
+  const corner = cornerSymbol(isInFront ? undefined : symbol, "right", area);
+  const front = jarFront(content, size, attempt, isInFront ? symbol : undefined);
   if (front === undefined) return undefined;
   const back = flowed(
     cautionItems(content, attempt),
@@ -192,19 +245,25 @@ function jarFaces(
 function jarFront(
   content: PackageLabelContent,
   { widthMm, heightMm }: PackageSize,
-  attempt: Pick<Attempt, "xHeightMm" | "namePt" | "runIn">,
+  attempt: Pick<Attempt, "xHeightMm" | "namePt" | "runIn" | "bandMm">,
+  symbol?: LabelSymbol,
 ): LabelFace | undefined {
-  const insideMm = widthMm - 2 * SAFE_MM;
-  const bandMm = JAR_BAND_SHARE * heightMm;
-  const front = flowed(frontItems(content, attempt, insideMm), [
-    {
-      xMm: SAFE_MM,
-      topMm: bandMm + SAFE_MM,
-      widthMm: insideMm,
-      bottomMm: heightMm - SAFE_MM,
-    },
-  ]);
-  return front && { blocks: [...band(content, { rightMm: widthMm, heightMm: bandMm }), ...front] };
+  const { bandMm } = attempt;
+  const area = {
+    xMm: SAFE_MM,
+    topMm: bandMm + SAFE_MM,
+    widthMm: widthMm - 2 * SAFE_MM,
+    bottomMm: heightMm - SAFE_MM,
+  };
+  if (symbol !== undefined && area.topMm + symbol.heightMm > area.bottomMm) return undefined;
+  const besideMm = area.widthMm - (symbol === undefined ? 0 : symbol.widthMm + BETWEEN_MM);
+  const front = flowed(frontItems(content, attempt, besideMm), [{ ...area, widthMm: besideMm }]);
+  const { blocks } = cornerSymbol(symbol, "right", area);
+  return (
+    front && {
+      blocks: [...band(content, { rightMm: widthMm, heightMm: bandMm }), ...front, ...blocks],
+    }
+  );
 }
 
 function frontItems(
@@ -259,7 +318,7 @@ function cautionItems(
       ...(signalWord === undefined && !several
         ? []
         : [
-            {
+            leading({
               kind: "text" as const,
               text: signalWord ?? language.toUpperCase(),
               face: "sans bold" as const,
@@ -267,7 +326,7 @@ function cautionItems(
               gapMm: SUBJECT_MM,
               language,
               whole: true,
-            },
+            }),
           ]),
       ...(statements.length === 0
         ? []

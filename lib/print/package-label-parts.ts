@@ -5,7 +5,7 @@ import type { PackageLabelContent } from "./package-label-content.ts";
 import { measureText } from "./print-document.ts";
 import { SANS_X_HEIGHT } from "./print-font.ts";
 import { setRuns, sizesDown } from "./set-runs.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 
 /** From the edge to anything that may not be cut, and between columns [mm]. */
 export const SAFE_MM = 2;
@@ -93,6 +93,11 @@ export function lineSetter(
 /** A line whose words may be parted. */
 export function asProse<L>(line: L): L & { readonly isProse: true } {
   return { ...line, isProse: true };
+}
+
+/** A line that stands in one column with what it is said of. */
+export function leading<L>(line: L): L & { readonly leads: true } {
+  return { ...line, leads: true };
 }
 
 /** The name of the paint, as large as its width bears. */

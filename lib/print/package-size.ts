@@ -1,6 +1,6 @@
 import { labelSizes } from "../hazard/label/label-sizes.ts";
 import type { PackageLabelRecord } from "../records/schema/package-label.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 import type { Paper } from "./card-size.ts";
 

@@ -1,7 +1,7 @@
 import { deserialize, serialize } from "node:v8";
 import { inflateRawSync } from "node:zlib";
 import type { BenchView, SheetView } from "../blocks/page-kinds.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 import { WORDS } from "../words/languages.ts";
 import type { LaidCard } from "./card-layout.ts";

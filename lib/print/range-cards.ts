@@ -2,7 +2,8 @@ import { isOffered, marketsWithoutOffer } from "../sheet/handling/offer-section.
 import { madeStep } from "../kept/kept-steps.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import type { Language, Market } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
+import type { Market } from "../records/schema/terms.ts";
 import { CardTooLarge } from "./card-fault.ts";
 import { cardLayout, type LaidCard } from "./card-layout.ts";
 import type { CardContent } from "./card-content.ts";

@@ -10,7 +10,7 @@ import {
   type LabelRefusal,
   type PackageLabelContent,
 } from "./package-label-content.ts";
-import { CORNERS, packageLabel } from "./package-label-layout.ts";
+import { packageLabel, SYMBOL_PLACES, type SymbolPlace } from "./package-label-layout.ts";
 import { largerTubes, type PackageSize } from "./package-size.ts";
 
 /** Labels of a range with what is to be said of them, a line each. */
@@ -47,7 +47,7 @@ export function rangeLabels(
   const refusals: string[] = [];
   const noRoom: NoRoom[] = [];
   const runs = sizes.map((size): LabelRun => {
-    const { tried, corner } = triedInCorners(sheets, size, context, lotNumber);
+    const { tried, symbolPlace } = triedInPlaces(sheets, size, context, lotNumber);
     if (tried.some(({ label }) => label.isClassified)) ofSizes.push(...sizeRemarks(size, context));
     const found = tried.flatMap(({ colour, who, label }): FoundLabel[] => {
       if ("refusal" in label) {
@@ -59,7 +59,7 @@ export function rangeLabels(
       remarks.push(...label.remarks.map((line) => `${who}${context.words.colon}${line}`));
       return [label];
     });
-    return { size, labels: lettersAlike(found, size, corner, context) };
+    return { size, labels: lettersAlike(found, size, symbolPlace, context) };
   });
   return {
     runs: runs.filter(({ labels }) => labels.length > 0),
@@ -70,7 +70,7 @@ export function rangeLabels(
 }
 
 interface TriedLabels {
-  readonly corner: Corner;
+  readonly symbolPlace: SymbolPlace;
   readonly tried: readonly {
     readonly colour: string;
     readonly who: string;
@@ -78,30 +78,40 @@ interface TriedLabels {
   }[];
 }
 
-type Corner = (typeof CORNERS)[number];
-
-/** Labels with their symbols all in one corner: in the second only where the first leaves more of them without room. */
-function triedInCorners(
+/** Labels with their symbols all in one place: in the second only where the first leaves more of them without room, or as many and more of them crowded. */
+function triedInPlaces(
   sheets: readonly SheetTexts[],
   size: PackageSize,
   context: PageContext,
   lotNumber: string | undefined,
 ): TriedLabels {
-  const triedIn = (corner: Corner): TriedLabels => ({
-    corner,
+  const triedIn = (symbolPlace: SymbolPlace): TriedLabels => ({
+    symbolPlace,
     tried: sheets.flatMap((worded) => {
-      const label = triedLabel(worded, size, corner, context, lotNumber);
+      const label = triedLabel(worded, size, symbolPlace, context, lotNumber);
       const colour = worded.sheet.name;
       return label === undefined ? [] : [{ colour, who: `${colour}, ${size.name}`, label }];
     }),
   });
-  const withoutRoom = ({ tried }: TriedLabels): number =>
-    tried.filter(({ label }) => "foldOutPages" in label).length;
-  const [first, second] = CORNERS;
+  const [first, second] = SYMBOL_PLACES[size.kind];
   const inFirst = triedIn(first);
-  if (withoutRoom(inFirst) === 0) return inFirst;
+  if (size.symbol === "none" || inFirst.tried.every(({ label }) => faults(label, size) === 0))
+    return inFirst;
   const inSecond = triedIn(second);
-  return withoutRoom(inSecond) < withoutRoom(inFirst) ? inSecond : inFirst;
+  const sum = ({ tried }: TriedLabels): number =>
+    tried.reduce((all, { label }) => all + faults(label, size), 0);
+  return sum(inSecond) < sum(inFirst) ? inSecond : inFirst;
+}
+
+/** What weighs more than all labels that are crowded, and what weighs more than one. */
+const WITHOUT_ROOM = 1e6;
+const SMALL_PICTOGRAMS = 2;
+
+/** What is to be said against a label's layout: without room it is none; narrow columns and small pictograms are the lesser evil. */
+function faults(label: FoundLabel | RefusedLabel, { ml }: PackageSize): number {
+  if ("refusal" in label) return label.foldOutPages === undefined ? 0 : WITHOUT_ROOM;
+  const { crowding = 0, pictogramMm = Infinity } = label.laid;
+  return crowding + (pictogramMm < labelSizes(ml).pictogramMm ? SMALL_PICTOGRAMS : 0);
 }
 
 /** Why there is no label; with `foldOutPages`, because it finds no room. */
@@ -124,19 +134,19 @@ const MODULES = ["lib/print/range-labels.ts", "lib/words/languages.ts"];
 function triedLabel(
   worded: SheetTexts,
   size: PackageSize,
-  corner: Corner,
+  symbolPlace: SymbolPlace,
   context: PageContext,
   lotNumber: string | undefined,
 ): FoundLabel | RefusedLabel | undefined {
   const { slug } = worded.sheet;
-  const name = `labels of ${lotNumber ?? "the lot on sale"}, ${JSON.stringify(size)}, symbol ${corner}, told in ${context.words.language}`;
+  const name = `labels of ${lotNumber ?? "the lot on sale"}, ${JSON.stringify(size)}, symbol ${symbolPlace}, told in ${context.words.language}`;
   return madeStep(context.steps, { modules: MODULES, name, of: slug }, () => {
     const offered = context.records.colours.get(slug)?.sizes ?? [];
     if (!offered.some(({ ml }) => ml === size.ml)) return undefined;
     const content = packageLabelContent(worded, size, context, lotNumber);
     if ("refusal" in content) return { ...content, isClassified: false };
     const isClassified = content.cautions.length > 0;
-    const laid = packageLabel(content, size, { corner });
+    const laid = packageLabel(content, size, { symbolPlace });
     return laid === undefined
       ? { ...tooSmall(content, size, context), isClassified }
       : { content, laid, isClassified, remarks: labelRemarks(laid, content, size, context) };
@@ -147,7 +157,7 @@ function triedLabel(
 function lettersAlike(
   found: readonly FoundLabel[],
   size: PackageSize,
-  corner: Corner,
+  symbolPlace: SymbolPlace,
   { kept }: Pick<PageContext, "kept">,
 ): LaidLabel[] {
   const mostXHeightMm = Math.min(...found.map(({ laid }) => laid.xHeightMm));
@@ -156,9 +166,9 @@ function lettersAlike(
       ? (kept(
           {
             modules: ["lib/print/package-label-layout.ts"],
-            inputs: { content, size, mostXHeightMm, corner },
+            inputs: { content, size, mostXHeightMm, symbolPlace },
           },
-          () => packageLabel(content, size, { mostXHeightMm, corner }),
+          () => packageLabel(content, size, { mostXHeightMm, symbolPlace }),
         ) ?? laid)
       : laid,
   );
@@ -199,9 +209,11 @@ function tooSmall(
   return { refusal, foldOutPages: foldedOut === undefined ? 0 : foldOutPages(foldedOut) };
 }
 
-/** Whether a label is, with its symbol in whichever corner. */
+/** Whether a label is, with its symbol in whichever place. */
 function isHeld(content: PackageLabelContent, size: PackageSize): boolean {
-  return CORNERS.some((corner) => packageLabel(content, size, { corner }) !== undefined);
+  return SYMBOL_PLACES[size.kind].some(
+    (symbolPlace) => packageLabel(content, size, { symbolPlace }) !== undefined,
+  );
 }
 
 /** What may bear what finds no room. The law asks nothing of the size of a label without hazards. */

@@ -145,6 +145,13 @@ function leastParts(unit: Unit, sizePt: number, hyphens?: Hyphens): readonly Uni
     : syllables(unit, sizePt, hyphenPlaces(unit, hyphens));
 }
 
+/** Of the widest unit that a line of a width holds, which is not parted for the sake of shorter lines; of what no such line holds, its widest part. */
+function leastWhole(units: readonly Unit[], sizePt: number, widthMm: number): number {
+  const widest = (some: readonly Unit[]): number =>
+    some.reduce((most, unit) => Math.max(most, unit.widthMm), 0);
+  return widest(units.flatMap((unit) => heldParts(unit, sizePt, widthMm)));
+}
+
 /** The same number of lines at the least width that holds them and parts no word that is whole; at a word's own hyphen only where a space would take a line more. */
 function balanced(
   units: readonly Unit[],
@@ -160,10 +167,7 @@ function balanced(
     spaced.every((unit) => unit.widthMm <= widthMm) &&
     brokenLines(spaced, { sizePt, widthMm }).length <= lines.length;
   const set = isSpaced ? spaced : units;
-  let [low, high] = [
-    Math.min(widthMm, Math.max(leastWidth(set, sizePt), widthMm / lines.length)),
-    widthMm,
-  ];
+  let [low, high] = [Math.max(leastWhole(set, sizePt, widthMm), widthMm / lines.length), widthMm];
   for (let step = 0; step < 7; step++) {
     const middle = (low + high) / 2;
     if (brokenLines(set, { sizePt, widthMm: middle }).length > lines.length) low = middle;
@@ -391,8 +395,9 @@ function brokenLines(
     }
   };
   units.forEach((unit, i) => {
-    // The last word is not parted: half a word would be a line.
-    add(unit, i < units.length - 1 ? hyphenPlaces(unit, hyphens) : []);
+    // The last word is parted only where no line holds it: half a word would be a line.
+    const mayPart = i < units.length - 1 || unit.widthMm > widthMm;
+    add(unit, mayPart ? hyphenPlaces(unit, hyphens) : []);
   });
   return line.length > 0 ? [...lines, line] : lines;
 }

@@ -1,5 +1,5 @@
 import type { Records } from "../records/records.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
 /**

@@ -2,6 +2,7 @@ import type { Block, PaintColour, SectionBlock } from "../blocks/block.ts";
 import type { BenchView, SheetView } from "../blocks/page-kinds.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { Records } from "../records/records.ts";
+import type { OwnWords } from "../words/words.ts";
 import { sectionFlow } from "./block-flow.ts";
 import type { Flow, PaperSize, Piece } from "./layout-tree.ts";
 import { leastMm, RECKONED_PT, takenBy, type Taken } from "./least-height.ts";
@@ -27,7 +28,8 @@ const GUTTER_MM = 7;
 const BELOW_HEAD_MM = 5;
 
 /** What papers say and show beside the pages that they are made of. */
-export interface PaperContext extends Pick<PageContext, "words" | "date"> {
+export interface PaperContext extends Pick<PageContext, "date"> {
+  readonly words: OwnWords;
   readonly records: Pick<Records, "workshop"> & {
     readonly photographs: readonly PhotographOnPaper[];
   };

@@ -120,9 +120,7 @@ function contradictedEstimate(hazard: HazardForm): (HazardFault & { readonly hin
       actual: String(ate),
       expected: `an estimate of ${stated.join(" or ")}`,
       severity: "warning",
-      ...(inGrams && unit === "mg/kg"
-        ? { hint: `${1000 * ate} mg/kg, if it was given in g/kg` }
-        : {}),
+      ...(inGrams && unit === "mg/kg" && { hint: `${1000 * ate} mg/kg, if it was given in g/kg` }),
     },
   ];
 }

@@ -1,4 +1,4 @@
-import type { Language } from "./schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
 
 /** The language that a workshop writes its records in: names in them are words of that. */
@@ -17,11 +17,4 @@ export function labelLanguages({
 }: Pick<WorkshopRecord, "languages" | "pageLanguages" | "labels" | "cards">): Language[] {
   const printed = [...labels, ...cards].flatMap((size) => size.languages ?? []);
   return [...new Set<Language>([...languages, ...pageLanguages, ...printed])];
-}
-
-const IN_ENGLISH = new Intl.DisplayNames(["en"], { type: "language" });
-
-/** "German" of `de`: lines of the command are English. */
-export function languageInEnglish(language: Language): string {
-  return IN_ENGLISH.of(language) ?? language;
 }

@@ -183,14 +183,12 @@ export function checkedRecords(
       language: recordLanguage(files.workshop.record),
       siteBase: siteBase(files.workshop.record),
       workshopPlace: files.workshop.yaml.place,
-      ...(grounds === undefined
-        ? {}
-        : {
-            grounds: {
-              black: withReplicateNoise(grounds.black),
-              white: withReplicateNoise(grounds.white),
-            },
-          }),
+      ...(grounds !== undefined && {
+        grounds: {
+          black: withReplicateNoise(grounds.black),
+          white: withReplicateNoise(grounds.white),
+        },
+      }),
       pigments: checked(files.pigments, again),
       vehicles: checked(files.vehicles, again),
       colours: new Map(

@@ -1,6 +1,6 @@
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import type { Records } from "./records.ts";
-import type { Language } from "./schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 
 /** Texts of a page that are not in its language. */
 export type OwnTexts = ReadonlyMap<

@@ -1,5 +1,5 @@
+import { type Language, languageInEnglish, LANGUAGES } from "../quantities/languages.ts";
 import { apparentRatio } from "../optics/tints/let-down-order.ts";
-import { languageInEnglish } from "./label-languages.ts";
 import { errorAt, noteAt, warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
@@ -8,7 +8,6 @@ import { levelsOf } from "./reading-levels.ts";
 import type { Colour, ReadColour, Reading } from "./records.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { YamlRecord } from "./yaml-record.ts";
-import { LANGUAGES, type Language } from "./schema/terms.ts";
 import { median } from "../quantities/median.ts";
 
 /** So many other colours have to agree before one that differs is spoken of. */

@@ -1,6 +1,6 @@
 import { earthManganeseDioxide } from "../hazard/studio/manganese-dioxide.ts";
 import type { Answer, Checked, Colour, Records } from "./records.ts";
-import type { Language } from "./schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 
 /**
  * The records as a page in a language tells them: names and texts translated where the record holds

@@ -40,14 +40,12 @@ export function resolvedLot(
     place: yaml.place,
     letDowns: letDowns(record.tints, ["tints"]),
     ...(masstone === undefined ? {} : { masstone }),
-    ...(standard === undefined
-      ? {}
-      : {
-          standard: {
-            letDowns: letDowns(standard.tints, ["standard", "tints"]),
-            ...(standardMasstone === undefined ? {} : { masstone: standardMasstone }),
-          },
-        }),
+    ...(standard !== undefined && {
+      standard: {
+        letDowns: letDowns(standard.tints, ["standard", "tints"]),
+        ...(standardMasstone === undefined ? {} : { masstone: standardMasstone }),
+      },
+    }),
   };
 }
 

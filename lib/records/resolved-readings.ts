@@ -26,6 +26,7 @@ import { spectrumFromColumn } from "./readings/spectrum-from-column.ts";
 import type { LabReading, Reading, SpectrumReading, Surface } from "./records.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import { GEOMETRIES, type Geometry, type Scale } from "./schema/terms.ts";
+import type { WorkshopRecord } from "./schema/workshop.ts";
 import type { RecordPath, YamlRecord } from "./yaml-record.ts";
 
 type SpectrumForm = Extract<ReadingForm, { reading: string }>;
@@ -221,34 +222,20 @@ export function readingResolver(
         expected: "one grid for readings that are averaged",
       });
     }
-    const apart = replicateComplaint(
-      columns.map(({ name }) => name),
-      read,
+    const defaulted = { ...defaults, geometry };
+    const { resolved, instrument, apart } = sameAveraged(
+      form,
+      [named.reading, defaults, geometry, ...columns, ...read],
+      () => averagedReading(form, named.reading, columns, read, defaulted),
     );
     if (apart !== undefined) complain(yaml, [...path, "column"], apart);
-    const instrument = instrumentOf(named.reading, geometry);
     if (read.length > 1) {
       const sets = replicates.get(instrument) ?? new Map<string, readonly Spectrum[]>();
       const set = JSON.stringify([named.stem, ...columns.map(({ name }) => name)]);
       replicates.set(instrument, sets.set(set, read));
     }
-    const surface: Surface | undefined = form.surface ?? defaults?.surface;
-    const uncertainty = form.uncertainty ?? defaults?.uncertainty;
-    const calibration = form.calibration ?? form.date;
-    const { aperture } = named.reading.notes;
-    const resolved: SpectrumReading = {
-      form: "spectrum",
-      spectrum: averaged(read).mean,
-      count: read.length,
-      geometry,
-      noise: uncertainty === undefined ? HAND_HELD_NOISE : statedNoise(uncertainty),
-      ...(surface === undefined ? {} : { surface }),
-      origin: `${named.reading.format}, ${form.reading}, ${columns.map(({ name }) => name).join(" + ")}${howRead(columns, first)}`,
-      ...(form.date === undefined ? {} : { date: form.date }),
-      ...(calibration === undefined ? {} : { calibration }),
-      ...(aperture === undefined ? {} : { aperture }),
-    };
-    if (uncertainty === undefined) unstated.set(resolved, instrument);
+    if ((form.uncertainty ?? defaults?.uncertainty) === undefined)
+      unstated.set(resolved, instrument);
     return resolved;
   }
 
@@ -327,6 +314,64 @@ const GRID_RULES: ReadonlySet<string> = new Set([
   "readings/wavelength-range",
   "readings/wavelength-step",
 ]);
+
+/** Spectra of one paint as one reading, and what their instrument and their scatter are. */
+interface AveragedReading {
+  readonly resolved: SpectrumReading;
+  readonly instrument: string;
+  readonly apart: Fault | undefined;
+}
+
+function averagedReading(
+  form: SpectrumForm,
+  file: ReadingFile,
+  columns: readonly ReadingColumn[],
+  read: readonly Spectrum[],
+  defaults: NonNullable<WorkshopRecord["readings"]> & { readonly geometry: Geometry },
+): AveragedReading {
+  const { geometry } = defaults;
+  const surface: Surface | undefined = form.surface ?? defaults.surface;
+  const uncertainty = form.uncertainty ?? defaults.uncertainty;
+  const calibration = form.calibration ?? form.date;
+  const { aperture } = file.notes;
+  const names = columns.map(({ name }) => name);
+  const { mean } = averaged(read);
+  return {
+    instrument: instrumentOf(file, geometry),
+    apart: replicateComplaint(names, read),
+    resolved: {
+      form: "spectrum",
+      spectrum: mean,
+      count: read.length,
+      geometry,
+      noise: uncertainty === undefined ? HAND_HELD_NOISE : statedNoise(uncertainty),
+      ...(surface === undefined ? {} : { surface }),
+      origin: `${file.format}, ${form.reading}, ${names.join(" + ")}${howRead(columns, mean)}`,
+      ...(form.date === undefined ? {} : { date: form.date }),
+      ...(calibration === undefined ? {} : { calibration }),
+      ...(aperture === undefined ? {} : { aperture }),
+    },
+  };
+}
+
+/** Of a workshop that is read again and again a reading is the same one while it is made of the same things. */
+const AVERAGED = new WeakMap<
+  SpectrumForm,
+  { readonly of: readonly unknown[]; readonly made: AveragedReading }
+>();
+
+function sameAveraged(
+  form: SpectrumForm,
+  of: readonly unknown[],
+  made: () => AveragedReading,
+): AveragedReading {
+  const before = AVERAGED.get(form);
+  if (before?.of.length === of.length && before.of.every((one, i) => one === of[i]))
+    return before.made;
+  const now = { of, made: made() };
+  AVERAGED.set(form, now);
+  return now.made;
+}
 
 // Of a file that is parsed once for many runs, what follows from it alone is worked out once.
 const sharesGrid = remembered(({ columns }: ReadingFile): boolean => {

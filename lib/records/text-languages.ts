@@ -1,9 +1,9 @@
 /** In which language a workshop's texts are, by the little words that hardly a sentence does without. */
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { type Language, languageInEnglish, LANGUAGES } from "../quantities/languages.ts";
 import { warningAt, type Faults } from "./fault.ts";
-import { languageInEnglish, recordLanguage } from "./label-languages.ts";
+import { recordLanguage } from "./label-languages.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
-import { LANGUAGES, type Language } from "./schema/terms.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** Words of each language that hardly a sentence does without and none of the others has. */

@@ -1,7 +1,7 @@
 import { noteAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
-import { LANGUAGES } from "./schema/terms.ts";
+import { LANGUAGES } from "../quantities/languages.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /**

@@ -1,7 +1,7 @@
+import { languageInEnglish, LANGUAGES } from "../quantities/languages.ts";
 import { warningAt, type Faults } from "./fault.ts";
-import { labelLanguages, languageInEnglish, recordLanguage } from "./label-languages.ts";
+import { labelLanguages, recordLanguage } from "./label-languages.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
-import { LANGUAGES } from "./schema/terms.ts";
 
 /** Translations that no page shows: of part of an answer, or into a language that nothing is printed in. */
 export function* translationFaults(files: ParsedFiles): Faults {

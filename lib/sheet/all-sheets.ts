@@ -1,7 +1,7 @@
 import { MADE_EACH_TIME, type Keep, type Origin } from "../kept/kept-result.ts";
 import type { FoundStep, KeptSteps, Step } from "../kept/kept-steps.ts";
 import { readAside, readBy } from "../kept/reads.ts";
-import { partText, textHash } from "../kept/part-hashes.ts";
+import { partHash, partText, textHash } from "../kept/part-hashes.ts";
 import type { UsableDrawdowns } from "../optics/fit/drawdown.ts";
 import { finishedFit } from "../optics/fit/finished-fit.ts";
 import { surfaceTrial } from "../optics/fit/surface-trial.ts";
@@ -90,6 +90,16 @@ export function allFits(records: Records, kept: Keep = MADE_EACH_TIME): Fits {
       fitted: ([usable, ...beside], made) => kept(originOf(usable, ...beside), made),
     }),
   );
+}
+
+/** Fits with the hash of each, kept beside them: a fit that stands is not hashed again. */
+export interface ToldFits {
+  readonly fits: Fits;
+  readonly hashes: ReadonlyMap<string, string>;
+}
+
+export function toldFits(fits: Fits): ToldFits {
+  return { fits, hashes: new Map([...fits].map(([slug, fit]) => [slug, partHash(fit)])) };
 }
 
 /** Of what is made of a colour's drawdowns. They are many numbers, and hashed once for all that is made of them. */

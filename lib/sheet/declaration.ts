@@ -1,6 +1,11 @@
+/**
+ * What a sheet is declared with, as `d.quantity(...)`: sections import all of it under one letter, as a schema of
+ * records does with `z`.
+ */
 import type { Figure, FigurePath } from "../quantities/figure.ts";
 import type { Interval, Quantity } from "../quantities/interval.ts";
 import type { Statement } from "../quantities/statement.ts";
+import { NUMBER, TEXT, TEXTS, type Schema } from "./json-schema.ts";
 
 /**
  * How a figure reads: `decimal` to fixed places, `significant` to so many digits,
@@ -30,9 +35,6 @@ export interface FigureForm<W extends string = string> {
   /** At these it says nothing, and its row is left out. */
   readonly silentAt?: readonly Silent[];
 }
-
-/** A JSON Schema of a plain part. */
-export type Schema = Readonly<Record<string, unknown>>;
 
 /** What stands at a place of a sheet, as data: the walk over a sheet, its schema and its figure table read it. */
 export type Shape =
@@ -163,19 +165,19 @@ export function plain<T>(schema: Schema): Required<T, never> {
   return declared({ form: "plain", schema });
 }
 
-export const text = plain<string>({ type: "string" });
-export const texts = plain<readonly string[]>({ type: "array", items: { type: "string" } });
+export const text = plain<string>(TEXT);
+export const texts = plain<readonly string[]>(TEXTS);
 export const flag = plain<boolean>({ type: "boolean" });
-export const plainNumber = plain<number>({ type: "number" });
+export const plainNumber = plain<number>(NUMBER);
 /** A sentence that a science chose, published as words. */
-export const statement = plain<Statement>({ type: "string" });
+export const statement = plain<Statement>(TEXT);
 
 /** The same of a closed set of statements. */
 export function statementAmong<S extends Statement>(): Required<S, never> {
-  return plain<S>({ type: "string" });
+  return plain<S>(TEXT);
 }
 
-export const statements = plain<readonly Statement[]>({ type: "array", items: { type: "string" } });
+export const statements = plain<readonly Statement[]>(TEXTS);
 
 /** One of a closed set of words, published as it is. */
 export function oneOf<const T extends string | null>(values: readonly T[]): Required<T, never> {

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import type * as esbuild from "esbuild";
 import { importPackage, madeBesideProgram } from "../kept/beside-program.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import { rowsInOneLanguage } from "./rows-in-one-language.ts";
 

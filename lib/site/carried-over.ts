@@ -49,11 +49,16 @@ export function carriedOver(
   const foreign: string[] = [];
   const inTheWay: string[] = [];
   const entries = (folder: string): void => {
-    for (const name of readdirSync(join(from, folder)).sort())
-      entry(folder === "" ? name : `${folder}/${name}`);
+    const found = readdirSync(join(from, folder), { withFileTypes: true });
+    for (const one of found.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+      const path = folder === "" ? one.name : `${folder}/${one.name}`;
+      if (built.files.has(path)) continue;
+      // Of the folders of a build only what lies in them is looked at.
+      if (one.isDirectory() && built.folders.has(path) && !own.files.has(path)) entries(path);
+      else entry(path);
+    }
   };
   const entry = (path: string): void => {
-    if (built.files.has(path)) return;
     const [source, target] = [join(from, path), join(to, path)];
     const found = lstatSync(source, { bigint: true });
     if (!found.isDirectory() || !built.folders.has(path)) foreign.push(path);
@@ -62,8 +67,7 @@ export function carriedOver(
       return;
     }
     if (found.isDirectory()) {
-      if (!built.folders.has(path))
-        mkdirSync(target, { recursive: true, mode: Number(found.mode) & 0o7777 });
+      mkdirSync(target, { recursive: true, mode: Number(found.mode) & 0o7777 });
       entries(path);
       return;
     }

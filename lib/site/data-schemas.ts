@@ -1,10 +1,21 @@
 import { SAID } from "../changes/published-state.ts";
 import type { NamedSchema } from "../records/json-schemas.ts";
 import { FORMER_KIND } from "./former-sheets.ts";
+import {
+  closed,
+  DATE,
+  hexadecimal,
+  listOf,
+  mapOf,
+  maybe,
+  NUMBER,
+  open,
+  TEXT,
+  TEXTS,
+} from "../sheet/json-schema.ts";
 import { SCHEMA_VERSION } from "./schema-version.ts";
 import { sheetSchema } from "./sheet-schema.ts";
 
-const TEXT = { type: "string" } as const;
 const DRAFT = { $schema: "https://json-schema.org/draft/2020-12/schema" } as const;
 
 /** The schemas of the data that other programs read, published beside it. */
@@ -21,22 +32,14 @@ export function dataSchemas(): NamedSchema[] {
 const FORMER_SHEET = {
   ...DRAFT,
   title: "former-sheet",
-  type: "object",
-  additionalProperties: false,
-  required: ["schemaVersion", "kind", "slug", "name"],
-  properties: {
+  ...closed({
     schemaVersion: { const: SCHEMA_VERSION },
     kind: { const: FORMER_KIND },
     slug: TEXT,
     name: TEXT,
-    gone: { type: "string", format: "date" },
-    replacedBy: {
-      type: "object",
-      additionalProperties: false,
-      required: ["name", "url"],
-      properties: { name: TEXT, url: TEXT, sheet: TEXT },
-    },
-  },
+    gone: maybe(DATE),
+    replacedBy: maybe(closed({ name: TEXT, url: TEXT, sheet: maybe(TEXT) })),
+  }),
 };
 
 /** What a sheet says in a sentence, or an answer in short. */
@@ -46,36 +49,29 @@ const SAID_TEXTS = {
   properties: Object.fromEntries(SAID.map((key) => [key, TEXT])),
 } as const;
 
+const REVISION = hexadecimal(8);
+
 const CATALOGUE = {
   ...DRAFT,
   title: "catalogue",
-  type: "object",
-  additionalProperties: false,
-  required: ["schemaVersion", "workshop", "colours"],
-  properties: {
+  ...closed({
     schemaVersion: { const: SCHEMA_VERSION },
-    workshop: {
-      type: "object",
-      required: ["name"],
-      properties: { name: TEXT, siteAddress: TEXT, demonstration: { type: "boolean" } },
-    },
-    colours: {
-      type: "array",
-      items: {
-        type: "object",
-        additionalProperties: false,
-        required: ["slug", "name", "url", "sheet"],
-        properties: {
-          slug: TEXT,
-          name: TEXT,
-          url: TEXT,
-          sheet: TEXT,
-          discontinued: TEXT,
-          replacedBy: TEXT,
-        },
-      },
-    },
-  },
+    workshop: open({
+      name: TEXT,
+      siteAddress: maybe(TEXT),
+      demonstration: maybe({ type: "boolean" }),
+    }),
+    colours: listOf(
+      closed({
+        slug: TEXT,
+        name: TEXT,
+        url: TEXT,
+        sheet: TEXT,
+        discontinued: maybe(TEXT),
+        replacedBy: maybe(TEXT),
+      }),
+    ),
+  }),
 };
 
 const MANIFEST = {
@@ -90,134 +86,45 @@ const MANIFEST = {
     date: TEXT,
     files: {
       description: "Every file that the build wrote; a later build deletes these and no others.",
-      type: "array",
-      items: TEXT,
+      ...TEXTS,
     },
     hashes: {
       description: "A hash of each of these files but the manifest: what a publish goes by.",
-      type: "object",
-      additionalProperties: TEXT,
+      ...mapOf(TEXT),
     },
-    papers: {
-      type: "array",
-      items: {
-        type: "object",
-        additionalProperties: false,
-        required: ["path", "key", "hash"],
-        properties: {
-          path: TEXT,
-          key: { type: "string", pattern: "^[0-9a-f]{16}$" },
-          hash: { type: "string", pattern: "^[0-9a-f]{16}$" },
-        },
-      },
-    },
-    cards: {
-      type: "array",
-      items: {
-        type: "object",
-        additionalProperties: false,
-        required: ["slug", "name", "revision", "states"],
-        properties: {
-          slug: TEXT,
-          name: TEXT,
-          revision: { type: "string", pattern: "^[0-9a-f]{8}$" },
-          states: { type: "object", additionalProperties: TEXT },
-        },
-      },
-    },
-    withoutCard: {
-      type: "array",
-      items: {
-        type: "object",
-        additionalProperties: false,
-        required: ["slug", "name", "markets", "notClassified"],
-        properties: {
-          slug: TEXT,
-          name: TEXT,
-          markets: { type: "array", items: TEXT },
-          notClassified: { type: "array", items: TEXT },
-        },
-      },
-    },
+    papers: listOf(closed({ path: TEXT, key: hexadecimal(16), hash: hexadecimal(16) })),
+    cards: listOf(closed({ slug: TEXT, name: TEXT, revision: REVISION, states: mapOf(TEXT) })),
+    withoutCard: listOf(closed({ slug: TEXT, name: TEXT, markets: TEXTS, notClassified: TEXTS })),
     figures: {
       description: "Paths of the figures that `states` has of a sheet where they are known.",
-      type: "array",
-      items: TEXT,
+      ...TEXTS,
     },
-    sheets: {
-      type: "array",
-      items: {
-        type: "object",
-        additionalProperties: false,
-        required: ["slug", "name", "revision", "states", "sizes", "cautions"],
-        properties: {
-          slug: TEXT,
-          name: TEXT,
-          revision: { type: "string", pattern: "^[0-9a-f]{8}$" },
-          states: { type: "object", additionalProperties: TEXT },
-          said: SAID_TEXTS,
-          photographs: { type: "array", items: TEXT },
-          sizes: { type: "array", items: TEXT },
-          prices: {
-            type: "object",
-            additionalProperties: false,
-            required: ["currency", "sizes"],
-            properties: {
-              currency: TEXT,
-              sizes: {
-                type: "array",
-                items: {
-                  type: "object",
-                  additionalProperties: false,
-                  required: ["ml", "price"],
-                  properties: { ml: { type: "number" }, price: { type: "number" } },
-                },
-              },
-            },
-          },
-          cautions: { type: "object" },
-          discontinued: TEXT,
-        },
-      },
-    },
+    sheets: listOf(
+      closed({
+        slug: TEXT,
+        name: TEXT,
+        revision: REVISION,
+        states: mapOf(TEXT),
+        said: maybe(SAID_TEXTS),
+        photographs: maybe(TEXTS),
+        sizes: TEXTS,
+        prices: maybe(
+          closed({ currency: TEXT, sizes: listOf(closed({ ml: NUMBER, price: NUMBER })) }),
+        ),
+        cautions: { type: "object" },
+        discontinued: maybe(TEXT),
+      }),
+    ),
     former: {
       description: "Colours that are gone, each with the one that took its place.",
-      type: "array",
-      items: {
-        type: "object",
-        additionalProperties: false,
-        required: ["slug", "replacedBy"],
-        properties: { slug: TEXT, replacedBy: TEXT },
-      },
+      ...listOf(closed({ slug: TEXT, replacedBy: TEXT })),
     },
-    answers: {
-      type: "array",
-      items: {
-        type: "object",
-        additionalProperties: false,
-        required: ["slug", "question", "revision"],
-        properties: {
-          slug: TEXT,
-          question: TEXT,
-          revision: { type: "string", pattern: "^[0-9a-f]{8}$" },
-          said: SAID_TEXTS,
-        },
-      },
-    },
+    answers: listOf(
+      closed({ slug: TEXT, question: TEXT, revision: REVISION, said: maybe(SAID_TEXTS) }),
+    ),
     changes: {
       description: "What changed for customers, the newest first: what the feed tells.",
-      type: "array",
-      items: {
-        type: "object",
-        additionalProperties: false,
-        required: ["date", "address", "title", "sentences"],
-        properties: {
-          date: { type: "string", format: "date" },
-          address: TEXT,
-          title: TEXT,
-          sentences: { type: "array", items: TEXT },
-        },
-      },
+      ...listOf(closed({ date: DATE, address: TEXT, title: TEXT, sentences: TEXTS })),
     },
   },
 };

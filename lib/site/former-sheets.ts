@@ -30,15 +30,13 @@ export function formerSheets(context: PageContext): DataFile[] {
       slug,
       name,
       ...(date === undefined ? {} : { gone: date }),
-      ...(replacedBy === undefined
-        ? {}
-        : {
-            replacedBy: {
-              name: formerTexts(former, context).replacement ?? replacedBy,
-              url: replacedBy,
-              ...(other === undefined ? {} : { sheet: `colours/${other}/sheet.json` }),
-            },
-          }),
+      ...(replacedBy !== undefined && {
+        replacedBy: {
+          name: formerTexts(former, context).replacement ?? replacedBy,
+          url: replacedBy,
+          ...(other === undefined ? {} : { sheet: `colours/${other}/sheet.json` }),
+        },
+      }),
     };
     return {
       path: `colours/${slug}/sheet.json`,

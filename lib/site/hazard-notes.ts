@@ -3,13 +3,14 @@ import { CONTAINS, isOwnLine, metalKey } from "../hazard/texts/contents-line.ts"
 import { signalWordKey, textsToReview, UNKNOWN_TOXICITY } from "../hazard/texts/statement-texts.ts";
 import { substanceName, type NamesByLanguage } from "../hazard/texts/substance-name.ts";
 import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
+import { given } from "../quantities/given.ts";
 import { ends } from "../quantities/interval.ts";
 import { noteAt } from "../records/fault.ts";
 import type { Checked, Records } from "../records/records.ts";
 import type { HazardRecord } from "../records/schema/hazard-form.ts";
 import type { PigmentRecord } from "../records/schema/pigment.ts";
 import { labelLanguages, recordLanguage } from "../records/label-languages.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { recordedNames } from "../sheet/handling/hazard-ingredients.ts";
 import type { LabelPart } from "../sheet/handling/handling-sections.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -202,23 +203,17 @@ function substanceNotes(
     const record = substances.get(name)?.record;
     return record === undefined ? name : texts.namedIn(name, language, record);
   };
-  return [
-    ...(missing.length === 0
-      ? []
-      : [
-          {
-            ...note(
-              "hazard/name-missing",
-              place,
-              texts.nameMissing(language, missing.map(placeOf).join("; ")),
-            ),
-            severity: "warning" as const,
-          },
-        ]),
-    ...(known.length === 0
-      ? []
-      : [note("hazard/name-to-review", place, texts.nameToReview(language, known))]),
-  ];
+  return given([
+    missing.length > 0 && {
+      ...note(
+        "hazard/name-missing",
+        place,
+        texts.nameMissing(language, missing.map(placeOf).join("; ")),
+      ),
+      severity: "warning" as const,
+    },
+    known.length > 0 && note("hazard/name-to-review", place, texts.nameToReview(language, known)),
+  ]);
 }
 
 interface RecordedSubstance {
@@ -265,17 +260,13 @@ function reviewed(
 ): Diagnostic[] {
   const codes = labels.carried.filter((code) => language !== "en" || !isOwnLine(code));
   const { missing, fromMemory, completed } = textsToReview(hazardKnowledge.texts, codes, language);
-  return [
-    ...(missing.length === 0
-      ? []
-      : [note("hazard/text-missing", place, texts.textMissing(language, missing))]),
-    ...(fromMemory.length === 0
-      ? []
-      : [note("hazard/text-to-review", place, texts.textToReview(language, fromMemory))]),
-    ...(completed.length === 0
-      ? []
-      : [note("hazard/text-completed", place, texts.textCompleted(language, completed))]),
-  ];
+  return given([
+    missing.length > 0 && note("hazard/text-missing", place, texts.textMissing(language, missing)),
+    fromMemory.length > 0 &&
+      note("hazard/text-to-review", place, texts.textToReview(language, fromMemory)),
+    completed.length > 0 &&
+      note("hazard/text-completed", place, texts.textCompleted(language, completed)),
+  ]);
 }
 
 function note(rule: Diagnostic["rule"], place: Diagnostic["place"], said: HazardNote): Diagnostic {

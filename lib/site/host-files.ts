@@ -1,4 +1,5 @@
 /** What a host and its visitors' programs look for in fixed places, and no page leads to. */
+import { given } from "../quantities/given.ts";
 import type { Records } from "../records/records.ts";
 import type { DataFile } from "./site.ts";
 
@@ -17,20 +18,16 @@ export function isLongLived(path: string): boolean {
  */
 export function hostFiles({ workshop, siteBase }: Records): DataFile[] {
   const { siteAddress, security } = workshop;
-  return [
+  return given([
     { path: "_headers", text: `${siteBase}assets/*\n  Cache-Control: ${LONG_LIVED}\n` },
-    ...(siteBase !== "/" || siteAddress === undefined
-      ? []
-      : [
-          {
-            path: "robots.txt",
-            text: `User-agent: *\nAllow: /\nSitemap: ${new URL(SITEMAP, `${siteAddress}/`).href}\n`,
-          },
-        ]),
-    ...(siteBase !== "/" || security === undefined
-      ? []
-      : [{ path: ".well-known/security.txt", text: securityText(security) }]),
-  ];
+    siteBase === "/" &&
+      siteAddress !== undefined && {
+        path: "robots.txt",
+        text: `User-agent: *\nAllow: /\nSitemap: ${new URL(SITEMAP, `${siteAddress}/`).href}\n`,
+      },
+    siteBase === "/" &&
+      security !== undefined && { path: ".well-known/security.txt", text: securityText(security) },
+  ]);
 }
 
 function securityText({

@@ -7,8 +7,8 @@ import type { WorkCache } from "../kept/work-cache.ts";
 import type { LaidCard } from "../print/card-layout.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import { cardSizes, type CardSize } from "../print/card-size.ts";
+import { languageInEnglish } from "../quantities/languages.ts";
 import { fileStart, warningAt } from "../records/fault.ts";
-import { languageInEnglish } from "../records/label-languages.ts";
 import { at } from "../quantities/at.ts";
 import {
   completeCards,

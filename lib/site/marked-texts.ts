@@ -1,5 +1,5 @@
 import type { OwnTexts } from "../records/own-texts.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 
 /** A start tag that a text follows, and the end tag that may follow the text. */
 const TEXT = /<([a-z][a-z0-9]*)((?:\s[^<>]*)?)>([^<]+)(?=(<\/\1>)?)|>([^<]+)/g;

@@ -8,21 +8,18 @@ import { mixingOf, offeredOf, reachesOf } from "../pages/mixing-ways.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { MixingPaint } from "../mixing/mixing-paint.ts";
 import type { DataFile } from "./site.ts";
+import { given } from "../quantities/given.ts";
 
 /** The paints that are offered, and the tables: what these pages load beside their scripts. */
 export function mixingFiles(context: PageContext): DataFile[] {
   if (!hasMixing(context)) return [];
   const reaches = reachesOf(context);
   const offered = offeredOf(context);
-  return [
-    ...(reaches.length === 0
-      ? []
-      : [
-          {
-            path: "assets/scripts/mixing-reach.js",
-            text: assigned("mixingReaches", reaches.map(sentReach)),
-          },
-        ]),
+  return given([
+    reaches.length > 0 && {
+      path: "assets/scripts/mixing-reach.js",
+      text: assigned("mixingReaches", reaches.map(sentReach)),
+    },
     {
       path: "assets/scripts/mixing-paints.js",
       text: assigned("mixingPaints", offered.data),
@@ -45,7 +42,7 @@ export function mixingFiles(context: PageContext): DataFile[] {
         ),
       }),
     },
-  ];
+  ]);
 }
 
 /** Each paint that is not among those offered, for a page that is asked for it. */

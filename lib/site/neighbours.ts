@@ -24,15 +24,13 @@ export function neighboursOf(
         bySlug(sheets)
           .get(slug)
           ?.pigments.some((pigment) => own.has(pigment.slug)) ?? false,
-      ...(lights === undefined
-        ? {}
-        : {
-            metamerism: {
-              daylight: tidy(lights.daylight),
-              lamplight: tidy(lights.lamplight),
-              index: tidy(lights.statement.values.index),
-            },
-          }),
+      ...(lights !== undefined && {
+        metamerism: {
+          daylight: tidy(lights.daylight),
+          lamplight: tidy(lights.lamplight),
+          index: tidy(lights.statement.values.index),
+        },
+      }),
     };
   });
 }

@@ -51,24 +51,25 @@ function areHashes(value: unknown): value is Readonly<Record<string, string>> {
 
 /**
  * Write into a folder's manifest what files the folder holds, with a hash of each: a later build deletes these and no others.
- * @param known hashes of files that the build has just put there.
+ * @param known hashes of all of them, by path; without it the folder is looked through.
  */
 export function listFilesInManifest(
   dir: string,
-  known: ReadonlyMap<string, string> = new Map<string, string>(),
+  known: ReadonlyMap<string, string> = hashesIn(dir),
 ): void {
   const manifest = join(dir, MANIFEST);
-  const files = readdirSync(dir, { recursive: true, withFileTypes: true })
-    .filter((entry) => !entry.isDirectory())
-    .map(({ parentPath, name }) => join(parentPath, name).slice(dir.length + 1))
-    .map((path) => path.replaceAll("\\", "/"))
-    .sort((a, b) => (a < b ? -1 : 1));
+  const files = [...known.keys()].sort((a, b) => (a < b ? -1 : 1));
   const stated = JSON.parse(readFileSync(manifest, "utf8")) as object;
   // What a publish goes by: a manifest can't hold its own.
   const hashes = Object.fromEntries(
-    files
-      .filter((path) => path !== MANIFEST)
-      .map((path) => [path, known.get(path) ?? fileHash(join(dir, path))]),
+    files.filter((path) => path !== MANIFEST).map((path) => [path, known.get(path)]),
   );
   writeFileSync(manifest, `${JSON.stringify({ ...stated, files, hashes }, null, 1)}\n`);
+}
+
+function hashesIn(dir: string): ReadonlyMap<string, string> {
+  const files = readdirSync(dir, { recursive: true, withFileTypes: true })
+    .filter((entry) => !entry.isDirectory())
+    .map(({ parentPath, name }) => join(parentPath, name).slice(dir.length + 1));
+  return new Map(files.map((path) => [path.replaceAll("\\", "/"), fileHash(join(dir, path))]));
 }

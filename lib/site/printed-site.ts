@@ -14,7 +14,7 @@ import {
 import { keptPapers } from "./kept-papers.ts";
 import { papersBeside, withPapers } from "./pages-with-papers.ts";
 import { programKey, sheetKey, soonerSheetKey } from "./paper-keys.ts";
-import type { BinaryFile, Site } from "./site.ts";
+import type { BinaryFile, PackedSheet, Site } from "./site.ts";
 import { WORKED_HERE, type WorkThreads } from "./work-threads.ts";
 
 /** A site whose papers are asked of the threads, and come while other things are made. */
@@ -74,6 +74,11 @@ export async function printedSite(
   };
 }
 
+/** Sheets of edited records are mostly drawn anew: by then they are, while the others are looked through. */
+function editedFirst(sheets: readonly PackedSheet[]): PackedSheet[] {
+  return [...sheets].sort((one, other) => Number(other.isEdited) - Number(one.isEdited));
+}
+
 /** The same in two steps, between which the threads draw. */
 export function askedPapers(
   site: Site,
@@ -97,15 +102,14 @@ export function askedPapers(
   };
   // Cards first: laid out they take more memory than sheets do, as long as they wait to be drawn.
   const further = [...askedCards(printing), ...askedFormers(printing)];
-  const sheets = prints.sheets.map((sheet) =>
-    askedSheet(
-      sheet,
-      drawnBefore.keyOf(soonerSheetKey(sheet, printing.program), () =>
-        sheetKey(sheet, printing.program),
-      ),
-      printing,
-    ),
+  const asked = new Map(
+    editedFirst(prints.sheets).map((sheet) => {
+      const sooner = soonerSheetKey(sheet, printing.program);
+      const key = drawnBefore.keyOf(sooner, () => sheetKey(sheet, printing.program));
+      return [sheet.slug, askedSheet(sheet, key, printing)];
+    }),
   );
+  const sheets = prints.sheets.map(({ slug }) => certain(asked.get(slug)));
   const range = askedRange(sheets, printing);
   const translated = (site.translated ?? []).map(({ folder, site: one }) => ({
     folder,

@@ -4,7 +4,7 @@ import type * as acorn from "acorn";
 import type { Node, ObjectExpression, Property } from "acorn";
 import type { Plugin } from "esbuild";
 import { importPackage } from "../kept/beside-program.ts";
-import { LANGUAGES, type Language } from "../records/schema/terms.ts";
+import { LANGUAGES, type Language } from "../quantities/languages.ts";
 
 /** Takes the other languages out of each module of the words before it is bundled. */
 export async function rowsInOneLanguage(language: Language): Promise<Plugin> {

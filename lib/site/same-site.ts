@@ -8,7 +8,7 @@ import { basename, dirname, join, relative } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { PROGRAM_HASH } from "../kept/beside-program.ts";
 import { contentHash, fileHash } from "../kept/content-hash.ts";
-import { LANGUAGES } from "../records/schema/terms.ts";
+import { LANGUAGES } from "../quantities/languages.ts";
 import { readKept, writeKept } from "../kept/kept-file.ts";
 import { LARGEST_PHOTOGRAPH_BYTES } from "../records/content-tree.ts";
 import { knownFiles, type KnownFiles } from "./known-files.ts";

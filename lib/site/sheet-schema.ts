@@ -1,11 +1,20 @@
-import type { Declared, FigureKind, Schema } from "../sheet/declaration.ts";
+import type { Declared, FigureKind } from "../sheet/declaration.ts";
+import {
+  closed,
+  hexadecimal,
+  listOf,
+  mapOf,
+  maybe,
+  NUMBER,
+  open,
+  TEXT,
+  TEXTS,
+  type Schema,
+} from "../sheet/json-schema.ts";
 import { STANDING } from "../sheet/notations/notation-figures.ts";
 import { SHEET } from "../sheet/sheet.ts";
 import { SCHEMA_VERSION } from "./schema-version.ts";
 
-const TEXT = { type: "string" } as const;
-const NUMBER = { type: "number" } as const;
-const TEXTS = { type: "array", items: TEXT } as const;
 const QUANTITY = {
   anyOf: [NUMBER, { type: "array", items: NUMBER, minItems: 2, maxItems: 2 }],
 } as const;
@@ -19,57 +28,38 @@ const FIGURE_SCHEMAS: Readonly<Record<FigureKind, Schema>> = {
   days: QUANTITY,
   word: TEXT,
   notation: { type: ["string", "null"] },
-  series: { type: "array", items: NUMBER },
+  series: listOf(NUMBER),
 };
 
 /** What is published beside the sections of a sheet. */
 const BESIDE: Readonly<Record<string, Schema>> = {
   schemaVersion: { const: SCHEMA_VERSION },
-  revision: { type: "string", pattern: "^[0-9a-f]{8}$" },
-  neighbours: {
-    type: "array",
-    items: {
-      type: "object",
-      required: ["slug", "deltaE00"],
-      properties: {
-        slug: TEXT,
-        deltaE00: NUMBER,
-        samePigment: { type: "boolean" },
-        metamerism: { type: "object" },
-      },
-    },
-  },
-  evidence: {
-    type: "array",
-    items: {
-      type: "object",
-      additionalProperties: false,
-      required: ["figure", "value", "unit", "text", "standing", "restsOn", "method", "inputs"],
-      properties: {
-        figure: TEXT,
-        value: {},
-        unit: TEXT,
-        text: TEXT,
-        standing: STANDINGS,
-        restsOn: STANDINGS,
-        method: TEXT,
-        inputs: TEXTS,
-        source: TEXT,
-        uncertainty: NUMBER,
-        bound: { enum: ["at least", "at most"] },
-        reaches: { type: "array", items: { type: "string" }, minItems: 2 },
-      },
-    },
-  },
-  notStated: {
-    type: "array",
-    items: {
-      type: "object",
-      additionalProperties: false,
-      required: ["figure", "reason", "wanting"],
-      properties: { figure: TEXT, reason: TEXT, wanting: TEXTS },
-    },
-  },
+  revision: hexadecimal(8),
+  neighbours: listOf(
+    open({
+      slug: TEXT,
+      deltaE00: NUMBER,
+      samePigment: maybe({ type: "boolean" }),
+      metamerism: maybe({ type: "object" }),
+    }),
+  ),
+  evidence: listOf(
+    closed({
+      figure: TEXT,
+      value: {},
+      unit: TEXT,
+      text: TEXT,
+      standing: STANDINGS,
+      restsOn: STANDINGS,
+      method: TEXT,
+      inputs: TEXTS,
+      source: maybe(TEXT),
+      uncertainty: maybe(NUMBER),
+      bound: maybe({ enum: ["at least", "at most"] }),
+      reaches: maybe({ ...TEXTS, minItems: 2 }),
+    }),
+  ),
+  notStated: listOf(closed({ figure: TEXT, reason: TEXT, wanting: TEXTS })),
 };
 const ALWAYS_BESIDE = ["schemaVersion", "revision", "evidence", "notStated"];
 
@@ -95,17 +85,19 @@ function schemaOf({ shape }: Declared): Schema {
     case "plain":
       return shape.schema;
     case "list":
-      return { type: "array", items: schemaOf(shape.member) };
+      return listOf(schemaOf(shape.member));
     case "map":
-      return { type: "object", additionalProperties: schemaOf(shape.member) };
+      return mapOf(schemaOf(shape.member));
     case "members": {
       const members = Object.entries(shape.members).filter(([, { isPrivate }]) => !isPrivate);
-      return {
-        type: "object",
-        additionalProperties: false,
-        required: members.filter(([, { isAlwaysThere }]) => isAlwaysThere).map(([key]) => key),
-        properties: Object.fromEntries(members.map(([key, part]) => [key, schemaOf(part)])),
-      };
+      return closed(
+        Object.fromEntries(
+          members.map(([key, part]) => {
+            const schema = schemaOf(part);
+            return [key, part.isAlwaysThere ? schema : maybe(schema)];
+          }),
+        ),
+      );
     }
   }
 }

@@ -4,10 +4,11 @@ import { join } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { formerPages } from "../pages/former-page.ts";
+import { given } from "../quantities/given.ts";
 import { MANIFESTS_FOLDER } from "../records/content-tree.ts";
 import { errorAt } from "../records/fault.ts";
 import type { Records } from "../records/records.ts";
-import { LANGUAGES } from "../records/schema/terms.ts";
+import { LANGUAGES } from "../quantities/languages.ts";
 import { earlierState } from "./earlier-manifest.ts";
 
 /** Every page of a site, in the folders of all its languages; a former page that is there today comes twice. */
@@ -48,27 +49,22 @@ function formerFaults({ workshop, workshopPlace }: Records, pages: PagePaths): D
     fields: Pick<Diagnostic, "message" | "actual" | "expected" | "hint">,
   ): Diagnostic => errorAt(workshopPlace(["former", i, key]), "site/former-page", fields);
   return (workshop.former ?? []).flatMap(({ address, replacedBy }, i): Diagnostic[] => {
-    return [
-      ...(pages.filter((path) => path === `${address}index.html`).length > 1
-        ? [
-            fault("address", i, {
-              message: `The page ${address} is there today, and can't be a former one`,
-              actual: address,
-              expected: "an address that the site no longer has",
-            }),
-          ]
-        : []),
-      ...(replacedBy === undefined || today.includes(replacedBy)
-        ? []
-        : [
-            fault("replacedBy", i, {
-              message: `There is no page ${replacedBy} to take the place of ${address}`,
-              actual: replacedBy,
-              expected: "the address of a page of today",
-              hint: nearestHint(replacedBy, today),
-            }),
-          ]),
-    ];
+    return given([
+      pages.filter((path) => path === `${address}index.html`).length > 1 &&
+        fault("address", i, {
+          message: `The page ${address} is there today, and can't be a former one`,
+          actual: address,
+          expected: "an address that the site no longer has",
+        }),
+      replacedBy !== undefined &&
+        !today.includes(replacedBy) &&
+        fault("replacedBy", i, {
+          message: `There is no page ${replacedBy} to take the place of ${address}`,
+          actual: replacedBy,
+          expected: "the address of a page of today",
+          hint: nearestHint(replacedBy, today),
+        }),
+    ]);
   });
 }
 

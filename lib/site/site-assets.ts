@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { basename, join } from "node:path";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { browserAssets, wordedScripts, type BrowserAsset } from "./browser-assets.ts";
 import { FONT_FILES, FONT_LICENCES } from "./font-files.ts";
 import type { Asset } from "./hashed-names.ts";

@@ -3,7 +3,7 @@ import type { PageContext } from "../pages/page-context.ts";
 import { sourceName } from "../present/source-name.ts";
 import { sheetTexts, type SheetTexts } from "../present/sheet-texts.ts";
 import { at } from "../quantities/at.ts";
-import { WORDS } from "../words/languages.ts";
+import { wordsIn } from "../words/languages.ts";
 import type { Words } from "../words/words.ts";
 import { REPLACEMENTS_ROOT, replacementsPart } from "../pages/replacement-blocks.ts";
 import { MIXING_PARTS, mixingData, paintIdentity } from "../pages/mixing-data.ts";
@@ -17,8 +17,14 @@ import { ownTexts } from "../records/own-texts.ts";
 import type { Records } from "../records/records.ts";
 import { followedRecords, LISTS_OF_RECORDS } from "../records/followed-records.ts";
 import { changesSheets, recordsIn } from "../records/records-in-language.ts";
-import type { Language } from "../records/schema/terms.ts";
-import { allFits, lazySheets, type LazySheet } from "../sheet/all-sheets.ts";
+import type { Language } from "../quantities/languages.ts";
+import {
+  allFits,
+  lazySheets,
+  toldFits,
+  type LazySheet,
+  type ToldFits,
+} from "../sheet/all-sheets.ts";
 import { isKnown } from "../quantities/figure.ts";
 import type { Fits } from "../sheet/tints/strength.ts";
 import { revision } from "../sheet/revision.ts";
@@ -85,7 +91,7 @@ interface WorkedRange {
   readonly written: Records;
   readonly records: Records;
   /** Likewise. */
-  readonly fitted: Fits;
+  readonly fitted: ToldFits;
   readonly fits: Fits;
   readonly sheets: readonly LazySheet[];
   readonly theory: PageContext["theory"];
@@ -145,7 +151,7 @@ function workedRange(
 ): WorkedRange {
   const kept = keepIn(cache);
   const own = following(written, language, cache, (records, steps) =>
-    madeStep(steps, FITTING, () => allFits(records, kept)),
+    madeStep(steps, FITTING, () => toldFits(allFits(records, kept))),
   );
   const { records, fits, steps } = own;
   return {
@@ -174,14 +180,14 @@ function following(
   written: Records,
   language: Language,
   cache: WorkCache | undefined,
-  fitting: (records: Records, steps: KeptSteps | undefined) => Fits,
+  fitting: (records: Records, steps: KeptSteps | undefined) => ToldFits,
 ): Pick<WorkedRange, "records" | "fitted" | "fits" | "steps" | "partsTold" | "keepSteps"> {
   if (cache === undefined) {
     const fitted = fitting(written, undefined);
     return {
       records: written,
       fitted,
-      fits: fitted,
+      fits: fitted.fits,
       steps: undefined,
       partsTold: new Map(),
       keepSteps: () => undefined,
@@ -192,8 +198,10 @@ function following(
     // What a record is as a whole is hashed sooner than each part that is read of it.
     ["records", { part: records.part, identity: (owner) => partHash(records.part(owner)) }],
   ]);
-  const told = (name: string): PartsOfRoot | undefined =>
-    partsTold.get(name.split("/", 1)[0] ?? "");
+  const told = (name: string): PartsOfRoot | undefined => {
+    const end = name.indexOf("/");
+    return partsTold.get(end === -1 ? name : name.slice(0, end));
+  };
   const hashes = partHashes(cache, language, {
     part: (name) => told(name)?.part(name),
     identity: (owner) => told(owner)?.identity?.(owner),
@@ -205,8 +213,9 @@ function following(
     LISTS,
   );
   const fitted = fitting(records.value, steps);
-  const fits = followed(fitted, FITS, "fits");
-  partsTold.set("fits", fits);
+  const fits = followed(fitted.fits, FITS, "fits");
+  const { hashes: ofFits } = fitted;
+  partsTold.set("fits", { part: fits.part, identity: (owner) => ofFits.get(nameIn(owner)) });
   return {
     records: records.value,
     fitted,
@@ -293,9 +302,14 @@ function notedWhenAsked<V extends object>(
   const { value, part } = followedWhenAsked(plain, keys, root);
   partsTold.set(root, {
     part,
-    identity: (owner) => madeAside(() => identity(owner.slice(owner.lastIndexOf("/") + 1))),
+    identity: (owner) => madeAside(() => identity(nameIn(owner))),
   });
   return () => value;
+}
+
+/** Of a member of a list. */
+function nameIn(owner: string): string {
+  return owner.slice(owner.lastIndexOf("/") + 1);
 }
 
 /** Something of every sheet: whoever goes through it has read which sheets there are. */
@@ -376,7 +390,7 @@ function withoutTexts({ cards, without }: RangeCards): unknown {
 
 function wordedSite(worked: WorkedRange, date: string | undefined, language: Language): WorkedSite {
   const { records, fits, theory, kept, steps, partsTold } = worked;
-  const words = WORDS[language];
+  const words = wordsIn(language, records.knowledge.said);
   const worded = wordedSheets(worked, words);
   const sheets = listed(
     worked,

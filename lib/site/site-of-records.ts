@@ -378,7 +378,7 @@ function mapPages({ maps }: PlannedPaths, context: PageContext, page: Plan): Pla
 
 /** A colour's pages as paper takes them. */
 function sheetsToPrint(
-  { published, context }: WorkedSite,
+  { published, context, steps }: WorkedSite,
   pages: readonly PageEntry[],
 ): PackedSheet[] {
   const byPath = new Map(pages.map((page) => [page.path, page]));
@@ -390,6 +390,7 @@ function sheetsToPrint(
       slug,
       context,
       caution: cautionLine(context),
+      isEdited: steps?.isAnother(`records/colours/${slug}`) ?? false,
       key: () => contentKey(JSON.stringify([own.key(), bench.key()])),
       packed: () => ({ sheet: own.packedView(), bench: bench.packedView() }),
       get sheet() {

@@ -34,7 +34,8 @@ port.on("message", (asked: ThreadAsked) => {
   };
   void writtenSite(task, tell).then(
     (report) => {
-      keepCode();
+      // One that stopped at its records has called little of what others call.
+      if (report.sheetCount !== undefined) keepCode();
       say({ kind: "done", report });
     },
     (error: unknown) => say({ kind: "failed", sentence: stoppedBy(error, task.earlierDir) }),

@@ -1,4 +1,4 @@
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { LaidOutCards } from "./laid-out-cards.ts";
 import type { PageEntry } from "./page-entry.ts";
@@ -10,6 +10,8 @@ import type { SheetToPrint } from "../print/sheet-paper.ts";
 export interface PackedSheet extends SheetToPrint {
   /** What both pages show, as JSON that is deflated. */
   readonly packed: () => PackedPages;
+  /** Whether its record is another than when something of it was last kept. */
+  readonly isEdited: boolean;
 }
 
 /** The sheets as paper takes them, in order of slug. */

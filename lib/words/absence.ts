@@ -1,4 +1,4 @@
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { MISSING } from "./figures/all-figures.ts";
 import { of } from "./fr/phrases.ts";
 import { textsIn, type InEach, type InOthers } from "./in-each.ts";
@@ -26,8 +26,8 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
   },
   "no oil is recorded of a paint that it was weighed from": {
     de: "von einer Farbe, aus der sie gewogen wurde, ist kein Öl aufgezeichnet",
-    fr: "aucune huile n’est consignée d’une couleur dont elle a été pesée",
-    es: "no hay registrado ningún aceite de un color del que se pesó",
+    fr: "l’huile de l’une des peintures pesées pour la faire n’est pas consignée",
+    es: "no está registrado el aceite de una de las pinturas con las que se pesó",
   },
   "no drawdown of known thickness over black and white": {
     de: "kein Aufstrich bekannter Dicke über Schwarz und Weiß",
@@ -36,8 +36,8 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
   },
   "it was drawn down over black and white, but the thickness of that film is not recorded": {
     de: "über Schwarz und Weiß aufgestrichen, doch die Dicke dieses Films ist nicht aufgezeichnet",
-    fr: "appliqué sur noir et blanc, mais l’épaisseur de ce film n’est pas relevée",
-    es: "se extendió sobre negro y blanco, pero el espesor de esa película no consta",
+    fr: "elle a été appliquée sur noir et blanc, mais l’épaisseur de ce film n’est pas consignée",
+    es: "se extendió sobre negro y blanco, pero el espesor de esa película no está registrado",
   },
   "its films were read without a spectrum, and what a film hides is worked out from one": {
     de: "die Filme wurden ohne Spektrum gemessen, und was ein Film deckt, wird aus einem errechnet",
@@ -50,7 +50,7 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     es: "la teoría de dos constantes no vale para sus pigmentos",
   },
   "its films tell nothing of hiding": {
-    de: "die Filme sagen nichts über das Decken",
+    de: "die Filme sagen nichts über das Deckvermögen",
     fr: "ses films ne disent rien du pouvoir couvrant",
     es: "sus películas no dicen nada de cómo cubre",
   },
@@ -60,19 +60,19 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     es: "el taller no nombra ningún color de referencia para la fuerza",
   },
   "what a white or an extender does shows in a dark colour let down in it": {
-    de: "was ein Weiß oder ein Füllstoff tut, zeigt eine dunkle Farbe, die damit aufgehellt ist",
-    fr: "ce que fait un blanc ou une charge se voit à une couleur sombre dégradée avec",
-    es: "lo que hace un blanco o una carga se ve en un color oscuro rebajado con él",
+    de: "was ein Weiß oder ein Füllstoff bewirkt, zeigt eine dunkle Farbe, die damit aufgehellt ist",
+    fr: "l’effet d’un blanc ou d’une charge se voit sur une couleur sombre qu’on y coupe",
+    es: "el efecto de un blanco o de una carga se ve en un color oscuro rebajado con ellos",
   },
   "no let-downs from which strength can be fitted": {
     de: "keine Aufhellungen, aus denen sich die Farbstärke anpassen ließe",
-    fr: "aucun dégradé dont la force puisse être ajustée",
-    es: "no hay rebajes de los que pueda ajustarse la fuerza",
+    fr: "aucun dégradé d’où déduire la force",
+    es: "no hay rebajes de los que deducir la fuerza",
   },
   "no let-down in a white of the reference": {
     de: "keine Aufhellung in einem Weiß der Bezugsfarbe",
-    fr: "aucun dégradé dans un blanc de la référence",
-    es: "ningún rebaje en un blanco de la referencia",
+    fr: "la couleur de référence n’a de dégradé dans aucun blanc",
+    es: "el color de referencia no tiene ningún rebaje en un blanco",
   },
   "its paints were not weighed": {
     de: "die Farben darin wurden nicht gewogen",
@@ -81,8 +81,8 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
   },
   "how its pigment acts on drying oil is not known here": {
     de: "wie das Pigment auf trocknendes Öl wirkt, ist hier nicht bekannt",
-    fr: "ce que son pigment fait à l’huile siccative n’est pas connu ici",
-    es: "aquí no se sabe qué hace su pigmento al aceite secante",
+    fr: "l’effet de son pigment sur l’huile siccative n’est pas connu ici",
+    es: "aquí no se sabe qué efecto tiene su pigmento sobre el aceite secante",
   },
   "the white is recorded as a pigment, not as a paint": {
     de: "das Weiß ist als Pigment aufgezeichnet, nicht als Farbe",
@@ -91,8 +91,8 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
   },
   "it was weighed as paint, and how much of each paint is pigment is not recorded": {
     de: "gewogen wurde Farbe, und wie viel Pigment in jeder ist, ist nicht aufgezeichnet",
-    fr: "pesé en peinture, et la part de pigment de chaque peinture n’est pas consignée",
-    es: "se pesó como pintura, y cuánto de cada pintura es pigmento no está registrado",
+    fr: "elle a été pesée en peintures, et la part de pigment de chacune n’est pas consignée",
+    es: "se pesó como pintura, y no está registrado cuánto pigmento hay en cada una",
   },
   "the parts of its pigments are not in the record": {
     de: "die Teile der Pigmente sind nicht aufgezeichnet",
@@ -106,13 +106,13 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
   },
   "{a}, which strength is reckoned against, has no let-downs from which it can be fitted": {
     de: "{a}, woran die Farbstärke gemessen wird, hat keine Aufhellungen, aus denen sie sich anpassen ließe",
-    fr: "{a}, à quoi la force se compare, n’a aucun dégradé dont elle puisse être ajustée",
-    es: "{a}, con el que se compara la fuerza, no tiene rebajes de los que se pueda ajustar",
+    fr: "{a}, référence pour la force, n’a aucun dégradé d’où la déduire",
+    es: "{a}, la referencia para la fuerza, no tiene rebajes de los que deducirla",
   },
   "no paint is made of {a} alone": {
-    de: "aus {a} allein ist keine Farbe gemacht",
-    fr: (name) => `aucune peinture n’est faite ${of(name)} seul`,
-    es: "ninguna pintura está hecha de {a} solo",
+    de: "als einziges Pigment kommt {a} in keiner Farbe vor",
+    fr: "aucune peinture n’a {a} pour seul pigment",
+    es: "ninguna pintura tiene {a} como único pigmento",
   },
 };
 
@@ -144,12 +144,12 @@ const FIELDS: Readonly<Record<string, InOthers>> = {
   touchDryDays: {
     de: "Tage bis grifftrocken",
     fr: "jours jusqu’au sec au toucher",
-    es: "días hasta seco al tacto",
+    es: "días hasta el secado al tacto",
   },
   throughDryDays: {
     de: "Tage bis durchgetrocknet",
     fr: "jours jusqu’au sec à cœur",
-    es: "días hasta seco en profundidad",
+    es: "días hasta el secado en profundidad",
   },
   exposures: { de: "Belichtungen", fr: "expositions", es: "exposiciones" },
   lightfastness: { de: "Lichtechtheit", fr: "solidité à la lumière", es: "solidez a la luz" },
@@ -157,7 +157,7 @@ const FIELDS: Readonly<Record<string, InOthers>> = {
   colours: { de: "Farben", fr: "couleurs", es: "colores" },
   colourIndexName: {
     de: "Colour-Index-Name",
-    fr: "nom au Colour Index",
+    fr: "nom du Colour Index",
     es: "nombre del Colour Index",
   },
   pigments: { de: "Pigmente", fr: "pigments", es: "pigmentos" },
@@ -166,18 +166,22 @@ const FIELDS: Readonly<Record<string, InOthers>> = {
   mineral: { de: "Mineral", fr: "minéral", es: "mineral" },
   year: { de: "Jahr", fr: "année", es: "año" },
   price: { de: "Preis", fr: "prix", es: "precio" },
-  body: { de: "Konsistenz", fr: "corps", es: "cuerpo" },
+  body: { de: "Konsistenz", fr: "consistance", es: "consistencia" },
   oilSeparation: { de: "Ölabscheidung", fr: "séparation d’huile", es: "separación de aceite" },
   dispersion: { de: "Anreiben", fr: "broyage", es: "molienda" },
   bulkDensityTappedGPerCm3: {
     de: "Stampfdichte",
     fr: "masse volumique apparente, après tassement",
-    es: "densidad aparente, asentado",
+    es: "densidad aparente, compactada",
   },
   hazards: { de: "Gefahrenangaben", fr: "données de danger", es: "datos de peligro" },
   surface: { de: "Oberfläche", fr: "surface", es: "superficie" },
-  percentOfOil: { de: "Anteil am Öl", fr: "part sur l’huile", es: "parte sobre el aceite" },
-  metalPercent: { de: "Metallgehalt", fr: "part de métal", es: "parte de metal" },
+  percentOfOil: {
+    de: "Anteil am Öl",
+    fr: "part rapportée à l’huile",
+    es: "proporción sobre el aceite",
+  },
+  metalPercent: { de: "Metallgehalt", fr: "part de métal", es: "proporción de metal" },
 };
 
 /** Before what would be needed. */

@@ -1,10 +1,12 @@
-import type { WordingsOf } from "../quantities/statement.ts";
-import type { StatementWording } from "./words.ts";
+import type { Statement, WordingsOf } from "../quantities/statement.ts";
 
 /** Wordings of a closed union among those that are looked up by rule alone: their fields were checked where a statement is made. */
-export function byRule<S extends { readonly rule: string; readonly values: object }>(
-  wordings: WordingsOf<S>,
-): Readonly<Record<string, StatementWording>> {
+export function byRule<
+  S extends { readonly rule: string; readonly values: object },
+  Beside extends readonly unknown[] = [],
+>(
+  wordings: WordingsOf<S, Beside>,
+): Readonly<Record<string, (values: Statement["values"], ...beside: Beside) => string>> {
   return wordings;
 }
 

@@ -7,6 +7,7 @@ import type { Dispersion } from "../formulation/dispersion.ts";
 import type { Finish } from "../formulation/finish.ts";
 import type { OilAbsorptionMethod } from "../formulation/oil-absorption-method.ts";
 import type { OilIndexClass } from "../formulation/oil-index-class.ts";
+import type { HazardFrame } from "../hazard/classify/frame.ts";
 import type { SignalWord } from "../hazard/classify/hazard-class.ts";
 import type { SubstanceName } from "../hazard/classify/substance.ts";
 import type { Metal } from "../hazard/studio/metal-content.ts";
@@ -17,7 +18,7 @@ import type { Expectation } from "../permanence/expected-lightfastness.ts";
 import type { ExposedForm } from "../permanence/exposure.ts";
 import type { SeenChange } from "../permanence/grey-scale.ts";
 import type { Bound } from "../quantities/figure.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { InEach, InOthers } from "./in-each.ts";
 
 /** As a quality: "rot", "rouge". */
@@ -31,6 +32,12 @@ export const HUES: Readonly<Record<HueWord, InOthers>> = {
   blue: { de: "blau", fr: "bleu", es: "azul" },
   violet: { de: "violett", fr: "violet", es: "violeta" },
   purple: { de: "purpurn", fr: "pourpre", es: "púrpura" },
+};
+
+/** What label elements are worked out by. */
+export const FRAMES: Readonly<Record<HazardFrame, InOthers>> = {
+  "EU CLP": { de: "EU CLP", fr: "CLP (UE)", es: "CLP (UE)" },
+  "UN GHS": { de: "UN GHS", fr: "SGH (ONU)", es: "SGA (ONU)" },
 };
 
 /** As a direction: German names it alone, after its "zu" or "nach". */
@@ -95,7 +102,7 @@ export const CHANGES: Readonly<Record<SeenChange, InOthers>> = {
     es: "ligeramente cambiado",
   },
   changed: { de: "verändert", fr: "changé", es: "cambiado" },
-  "changed much": { de: "stark verändert", fr: "très changé", es: "muy cambiado" },
+  "changed much": { de: "stark verändert", fr: "beaucoup changé", es: "muy cambiado" },
   "changed greatly": {
     de: "sehr stark verändert",
     fr: "complètement changé",
@@ -176,31 +183,31 @@ export const CHEMISTRIES: Readonly<Record<Chemistry, InOthers>> = {
 export const DRYING_CAUSES: Readonly<Record<DryingCause, InEach>> = {
   "catalyses oxidation": {
     en: "helps the oil take up oxygen",
-    de: "es hilft dem Öl, Sauerstoff aufzunehmen",
+    de: "Damit nimmt das Öl leichter Sauerstoff auf",
     fr: "aide l’huile à fixer l’oxygène",
-    es: "ayuda al aceite a tomar oxígeno",
+    es: "ayuda al aceite a fijar el oxígeno",
   },
   "takes no part": {
     en: "takes no part",
-    de: "es ist unbeteiligt",
+    de: "Es ist unbeteiligt",
     fr: "n’intervient pas",
     es: "no interviene",
   },
   "binds into soaps": {
     en: "it binds into soaps with the oil",
-    de: "es bildet mit dem Öl Seifen",
+    de: "Mit dem Öl entstehen Seifen",
     fr: "il forme des savons avec l’huile",
     es: "forma jabones con el aceite",
   },
   "takes up radicals": {
     en: "its carbon takes up the radicals by which oil dries, and takes up drier",
-    de: "sein Kohlenstoff fängt die Radikale, durch die Öl trocknet, und nimmt Trockenstoff auf",
+    de: "Der Kohlenstoff fängt die Radikale ab, durch die Öl trocknet, und nimmt Sikkativ auf",
     fr: "son carbone capte les radicaux par lesquels l’huile sèche, et retient le siccatif",
     es: "su carbono capta los radicales por los que seca el aceite, y retiene el secante",
   },
   "brings no drying metal": {
     en: "it brings no metal that dries oil",
-    de: "es bringt kein Metall mit, das Öl trocknet",
+    de: "Es fehlt ein Metall, das Öl trocknet",
     fr: "il n’apporte aucun métal siccatif",
     es: "no aporta ningún metal secante",
   },
@@ -220,7 +227,7 @@ export const OIL_WAYS: Readonly<Record<OilAbsorptionMethod["way"], InOthers>> = 
   "stirred to a soft ball": {
     de: "Rühren zur weichen Kugel",
     fr: "agitation jusqu’à la boule molle",
-    es: "agitación hasta bola blanda",
+    es: "agitación hasta formar una bola blanda",
   },
 };
 
@@ -310,7 +317,7 @@ export const QUARTZ: Readonly<Record<string, InOthers>> = {
   "natural chalk or limestone": {
     de: "natürliche Kreide oder Kalkstein",
     fr: "de la craie ou du calcaire naturels",
-    es: "creta o caliza natural",
+    es: "creta o caliza naturales",
   },
   kaolin: { de: "Kaolin", fr: "du kaolin", es: "caolín" },
   mica: { de: "Glimmer", fr: "du mica", es: "mica" },

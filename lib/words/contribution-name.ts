@@ -2,7 +2,7 @@ import type { DrierMetal } from "../drying/added-drier.ts";
 import type { ContributionStatement } from "../drying/contribution.ts";
 import type { Oil } from "../drying/oils.ts";
 import type { Statement, ValuesOf, WordingsOf } from "../quantities/statement.ts";
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { byRule } from "./by-rule.ts";
 import { METALS, OILS } from "./closed-sets.ts";
 import * as en from "./en/phrases.ts";
@@ -38,7 +38,7 @@ const NAMES = {
   },
   drier: (metal: DrierMetal, percentOnOil: number) => ({
     en: `${metal} drier, ${onOil(percentOnOil, en)} on oil`,
-    de: `${METALS[metal].de}-Trockenstoff, ${onOil(percentOnOil, de)} auf Öl`,
+    de: `${METALS[metal].de}-Sikkativ, ${onOil(percentOnOil, de)} auf Öl`,
     fr: `Siccatif au ${METALS[metal].fr}, ${onOil(percentOnOil, fr)} sur l’huile`,
     es: `Secante de ${METALS[metal].es}, ${onOil(percentOnOil, es)} sobre el aceite`,
   }),

@@ -1,30 +1,38 @@
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import {
   CHANGES,
   DISPERSIONS,
   DRYING_CLASSES,
   EXPECTED,
   FINISHES,
+  FRAMES,
   HUES,
   METALS,
   OIL_CLASSES,
   OILS,
   OPACITIES,
+  SIGNAL_WORDS,
 } from "./closed-sets.ts";
 import { textsIn, type InEach, type InOthers } from "./in-each.ts";
 import type { Words } from "./words.ts";
 
-/** Words that a sheet holds as they stand: oils, ways of grinding, metals, grounds of the lightfastness, rules by their names, editions of a frame. */
+/** Words that a sheet holds as they stand: oils, ways of grinding, metals, grounds of the lightfastness, rules by their names, frames of a label and their editions. */
 const FACTS: Readonly<Record<string, InOthers>> = {
   ...OILS,
   ...DISPERSIONS,
   ...METALS,
+  ...SIGNAL_WORDS,
+  ...FRAMES,
   "harmed-by-light": {
     de: "verblasst im Licht",
-    fr: "pâlit à la lumière",
-    es: "palidece con la luz",
+    fr: "passe à la lumière",
+    es: "se desvanece con la luz",
   },
-  "harmed-by-acid": { de: "leidet unter Säure", fr: "craint l’acide", es: "sensible al ácido" },
+  "harmed-by-acid": {
+    de: "leidet unter Säure",
+    fr: "craint les acides",
+    es: "sensible a los ácidos",
+  },
   "harmed-by-alkali": {
     de: "leidet unter Lauge",
     fr: "craint les alcalis",
@@ -42,7 +50,7 @@ const FACTS: Readonly<Record<string, InOthers>> = {
     es: "sensible a la humedad",
   },
   "oil-rich-wrinkles-when-thick": {
-    de: "runzelt, wenn dick aufgetragen",
+    de: "dick aufgetragen runzelig",
     fr: "se ride en couche épaisse",
     es: "se arruga en capa gruesa",
   },
@@ -74,10 +82,10 @@ const TERMS: Readonly<Record<string, InOthers>> = {
   ...OIL_CLASSES,
   ...DISPERSIONS,
   ...CHANGES,
-  short: { de: "kurz", fr: "court", es: "corto" },
-  long: { de: "lang", fr: "long", es: "largo" },
+  short: { de: "kurz", fr: "courte", es: "corta" },
+  long: { de: "lang", fr: "longue", es: "larga" },
   stiff: { de: "steif", fr: "ferme", es: "firme" },
-  ropy: { de: "fadenziehend", fr: "filant", es: "filamentoso" },
+  ropy: { de: "fadenziehend", fr: "filant", es: "filante" },
   none: { de: "keine", fr: "aucune", es: "ninguna" },
   slight: { de: "gering", fr: "légère", es: "ligera" },
   marked: { de: "deutlich", fr: "marquée", es: "marcada" },

@@ -1,4 +1,4 @@
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 
 /** A text in each language. */
 export type InEach = Readonly<Record<Language, string>>;

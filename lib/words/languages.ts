@@ -1,17 +1,25 @@
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { GERMAN } from "./de/german.ts";
 import { ENGLISH } from "./en/english.ts";
 import { SPANISH } from "./es/spanish.ts";
 import { FRENCH } from "./fr/french.ts";
-import type { Words } from "./words.ts";
+import type { OwnWords, Words } from "./words.ts";
 
-/** What pages and papers are worded with, by language. */
-export const WORDS: Readonly<Record<Language, Words>> = {
+/** What this room says, by language. */
+export const WORDS: Readonly<Record<Language, OwnWords> & { en: Words }> = {
   en: ENGLISH,
   fr: FRENCH,
   de: GERMAN,
   es: SPANISH,
 };
+
+/** What pages are worded with. @param said what tables say in English, in a language. */
+export function wordsIn(
+  language: Language,
+  said: (english: string, language: Language) => string,
+): Words {
+  return { ...WORDS[language], substance: (named) => said(named, language) };
+}
 
 /** Each language by its own name. */
 export const LANGUAGE_NAMES: Readonly<Record<Language, string>> = {

@@ -1,12 +1,14 @@
+import { GEOMETRIES, wordOf } from "./closed-sets.ts";
 import { FOUND } from "./figures/all-figures.ts";
 import type { InOthers } from "./in-each.ts";
+import type { SlottedText } from "./slotted-text.ts";
 
 /**
  * How figures are found, by the English of sheet.json: a letter in braces stands for a name or a
  * number. What one figure alone is found by stands with its name, in `figures/`.
  * `npx vitest run --project units test/words/methods.test.ts` names a method without a row.
  */
-export const METHODS: Readonly<Record<string, InOthers>> = {
+export const METHODS: Readonly<Record<string, Readonly<Record<keyof InOthers, SlottedText>>>> = {
   ...FOUND,
   "CIE sums of {a}, d/8 excluded": {
     de: "CIE-Summen von {a}, d/8 ohne Glanz",
@@ -45,19 +47,22 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "K and S from films of {a} µm over the workshop's own opacity chart as read (Y {b} and {c}, {d})":
     {
-      de: "K und S aus Filmen von {a} µm über der eigenen Prüfkarte, wie gemessen (Y {b} und {c}, {d})",
-      fr: "K et S d’après des films de {a} µm sur la carte d’opacité de l’atelier, telle que mesurée (Y {b} et {c}, {d})",
-      es: "K y S de películas de {a} µm sobre la carta de opacidad del taller, tal como se midió (Y {b} y {c}, {d})",
+      de: (um, black, white, geometry = "") =>
+        `K und S aus Filmen von ${um}\u00a0µm über der eigenen Prüfkarte, wie gemessen (Y ${black} und ${white}, ${wordOf(GEOMETRIES, geometry, "de")})`,
+      fr: (um, black, white, geometry = "") =>
+        `K et S d’après des films de ${um}\u00a0µm sur la carte de contraste de l’atelier, telle que mesurée (Y ${black} et ${white}, ${wordOf(GEOMETRIES, geometry, "fr")})`,
+      es: (um, black, white, geometry = "") =>
+        `K y S según películas de ${um}\u00a0µm sobre la carta de contraste del taller, tal como se midió (Y ${black} y ${white}, ${wordOf(GEOMETRIES, geometry, "es")})`,
     },
   "K and S from films of {a} µm over an opacity chart assumed to read {b} and {c}": {
-    de: "K und S aus Filmen von {a} µm über einer Prüfkarte, angenommen mit {b} und {c}",
-    fr: "K et S d’après des films de {a} µm sur une carte d’opacité supposée de {b} et {c}",
-    es: "K y S de películas de {a} µm sobre una carta de opacidad que se supone de {b} y {c}",
+    de: "K und S aus Filmen von {a}\u00a0µm über einer Prüfkarte, angenommen mit {b} und {c}",
+    fr: "K et S d’après des films de {a}\u00a0µm sur une carte de contraste supposée de {b} et {c}",
+    es: "K y S según películas de {a}\u00a0µm sobre una carta de contraste que se supone de {b} y {c}",
   },
   "K and S from its films": {
     de: "K und S aus ihren Filmen",
     fr: "K et S d’après ses films",
-    es: "K y S de sus películas",
+    es: "K y S según sus películas",
   },
   "K and S from its let-downs in {a}, those of {b} from its films": {
     de: "K und S aus ihren Aufhellungen in {a}, die von {b} aus dessen Filmen",
@@ -95,37 +100,37 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   "as recorded with the readings": {
     de: "wie mit den Messungen aufgezeichnet",
     fr: "selon les relevés, avec les mesures",
-    es: "según consta con las mediciones",
+    es: "según los registros, con las mediciones",
   },
   "as seen by the workshop": {
     de: "wie in der Werkstatt gesehen",
-    fr: "tel que vu à l’atelier",
-    es: "tal como se vio en el taller",
+    fr: "d’après ce qu’on a vu à l’atelier",
+    es: "según lo que se vio en el taller",
   },
   "an opacity chart as it is usually printed": {
     de: "eine Prüfkarte, wie sie üblicherweise gedruckt wird",
-    fr: "une carte d’opacité telle qu’on l’imprime d’ordinaire",
-    es: "una carta de opacidad como se imprime de ordinario",
+    fr: "une carte de contraste telle qu’on l’imprime d’ordinaire",
+    es: "una carta de contraste tal como se imprime de ordinario",
   },
   "between what its parts take alone, as tried or by the rules, each by its share": {
     de: "zwischen dem, was ihre Teile allein brauchen, wie erprobt oder nach den Regeln, jeder nach seinem Anteil",
-    fr: "entre ce que ses parties demandent seules, à l’essai ou selon les règles, chacune selon sa part",
-    es: "entre lo que tardan sus partes solas, ensayadas o según las reglas, cada una por su parte",
+    fr: "entre les jours que demande chaque constituant seul, à l’essai ou selon les règles, selon sa part",
+    es: "entre los días que tarda cada componente solo, por ensayo o según las reglas, según su proporción",
   },
   "oils of the paints that it was weighed from, by volume": {
     de: "Öle der Farben, aus denen sie gewogen wurde, nach Volumen",
-    fr: "huiles des couleurs dont elle a été pesée, selon le volume",
-    es: "aceites de los colores de los que se pesó, por volumen",
+    fr: "huiles des peintures pesées pour la faire, selon le volume",
+    es: "aceites de las pinturas con las que se pesó, por volumen",
   },
   "what of the paints that it was weighed from is not pigment": {
     de: "was in den Farben, aus denen sie gewogen wurde, kein Pigment ist",
-    fr: "ce qui n’est pas du pigment dans les couleurs dont elle a été pesée",
-    es: "lo que no es pigmento en los colores de los que se pesó",
+    fr: "ce qui n’est pas du pigment dans les peintures pesées pour la faire",
+    es: "lo que no es pigmento en las pinturas con las que se pesó",
   },
   "by its Colour Index name": {
     de: "nach seinem Colour-Index-Namen",
     fr: "d’après son nom du Colour Index",
-    es: "por su nombre del Colour Index",
+    es: "según su nombre del Colour Index",
   },
   "condition of the trial": {
     de: "Bedingung des Versuchs",
@@ -145,7 +150,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "how far S of a white's films is trusted": {
     de: "wie weit S aus Filmen eines Weiß gilt",
-    fr: "jusqu’où se fier à la S des films d’un blanc",
+    fr: "jusqu’où se fier au S des films d’un blanc",
     es: "hasta dónde se confía en la S de las películas de un blanco",
   },
   "how well the let-downs of both tell it": {
@@ -155,13 +160,13 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "its own K and S, the white's S by what other colours do in both whites": {
     de: "eigenes K und S, das S des Weiß danach, wie sich andere Farben in beiden Weiß verhalten",
-    fr: "ses propres K et S, la S du blanc d’après ce que d’autres couleurs font dans les deux blancs",
+    fr: "ses propres K et S, le S du blanc d’après ce que d’autres couleurs font dans les deux blancs",
     es: "sus propias K y S, la S del blanco por lo que otros colores hacen en ambos blancos",
   },
   "linseed oil alone x what oil, pigment, drier, film and room each do": {
-    de: "Leinöl allein x was Öl, Pigment, Trockenstoff, Film und Raum je bewirken",
-    fr: "huile de lin seule x ce que font huile, pigment, siccatif, film et pièce",
-    es: "aceite de linaza solo x lo que hacen aceite, pigmento, secante, película y sala",
+    de: "Leinöl allein x je ein Faktor für Öl, Pigment, Sikkativ, Film und Raum",
+    fr: "huile de lin seule x effets de l’huile, du pigment, du siccatif, du film et de la pièce",
+    es: "aceite de linaza solo x efectos del aceite, el pigmento, el secante, la película y la sala",
   },
   "of those tried, the pair by which left-out let-downs are predicted best": {
     de: "von den erprobten das Paar, das ausgelassene Aufhellungen am besten vorhersagt",
@@ -170,13 +175,13 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "one over colour to white at L* 50": {
     de: "eins durch Farbe zu Weiß bei L* 50",
-    fr: "inverse de couleur sur blanc à L* 50",
-    es: "uno entre color y blanco a L* 50",
+    fr: "inverse du rapport couleur/blanc à L* 50",
+    es: "inverso de la proporción color/blanco a L* 50",
   },
   "the reference's colour to white at L* 50": {
     de: "Farbe zu Weiß der Bezugsfarbe bei L* 50",
-    fr: "couleur sur blanc de la référence à L* 50",
-    es: "color a blanco de la referencia a L* 50",
+    fr: "rapport couleur/blanc de la référence à L* 50",
+    es: "proporción color/blanco de la referencia a L* 50",
   },
   "over white, gloss excluded": {
     de: "über Weiß, ohne Glanz",
@@ -210,8 +215,8 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "straight between measured neighbours": {
     de: "gerade zwischen gemessenen Nachbarn",
-    fr: "en droite ligne entre voisins mesurés",
-    es: "en línea recta entre vecinos medidos",
+    fr: "par interpolation linéaire entre mesures voisines",
+    es: "por interpolación lineal entre mediciones vecinas",
   },
   "surface light of an oil film taken off": {
     de: "Oberflächenlicht eines Ölfilms abgezogen",
@@ -224,7 +229,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
     es: "luz de superficie de una película de aceite restada y sumada",
   },
   "surface light of an oil film taken off and put on: {a} % of it for satin": {
-    de: "Oberflächenlicht eines Ölfilms abgezogen und zugegeben: {a} % davon für seidenmatt",
+    de: "Oberflächenlicht eines Ölfilms abgezogen und zugegeben: {a}\u00a0% davon für seidenmatt",
     fr: "lumière de surface d’un film d’huile ôtée et ajoutée\u202f: {a}\u00a0% pour le satiné",
     es: "luz de superficie de una película de aceite restada y sumada: {a}\u00a0% para el satinado",
   },
@@ -235,13 +240,13 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "the same by volume of paint": {
     de: "dasselbe nach Farbvolumen",
-    fr: "de même en volume de peinture",
+    fr: "la même chose, par volume de peinture",
     es: "lo mismo por volumen de pintura",
   },
   "the usual one of its geometry": {
     de: "die übliche für seine Geometrie",
-    fr: "l’usuelle de sa géométrie",
-    es: "la habitual de su geometría",
+    fr: "valeur usuelle pour sa géométrie",
+    es: "valor habitual de su geometría",
   },
   "the workshop's own trial": {
     de: "eigener Versuch der Werkstatt",
@@ -261,7 +266,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   "two-constant fit through all drawdowns": {
     de: "Zwei-Konstanten-Anpassung durch alle Aufstriche",
     fr: "ajustement à deux constantes sur toutes les applications",
-    es: "ajuste de dos constantes por todas las aplicaciones",
+    es: "ajuste de dos constantes a todas las aplicaciones",
   },
   "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint, by wavelength":
     {
@@ -276,7 +281,7 @@ export const METHODS: Readonly<Record<string, InOthers>> = {
   },
   "solvents among its components, as many of its volume as of its mass": {
     de: "Lösemittel unter den Bestandteilen, so viel vom Volumen wie von der Masse",
-    fr: "solvants parmi ses composants, autant du volume que de la masse",
-    es: "disolventes entre sus componentes, tanto del volumen como de la masa",
+    fr: "solvants parmi ses composants, même part en volume qu’en masse",
+    es: "disolventes entre sus componentes, igual proporción en volumen que en masa",
   },
 };

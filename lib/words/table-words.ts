@@ -1,24 +1,20 @@
-import type { Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
 import { absenceIn } from "./absence.ts";
 import { factWordsIn } from "./fact-words.ts";
 import { elided } from "./fr/phrases.ts";
 import { figureWords } from "./figures/all-figures.ts";
 import { textsIn } from "./in-each.ts";
 import { METHODS } from "./methods.ts";
-import { pigmentWord } from "./pigment-words.ts";
 import { SEMICOLONS } from "./semicolons.ts";
 import { allWorded, slottedTexts } from "./slotted-text.ts";
 import { termsIn } from "./terms.ts";
 import { unitWords } from "./units.ts";
-import type { Words } from "./words.ts";
+import type { OwnWords } from "./words.ts";
 
 /** What the tables of this room say in one language: a row of theirs holds a text in each. */
 export function tableWords(
   language: Language,
-): Pick<
-  Words,
-  "figures" | "glosses" | "units" | "unitsOfOne" | "method" | "absence" | "substance"
-> &
+): Pick<OwnWords, "figures" | "glosses" | "units" | "unitsOfOne" | "method" | "absence"> &
   ReturnType<typeof factWordsIn> &
   ReturnType<typeof termsIn> {
   return {
@@ -28,12 +24,11 @@ export function tableWords(
     ...termsIn(language),
     method: methodIn(language),
     absence: absenceIn(language),
-    substance: (named) => pigmentWord(named, language),
   };
 }
 
 /** What a record says of a method in words of its own stays as it was written. */
-function methodIn(language: Language): Words["method"] {
+function methodIn(language: Language): OwnWords["method"] {
   if (language === "en") return (method) => method;
   const text = slottedTexts(textsIn(language, METHODS));
   const bent = language === "fr" ? elided : (said: string) => said;

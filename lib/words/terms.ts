@@ -1,5 +1,6 @@
 import type { Standing, StandingKind } from "../quantities/figure.ts";
-import type { Family, Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
+import type { Family } from "../records/schema/terms.ts";
 import { BOUNDS, SIGNAL_WORDS } from "./closed-sets.ts";
 import { textsIn, type InEach } from "./in-each.ts";
 import { saidIn } from "./texts.ts";
@@ -81,9 +82,9 @@ const STANDINGS: Readonly<Record<StandingKind, { readonly word: InEach; readonly
       word: { en: "stated", de: "angegeben", fr: "déclaré", es: "declarado" },
       gloss: {
         en: "somebody’s word, as a supplier’s",
-        de: "jemandes Angabe, etwa eines Lieferanten",
-        fr: "sur déclaration, comme d’un fournisseur",
-        es: "según alguien, como un proveedor",
+        de: "die Angabe eines anderen, etwa eines Lieferanten",
+        fr: "sur la parole d’autrui, d’un fournisseur par exemple",
+        es: "según la palabra de otros, por ejemplo un proveedor",
       },
     },
     "not stated": {
@@ -91,8 +92,8 @@ const STANDINGS: Readonly<Record<StandingKind, { readonly word: InEach; readonly
       gloss: {
         en: "we do not know yet; the sheet says what it would take",
         de: "noch nicht bekannt; das Blatt sagt, was dazu nötig wäre",
-        fr: "nous ne le savons pas encore\u202f; la fiche dit ce qu’il y faudrait",
-        es: "aún no lo sabemos; la ficha dice qué haría falta",
+        fr: "nous ne le savons pas encore\u202f; la fiche dit ce qu’il faudrait pour le savoir",
+        es: "aún no lo sabemos; la ficha dice qué haría falta para saberlo",
       },
     },
   };

@@ -1,4 +1,4 @@
-import { LANGUAGES, type Language } from "../records/schema/terms.ts";
+import { LANGUAGES, type Language } from "../quantities/languages.ts";
 
 /** A row: what is said in each language. A text stands in each, or a function where a language needs one of its own. */
 type Row<T = unknown> = Readonly<Record<Language, T>>;

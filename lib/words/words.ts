@@ -1,5 +1,6 @@
 import type { Criteria, criterionFigures } from "./lot-criteria.ts";
-import type { Family, Language } from "../records/schema/terms.ts";
+import type { Language } from "../quantities/languages.ts";
+import type { Family } from "../records/schema/terms.ts";
 import type { PageWords } from "./pages/all-pages.ts";
 import type { Bound, NotStated, Standing, StandingKind } from "../quantities/figure.ts";
 import type { ComparisonStatement } from "../collection/statements.ts";
@@ -9,11 +10,20 @@ import type { PrintedNumbers } from "./number-text.ts";
 import type { TintWords } from "./tint-words.ts";
 import type { FigureWord } from "../sheet/sheet.ts";
 
-/** What a ruling's values can be asked for while it is worded: numbers are raw, and worded by the language. */
-export type StatementWording = (values: Statement["values"]) => string;
+/** What the tables of knowledge say in English, in a language: a formula stays. */
+export type Substance = (named: string) => string;
 
-/** Everything that the pages say in one language. Nothing else in lib or templates holds a reader's sentence. */
-export interface Words {
+/** What a ruling's values can be asked for while it is worded: numbers are raw, and worded by the language. */
+export type StatementWording = (values: Statement["values"], substance: Substance) => string;
+
+/** Everything that the pages say in one language, with what the tables of knowledge say in it. */
+export interface Words extends OwnWords {
+  /** What a pigment is made of or called. */
+  readonly substance: Substance;
+}
+
+/** What this room says in one language. Nothing else in lib or templates holds a reader's sentence. */
+export interface OwnWords {
   readonly language: Language;
   /** "about", before an estimate whose two ends read alike. */
   readonly about: string;
@@ -42,8 +52,6 @@ export interface Words {
   readonly absence: (missing: Pick<NotStated, "reason" | "wanting">) => string;
   /** How a figure was found; what a record says of it stays as it was written. */
   readonly method: (method: string) => string;
-  /** What a pigment is made of, by the words of the table of pigments; a formula stays. */
-  readonly substance: (named: string) => string;
   /** Words that a sheet holds as they stand: of closed sets, names of rules, editions of a frame. */
   readonly factWords: Readonly<Record<string, string>>;
   /** Gloss of a figure whose name needs one, by the same key. */

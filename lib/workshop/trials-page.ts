@@ -138,7 +138,7 @@ function dryingBlocks(
             date: record.touched[i - 1]?.date ?? record.started,
             day,
             value: TOUCHES.indexOf(touch),
-            found: touch,
+            found: text.touches[touch],
           })),
           {
             valueLabel: text.state,
@@ -177,7 +177,9 @@ function seriesBlocks(
       dayLabel: text.day,
       idPrefix: `trial-${slug}${suffix}`,
       title: sentence,
-      description: points.map(({ day, value }) => `${day}: ${value}`).join("; "),
+      description: points
+        .map(({ day, value }) => `${day}${words.colon}${value}`)
+        .join(words.semicolon),
       width,
     });
   const table = tableView({

@@ -4,7 +4,7 @@ import { priceAct } from "../../lib/changes/price-act.ts";
 import { weakenings } from "../../lib/changes/weakenings.ts";
 import { publishedState } from "../../lib/changes/published-state.ts";
 import { changeSentences } from "../../lib/present/change-text.ts";
-import { WORDS } from "../../lib/words/languages.ts";
+import { WORDED } from "../support/worded.ts";
 
 const CAUTIONS = {
   signalWord: "Warning",
@@ -240,7 +240,7 @@ describe("in words", () => {
     }),
   )[0];
   test("in English", () => {
-    expect(thing === undefined ? [] : changeSentences(thing, WORDS.en)).toEqual([
+    expect(thing === undefined ? [] : changeSentences(thing, WORDED.en)).toEqual([
       "Drying: fast; it was slow.",
       "Finish: no longer stated; it was satin.",
       "Sizes and prices: no longer 40 ml £8.00.",
@@ -250,7 +250,7 @@ describe("in words", () => {
     ]);
   });
   test.each(["de", "fr", "es"] as const)("in %s no English is left", (language) => {
-    const said = thing === undefined ? [] : changeSentences(thing, WORDS[language]);
+    const said = thing === undefined ? [] : changeSentences(thing, WORDED[language]);
     expect(said).toHaveLength(6);
     expect(said.join(" ")).not.toMatch(/no longer|now|it was|Warning/);
   });
@@ -283,10 +283,10 @@ describe("answers", () => {
   test("are worded, without a full stop inside a sentence", () => {
     const [thing] = answers({ said: { summary: "In 5 days." } });
     if (thing === undefined) throw new Error("Nothing changed");
-    expect(changeSentences(thing, WORDS.en)).toEqual([
+    expect(changeSentences(thing, WORDED.en)).toEqual([
       "The short answer: \u201cIn 4 days\u201d is now \u201cIn 5 days\u201d.",
     ]);
-    expect(changeSentences(thing, WORDS.de)).toEqual([
+    expect(changeSentences(thing, WORDED.de)).toEqual([
       "Die kurze Antwort: \u201eIn 4 days\u201c heißt jetzt \u201eIn 5 days\u201c.",
     ]);
   });
@@ -313,7 +313,7 @@ describe("a colour that has another address", () => {
     changesBetween(
       publishedState({ sheets: earlier }),
       publishedState({ sheets: now, former }),
-    ).flatMap((thing) => changeSentences(thing, WORDS.en).map((said) => `${thing.name}: ${said}`));
+    ).flatMap((thing) => changeSentences(thing, WORDED.en).map((said) => `${thing.name}: ${said}`));
   const other = { ...SHEET, slug: "chinese-white", name: "Chinese White" };
 
   test("is now called otherwise, and nothing new or gone", () => {

@@ -3,7 +3,7 @@ import { claimText } from "../../lib/present/claim-text.ts";
 import { figureText } from "../../lib/present/figure-text.ts";
 import { figureRow } from "../../lib/sheet/figure-table.ts";
 import { figureEntries } from "../../lib/sheet/figure-entries.ts";
-import { WORDS } from "../../lib/words/languages.ts";
+import { WORDED } from "../support/worded.ts";
 import { answered, answerWith } from "../claims/answered-workshop.ts";
 
 const STRENGTH = figureRow("optics.tintingStrength");
@@ -11,7 +11,7 @@ const share = (value: number, uncertainty?: number): string =>
   figureText(
     STRENGTH,
     { value, unit: "1", ...(uncertainty === undefined ? {} : { uncertainty }) },
-    WORDS.en,
+    WORDED.en,
   );
 
 test("a small percentage has a second digit where its uncertainty bears one, and no other has", () => {
@@ -32,7 +32,7 @@ test.each([
     figureText(
       figureRow("drying.class"),
       { value: "medium", unit: "", ...(reaches.length === 0 ? {} : { reaches }) },
-      WORDS[language],
+      WORDED[language],
     );
   expect(said("medium", "slow")).toBe(two);
   expect(said("fast", "medium", "slow")).toBe(three);
@@ -45,7 +45,7 @@ test("oil that was reckoned from grams is printed in whole grams, and as weighed
     figureText(
       figureRow("oil.oilIndexGPer100g"),
       { value, standing, unit: "g/100 g", ...(uncertainty === undefined ? {} : { uncertainty }) },
-      WORDS.en,
+      WORDED.en,
     );
   expect(grams(29.7, "derived")).toBe("30 g/100\u00a0g");
   expect(grams(165.4, "derived")).toBe("165 g/100\u00a0g");
@@ -64,7 +64,7 @@ test("a limit in percent reads as its author wrote it", () => {
     claimText(
       { claim, figures: [{ sheet, leaf }] },
       () => sheet.name,
-      WORDS.en,
+      WORDED.en,
       () => sheet,
     ),
   ).toContain("above 35.5\u00a0%");
@@ -80,7 +80,7 @@ test.each([
     claimText(
       { claim: { fact: "walnut-white.vehicle.name", is: "Walnut oil" }, figures: [] },
       () => "Walnut White",
-      WORDS[language],
+      WORDED[language],
       () => undefined,
     ),
   ).toBe(expected);
@@ -93,6 +93,6 @@ test.each([
   ["es", "1\u00a0día", "2\u00a0días", "1\u20132\u00a0días"],
 ] as const)("in %s a single day is not told as several", (language, one, two, range) => {
   const days = (value: number | readonly [number, number]): string =>
-    figureText(figureRow("drying.touchDryDays"), { value, unit: "d" }, WORDS[language]);
+    figureText(figureRow("drying.touchDryDays"), { value, unit: "d" }, WORDED[language]);
   expect([days(1), days(2), days([1, 2])]).toEqual([one, two, range]);
 });

@@ -1,3 +1,4 @@
+import { statementText } from "../../lib/present/statement-text.ts";
 import { describe, expect, test } from "vitest";
 import { suppliersTraces } from "../../lib/hazard/label/supplier-label.ts";
 import { dustiness } from "../../lib/hazard/studio/dustiness.ts";
@@ -315,7 +316,7 @@ describe("words of hazards", () => {
     );
     expect(new Set(gaps.map(({ rule }) => rule)).size).toBe(3);
     for (const { rule, values } of gaps)
-      expect(ENGLISH.rulings[rule]?.(values)).toMatch(/; treat (it )?as hazardous\./);
+      expect(statementText({ rule, values }, ENGLISH)).toMatch(/; treat (it )?as hazardous\./);
     expect(dustiness({})).toBeUndefined();
     expect(STUDIO_RULINGS.dustiness.en({ class: "not known" })).toBe(
       "How dusty the powder is has not been recorded; treat it as very dusty.",

@@ -1,10 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { upperFirst } from "../../lib/words/letter-case.ts";
 import { within } from "../../lib/words/phrases.ts";
-import { WORDS } from "../../lib/words/languages.ts";
+import { WORDED } from "../support/worded.ts";
 import { faultsOf } from "../words/said.ts";
 import { forbiddenWords } from "../support/known.ts";
-import type { Language } from "../../lib/records/schema/terms.ts";
+import type { WithCases } from "../../lib/quantities/statement.ts";
+import type { Substance } from "../../lib/words/words.ts";
+import type { Language } from "../../lib/quantities/languages.ts";
 
 /** What is wrong with a sentence as print; empty when it may be printed. */
 export function sentenceFaults(text: string): string[] {
@@ -34,10 +36,10 @@ const OTHERS = {
   es: /^[\p{Lu}\d\u00ab\u00bf].*\.$/su,
 } as const;
 type Other = keyof typeof OTHERS;
-type Wordings = Readonly<Record<string, (values: never) => string>>;
+type Wordings = Readonly<Record<string, (values: never, substance: Substance) => string>>;
 
 function rulingsOf(language: Language): Wordings {
-  return WORDS[language].rulings;
+  return WORDED[language].rulings;
 }
 
 /** What is wrong with a sentence of another language, but for the names that records gave. */
@@ -63,6 +65,22 @@ export interface RuleCase<S extends AnyStatement> {
   readonly said: readonly Returned<S>[];
   /** None of these. */
   readonly unsaid: readonly Returned<S>[];
+}
+
+/** The cases that rules of a list have beside them. @param facts a paint of which nothing is known but this. */
+export function casesOf<Facts, S extends AnyStatement>(
+  rules: readonly ((facts: Facts) => Returned<S>)[],
+  facts: (known: Partial<Facts>) => Facts,
+): RuleCase<S>[] {
+  return rules.flatMap((rule) =>
+    Object.entries("cases" in rule ? (rule as unknown as WithCases).cases : {}).map(
+      ([when, { said, unsaid }]) => ({
+        when,
+        said: said.map((known) => rule(facts(known))),
+        unsaid: unsaid.map((known) => rule(facts(known))),
+      }),
+    ),
+  );
 }
 
 /** What a test of sentences lists: what a science returned, or when a rule is said. */
@@ -105,7 +123,7 @@ export function holdSentences<S extends AnyStatement>(
     test.each(rules)("%s makes sentences that may be printed", (rule) => {
       for (const { values } of statements.filter((each) => each.rule === rule)) {
         const said = (language: Language): string =>
-          wordingsOf(language)[rule]?.(values as never) ?? "";
+          wordingsOf(language)[rule]?.(values as never, WORDED[language].substance) ?? "";
         expect(sentenceFaults(said("en")), said("en")).toEqual([]);
         for (const language of Object.keys(OTHERS) as Other[])
           expect(faultsIn(language, said(language), values), said(language)).toEqual([]);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { cardOfSheet } from "../../lib/print/card-of-sheet.ts";
 import { sheetNamedIn } from "../../lib/print/sheet-in-language.ts";
-import type { Language } from "../../lib/records/schema/terms.ts";
+import type { Language } from "../../lib/quantities/languages.ts";
 import { WORDS } from "../../lib/words/languages.ts";
 import { CONTEXT } from "./demonstration-cards.ts";
 

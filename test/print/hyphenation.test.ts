@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { hyphensOf } from "../../lib/print/hyphenation.ts";
-import { LANGUAGES, type Language } from "../../lib/records/schema/terms.ts";
+import { LANGUAGES, type Language } from "../../lib/quantities/languages.ts";
 
 const parted = (word: string, language: Language): string => {
   const places = hyphensOf(language)(word);

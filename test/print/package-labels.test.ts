@@ -8,15 +8,15 @@ import { labelsPdf } from "../../lib/print/labels-pdf.ts";
 import type { Mark } from "../../lib/print/mark.ts";
 import { packageLabelContent } from "../../lib/print/package-label-content.ts";
 import type { LaidLabel } from "../../lib/print/laid-label.ts";
-import { packageLabel } from "../../lib/print/package-label-layout.ts";
+import { packageLabel, SYMBOL_PLACES } from "../../lib/print/package-label-layout.ts";
 import { sizeOfXHeightPt } from "../../lib/print/package-label-parts.ts";
 import { largerTubes, type PackageSize } from "../../lib/print/package-size.ts";
 import { measureText } from "../../lib/print/print-document.ts";
 import { fontBytes, SANS_X_HEIGHT } from "../../lib/print/print-font.ts";
 import { rangeLabels } from "../../lib/print/range-labels.ts";
 import type { PackageLabelRecord } from "../../lib/records/schema/package-label.ts";
-import { LANGUAGES, type Language } from "../../lib/records/schema/terms.ts";
-import { WORDS } from "../../lib/words/languages.ts";
+import { LANGUAGES, type Language } from "../../lib/quantities/languages.ts";
+import { WORDED } from "../support/worded.ts";
 import { unbrokenNumber } from "../../lib/words/typeset-text.ts";
 import { readPdf } from "../support/read-pdf.ts";
 import { CONTEXT } from "./demonstration-cards.ts";
@@ -236,7 +236,7 @@ describe("a label that is too small", () => {
   test.each([
     [
       "de",
-      /^Zinc White, tried: kein Etikett\. 81,5 x 80 mm sind auf Englisch, .* zu klein: /,
+      /^Zinc White, tried: kein Etikett\. 81,5 x 80\u00a0mm sind auf Englisch, .* zu klein: /,
       "Faltetikett",
     ],
     [
@@ -252,7 +252,7 @@ describe("a label that is too small", () => {
   ] as const)("is told in the workshop's language, %s", (language, begins, foldOut) => {
     const { refusals } = rangeLabels([textsOf("zinc-white")], [size], {
       ...CONTEXT,
-      words: WORDS[language],
+      words: WORDED[language],
     });
     const [line = ""] = refusals;
     expect(line).toMatch(begins);
@@ -285,7 +285,7 @@ describe("a label that is too small", () => {
   });
 
   test("says what the law has for it, the whole elsewhere before a part left out", () => {
-    const small = sized({ kind: "tube", ml: 60, symbol: "ean", price: "code" });
+    const small = sized({ kind: "tube", ml: 60, heightMm: 74, symbol: "ean", price: "code" });
     const [line = ""] = rangeLabels([textsOf("lead-white")], [small], CONTEXT).refusals;
     expect(line).toMatch(
       /A fold-out label, a tie-on tag or a box may bear the whole instead \(CLP, Annex I, 1\.5\.1\)\. With foldOut: true of this label in workshop\.yaml it is printed as a fold-out label of 3 pages\. Where none of these can be had, give this label reduced: true in workshop\.yaml: it is then printed without H410, P273 \(1\.5\.2\)$/,
@@ -293,7 +293,14 @@ describe("a label that is too small", () => {
   });
 
   test("is reduced where its record says so, by what may go alone, and it is told", () => {
-    const small = sized({ kind: "tube", ml: 60, symbol: "ean", price: "code", reduced: true });
+    const small = sized({
+      kind: "tube",
+      ml: 60,
+      heightMm: 74,
+      symbol: "ean",
+      price: "code",
+      reduced: true,
+    });
     const { runs, remarks, refusals } = rangeLabels([textsOf("lead-white")], [small], CONTEXT);
     expect(refusals).toEqual([]);
     const [label] = runs[0]?.labels ?? [];
@@ -337,6 +344,81 @@ test("labels of one size have letters of one height, the roomiest that all of th
   expect(new Set(labels.map(({ xHeightMm }) => xHeightMm))).toEqual(new Set([1.2]));
   const roomy = rangeLabels([textsOf("bone-black")], [size], CONTEXT).runs[0]?.labels ?? [];
   expect(roomy.map(({ xHeightMm }) => xHeightMm)).toEqual([1.44]);
+});
+
+/** Of each paragraph of a label's faces, where it begins and what it says. */
+const paragraphsOf = ({ faces }: LaidLabel) =>
+  faces.flatMap(({ blocks }, side) =>
+    blocks.flatMap(({ marks = [] }) => {
+      const texts = marks.flatMap((mark) => (mark.kind === "text" ? [mark] : []));
+      const [first] = texts;
+      return first === undefined
+        ? []
+        : [{ side, ...first, text: texts.map(({ text }) => text).join(" ") }];
+    }),
+  );
+
+// basis: published. CLP, Article 32(3): signal word and statements stand together; apart, the word would be another language's.
+test.each<[label: Parameters<typeof sized>[0]]>([
+  [{ kind: "tube", ml: 120, languages: ["de", "fr"], symbol: "ean" }],
+  [{ kind: "tube", ml: 150, languages: ["en", "de", "fr"] }],
+  [{ kind: "jar", ml: 120, widthMm: 92, heightMm: 64, languages: ["en", "de"], symbol: "qr" }],
+  [{ kind: "jar", ml: 250, widthMm: 105, heightMm: 74, languages: ["de", "fr", "es"] }],
+])("%j parts no signal word from its statements, in no column", (label) => {
+  const size = sized(label);
+  let words = 0;
+  for (const slug of ["titanium-zinc-white", "zinc-white", "lead-white"])
+    for (const symbolPlace of SYMBOL_PLACES[size.kind]) {
+      const content = labelContentOf(slug, size);
+      const laid = packageLabel(content, size, { symbolPlace });
+      if (laid === undefined) continue;
+      const paragraphs = paragraphsOf(laid);
+      for (const { signalWord, statements } of content.cautions) {
+        const first = squeezed(statements[0]?.text ?? "none");
+        const at = paragraphs.findIndex(({ text }) => squeezed(text).startsWith(first));
+        const [own, said] = [paragraphs[at - 1], paragraphs[at]];
+        if (own === undefined || said === undefined)
+          throw new Error(`Unexpected label of ${slug} without ${first}`);
+        words++;
+        expect(own.text, slug).toBe(signalWord);
+        expect([said.side, said.xMm], `${slug}, ${own.text}`).toEqual([own.side, own.xMm]);
+        expect(said.yMm - own.yMm, `${slug}, ${own.text}`).toBeGreaterThan(0);
+        expect(said.yMm - own.yMm, `${slug}, ${own.text}`).toBeLessThan(8);
+      }
+    }
+  expect(words).toBeGreaterThan(0);
+});
+
+// Two columns on a jar of this size have some 34 letters in a line, three some 22. CLP, Annex I, Table 1.3 asks for 16 mm.
+test("a jar's symbol goes to the front where the back is crowded by it", () => {
+  const size = sized({
+    kind: "jar",
+    ml: 120,
+    widthMm: 92,
+    heightMm: 64,
+    languages: ["en", "de"],
+    symbol: "qr",
+    price: "price",
+  });
+  const [run] = rangeLabels(CONTEXT.sheets, [size], CONTEXT).runs;
+  const labels = run?.labels ?? [];
+  expect(labels.length).toBeGreaterThan(4);
+  for (const { slug, faces } of labels)
+    expect(
+      faces.map(
+        ({ blocks }) =>
+          blocks.filter(({ tag, alt }) => tag === "Figure" && alt?.includes("https:")).length,
+      ),
+      slug,
+    ).toEqual([1, 0]);
+  const white = labels.find(({ slug }) => slug === "titanium-zinc-white");
+  expect(white?.pictogramMm).toBe(16);
+  const lefts = new Set(
+    (white?.faces[1]?.blocks ?? []).flatMap(({ marks = [] }) =>
+      marks.flatMap((mark) => (mark.kind === "text" ? [Math.round(mark.xMm)] : [])),
+    ),
+  );
+  expect(lefts.size).toBe(2);
 });
 
 describe("the symbol of labels of one size", () => {

@@ -38,6 +38,20 @@ describe("a text in lines", () => {
     expect(inWidthOf(text, width)).toEqual(expected);
   });
 
+  test("is balanced with an address whole that a line holds", () => {
+    const text = "write to the workshop shop@paint.example";
+    const widthMm = measureText("write to the workshop", "sans", PT) + 0.5;
+    expect(measureText("shop@paint.example", "sans", PT)).toBeLessThan(widthMm);
+    const set = setRuns(run(text), { widthMm, sizePt: PT, isBalanced: true });
+    expect(lines(set)).toEqual(["write to the workshop", "shop@paint.example"]);
+    const narrow = setRuns(run("to shop@paint.example, by letter"), {
+      widthMm: measureText("shop@paint.example,", "sans", PT) + 0.5,
+      sizePt: PT,
+      isBalanced: true,
+    });
+    expect(lines(narrow)).toEqual(["to", "shop@paint.example,", "by letter"]);
+  });
+
   test("is balanced with a word's own hyphen broken only where a space would take a line more", () => {
     const text = "Bone black; Cold-pressed linseed oil";
     const widthMm = measureText("Cold-pressed linseed oil", "sans", PT) + 0.5;
@@ -125,6 +139,8 @@ describe("a text whose words may be parted", () => {
     // Neither a last word nor a code.
     ["to the environment", "to the environ-", ["to the", "environment"]],
     ["to CAS 7440-43-9 now", "to CAS 7440-", ["to CAS", "7440-43-9", "now"]],
+    // A last word that no line holds is divided as any other, and not letter by letter.
+    ["to environment", "environ-", ["to envi-", "ron-", "ment"]],
   ])("%j as wide as %j", (text, width, expected) => {
     expect(inWidth(text, width)).toEqual(expected);
   });

@@ -121,6 +121,6 @@ describe("the bundle tells", () => {
   test("of zod, reached through the records", async () => {
     const bundle = await bundled(`import "./lib/records/schema/workshop.ts";`);
     expect(bundle.packages).toEqual(["zod"]);
-    expect(bundle.rooms.toSorted()).toEqual(["hazard", "records"]);
+    expect(bundle.rooms.toSorted()).toEqual(["hazard", "quantities", "records"]);
   });
 });

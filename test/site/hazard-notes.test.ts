@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { hazardNotes } from "../../lib/site/hazard-notes.ts";
-import { WORDS } from "../../lib/words/languages.ts";
+import { WORDED } from "../support/worded.ts";
 import { recordsIn } from "../../lib/records/records-in-language.ts";
 import { soundRecords } from "../support/sound-records.ts";
 
@@ -22,7 +22,7 @@ function notes(files: Readonly<Record<string, string>>, languages = "[en]"): str
       "---\nname: Earth\npigments: [{ pigment: earth }]\noilIndexGPer100g: 50\n---\n",
     ...files,
   });
-  const found = hazardNotes(allSheets(records), records, WORDS[records.language]);
+  const found = hazardNotes(allSheets(records), records, WORDED[records.language]);
   for (const { severity, rule } of found)
     expect(severity, rule).toBe(rule === "hazard/name-missing" ? "warning" : "note");
   return found.map(formatDiagnostic);
@@ -106,7 +106,7 @@ describe("label texts", () => {
       en: "IF exposed or concerned, get medical advice.",
     });
     expect(
-      hazardNotes(sheets, records, WORDS[records.language])
+      hazardNotes(sheets, records, WORDED[records.language])
         .filter(({ rule }) => rule === "hazard/text-missing")
         .map((note) => [formatDiagnostic(note).includes("P318"), note.place.path]),
     ).toEqual([[true, "languages[1]"]]);
@@ -227,8 +227,8 @@ test("a workshop that writes in German is told in German, keys of its records as
   expect(told).toEqual([
     "Ein Etikett muss die Anschrift seines Lieferanten nennen, und in workshop.yaml steht keine (address); bis dahin fehlt sie im Etikettentext hazard/supplier-incomplete",
     "Ein Etikett muss die Telefonnummer seines Lieferanten nennen, und in workshop.yaml steht keine (telephone); bis dahin fehlt sie im Etikettentext hazard/supplier-incomplete",
-    "Erde kann eine Siena sein, mit etwa 1 % Mangandioxid, oder eine Umbra, mit 5 bis 20 %: manganeseDioxideFraction angeben, oder earth; bis dahin gilt die Gefahr einer Umbra hazard/earth-not-told",
-    "Die Aufzeichnung schweigt über die Gefahren von spirit: hazards angeben, oder eine leere Liste, wo der Lieferant keine nennt; bis dahin wie ein gefährlicher Stoff behandelt hazard/no-data",
+    "Erde kann eine Siena sein, mit etwa 1\u00a0% Mangandioxid, oder eine Umbra, mit 5 bis 20\u00a0%: manganeseDioxideFraction oder earth angeben; bis dahin gilt die Gefahr einer Umbra hazard/earth-not-told",
+    "Die Aufzeichnung schweigt über die Gefahren (spirit): hazards angeben oder eine leere Liste, wo der Lieferant keine nennt; bis dahin wie ein gefährlicher Stoff behandelt hazard/no-data",
     "Die Bestandteile ergeben zusammen 0,9 und nicht 1; was übrig bleibt, wird wie ein gefährlicher Stoff behandelt hazard/short-of-the-whole",
     expect.stringMatching(/^Der Text auf Deutsch zu „contains“ stammt aus dem Gedächtnis /),
     expect.stringMatching(/^Der Text auf Deutsch zu P501 ist amtlich; /),
@@ -236,10 +236,10 @@ test("a workshop that writes in German is told in German, keys of its records as
     expect.stringMatching(
       / warning Kein Name auf Englisch ist hier bekannt für Erde \(translations\.en\.name von pigments/,
     ),
-    expect.stringMatching(/^Der Name auf Englisch von Mangandioxid stammt aus dem Gedächtnis: /),
+    expect.stringMatching(/^Der Name auf Englisch \(Mangandioxid\) stammt aus dem Gedächtnis: /),
     expect.stringMatching(/^Der Text auf Französisch zu „contains“ stammt /),
     expect.stringMatching(/^Der Text auf Französisch zu P501 ist amtlich; /),
     expect.stringMatching(/ warning Kein Name auf Französisch ist hier bekannt für Erde \(/),
-    expect.stringMatching(/^Der Name auf Französisch von Mangandioxid stammt /),
+    expect.stringMatching(/^Der Name auf Französisch \(Mangandioxid\) stammt /),
   ]);
 });

@@ -1,7 +1,7 @@
 import { mkdtempSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { dirname, join, normalize } from "node:path";
 import { beforeAll, describe, expect, inject, test } from "vitest";
-import { LANGUAGES, type Language } from "../../lib/records/schema/terms.ts";
+import { LANGUAGES, type Language } from "../../lib/quantities/languages.ts";
 import { inOneFolder } from "../../lib/site/one-folder.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import { writeSite } from "../../lib/site/write-site.ts";

@@ -6,7 +6,6 @@ import { ADDED_KINDS, addedKinds, faultLines, RULE, whatIsAdded } from "./added-
 describe("what is added", () => {
   test.each([
     ["lib/knowledge/pigments.csv", ["a pigment, or a table's row"]],
-    ["lib/words/pigment-words.ts", ["a pigment, or a table's row"]],
     ["lib/sheet/oil/oil-figures.ts", ["a figure"]],
     ["lib/words/methods.ts", ["a figure"]],
     ["lib/hazard/studio/studio-cautions.ts", ["a rule"]],

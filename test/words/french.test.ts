@@ -3,9 +3,17 @@ import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
 import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
-import { FRENCH } from "../../lib/words/fr/french.ts";
+import { wordsOfTables } from "../../lib/knowledge/tables.ts";
+import { statementText } from "../../lib/present/statement-text.ts";
+import { REASONS } from "../../lib/words/absence.ts";
+import { KNOWN } from "../support/known.ts";
+import { WORDED } from "../support/worded.ts";
 import { metalWord } from "../../lib/words/fr/studio-phrases.ts";
+import { METHODS } from "../../lib/words/methods.ts";
+import { GLOSSARY, frenchFaults } from "./french-glossary.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
+
+const FRENCH = WORDED.fr;
 
 holdLanguage({
   words: FRENCH,
@@ -31,25 +39,39 @@ describe("hazard words beside those", () => {
   test.each(["do not spray or heat", "do not sand dry", "do not heat"] as const)(
     "a label and a sheet advise alike: %s",
     (advice) => {
-      const line = FRENCH.rulings["contains-metal"]?.({ metals: ["lead"], advice });
+      const line = statementText(
+        { rule: "contains-metal", values: { metals: ["lead"], advice } },
+        FRENCH,
+      );
       expect(plain(line)).toContain(plain(official(advice, "fr")));
     },
   );
 
   test("children are kept away from what is meant, with its article", () => {
     const line = (pigments?: readonly string[]): string =>
-      plain(FRENCH.rulings["children-keep-away"]?.(pigments === undefined ? {} : { pigments }));
+      plain(
+        statementText(
+          { rule: "children-keep-away", values: pigments === undefined ? {} : { pigments } },
+          FRENCH,
+        ),
+      );
     expect(line()).toBe(plain("Tenir les enfants à l\u2019écart de la peinture."));
     expect(line(["Ocre jaune"])).toMatch(/écart d.ocre jaune\.$/i);
   });
 
   test("a share of unknown toxicity is said as the regulation says it", () => {
     const line = plain(
-      FRENCH.rulings["unknown-acute-toxicity"]?.({
-        massFraction: 0.4,
-        routes: ["oral"],
-        ingredients: ["Alba"],
-      }),
+      statementText(
+        {
+          rule: "unknown-acute-toxicity",
+          values: {
+            massFraction: 0.4,
+            routes: ["oral"],
+            ingredients: ["Alba"],
+          },
+        },
+        FRENCH,
+      ),
     );
     const words = plain(official(UNKNOWN_TOXICITY, "fr"))
       .replace("{share}", "40 %")
@@ -80,9 +102,9 @@ describe("what a colour does in its whites", () => {
 
   test("is one sentence, the strongest turn first", () => {
     expect(combinedTintSentence(tints, FRENCH.tints)).toBe(
-      "Tourne nettement vers le bleu dans Zinc White (b* \u22124,6 à L* 50) et Titanium White (\u22124,1)\u202f; tire vers le bleu dans Lead White (\u22122,0).",
+      "Vire nettement vers le bleu dans Zinc White (b* \u22124,6 à L* 50) et Titanium White (\u22124,1)\u202f; tire vers le bleu dans Lead White (\u22122,0).",
     );
-    expect(combinedTintSentence([], FRENCH.tints)).toBe("Pas encore essayée dans le blanc.");
+    expect(combinedTintSentence([], FRENCH.tints)).toBe("Pas encore essayée dans un blanc.");
   });
 
   test("is told in words, and on a card", () => {
@@ -98,8 +120,8 @@ describe("why a figure is missing", () => {
     expect(absent(FRENCH, "not in the records", "pigments.lamp-black.densityGPerCm3")).toBe(
       "Pas dans les relevés\u202f; il faut\u202f: masse volumique (lamp black).",
     );
-    expect(absent(FRENCH, "no paint is made of Ocre alone; not exposed here")).toBe(
-      "Aucune peinture n’est faite d’Ocre seul\u202f; non exposé ici.",
+    expect(absent(FRENCH, "its strength does not compare with Ocre's; not exposed here")).toBe(
+      "Sa force ne se compare pas à celle d’Ocre\u202f; non exposée ici.",
     );
   });
 });
@@ -116,6 +138,56 @@ test("a comparison elides before a vowel", () => {
 test("lists and dates read as French does", () => {
   expect(FRENCH.listed(["a", "b", "c"])).toBe("a, b et c");
   expect(FRENCH.listed(["a, b", "c", "d"], "or")).toBe("a, b\u202f; c ou d");
-  expect(FRENCH.method("1 - PVC; 100 g / density")).toBe("1 - CPV\u202f; 100 g / masse volumique");
+  expect(FRENCH.method("1 - PVC; 100 g / density")).toBe(
+    "1 - CPV\u202f; 100\u00a0g / masse volumique",
+  );
   expect(FRENCH.date("2026-11-01")).toBe("1er novembre 2026");
+});
+
+describe("terms of the trade", () => {
+  test.each(GLOSSARY)("$english is $said, and no other word", ({ said, instead }) => {
+    expect(said).not.toMatch(instead);
+    expect(frenchFaults(said)).toEqual([]);
+  });
+
+  // basis: practice, the first word of each pair is in use too, or is a slip that a reader of the trade marks
+  test.each([
+    ["Une carte d\u2019opacité nue.", "carte de contraste"],
+    ["La couleur, dégradée dans un blanc.", "couper de blanc"],
+    ["Une touche épaisse peut rider.", "se rider"],
+    ["La couleur s\u2019embit.", "s\u2019emboire"],
+    ["Comment manier le pigment sec.", "manipulation"],
+  ])("%s is told from it", (text, said) => {
+    expect(frenchFaults(text)).toEqual([`another word for ${said}: ${text}`]);
+  });
+
+  // basis: published, Lexique des règles typographiques en usage à l'Imprimerie nationale
+  test.each([
+    ["Un tube de 40 ml.", "a space that breaks before a unit"],
+    ["Environ 2.5\u00a0% du film.", "a decimal point"],
+    ["Dit \u00abocre\u00bb.", "a guillemet without its space"],
+    ["L'huile de lin.", "a straight quotation mark or apostrophe"],
+    ["Un rapport de au moins 0,98.", "a word not elided"],
+    ["Plus bleu que ocre jaune.", "a word not elided"],
+  ])("%s is not set as print", (text, fault) => {
+    expect(frenchFaults(text)).toContain(`${fault}: ${text}`);
+  });
+
+  test("how figures are found, why they are missing and what pigments are called keep to it", () => {
+    const texts = [
+      ...Object.values(METHODS),
+      ...Object.values(REASONS),
+      ...wordsOfTables(KNOWN.tables).values(),
+    ]
+      .map(({ fr }) => fr)
+      .filter((text) => typeof text === "string");
+    expect(texts.length).toBeGreaterThan(400);
+    expect(texts.flatMap(frenchFaults)).toEqual([]);
+  });
+
+  test("what is set as print is", () => {
+    expect(frenchFaults("D\u2019au moins 2,5\u00a0% d\u2019\u00ab\u202focre\u202f\u00bb")).toEqual(
+      [],
+    );
+  });
 });

@@ -2,9 +2,13 @@ import { cardSentence } from "../../lib/words/card-sentence.ts";
 import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
 import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
-import { GERMAN } from "../../lib/words/de/german.ts";
+import { statementText } from "../../lib/present/statement-text.ts";
+import { WORDED } from "../support/worded.ts";
 import { metalWord } from "../../lib/words/de/studio-phrases.ts";
+import { GLOSSARY, germanFaults } from "./german-glossary.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
+
+const GERMAN = WORDED.de;
 
 holdLanguage({
   words: GERMAN,
@@ -30,7 +34,10 @@ describe("hazard words beside those", () => {
   test.each(["do not spray or heat", "do not sand dry", "do not heat"] as const)(
     "a label and a sheet advise alike: %s",
     (advice) => {
-      const line = GERMAN.rulings["contains-metal"]?.({ metals: ["lead"], advice });
+      const line = statementText(
+        { rule: "contains-metal", values: { metals: ["lead"], advice } },
+        GERMAN,
+      );
       expect(line).toBe(`Enthält Blei. ${official(advice, "de") ?? ""}`);
     },
   );
@@ -62,7 +69,40 @@ describe("why a figure is missing", () => {
       "Nicht in den Aufzeichnungen; es fehlt: Dichte (lamp black).",
     );
     expect(absent(GERMAN, "no paint is made of Rebschwarz alone; not exposed here")).toBe(
-      "Aus Rebschwarz allein ist keine Farbe gemacht; hier nicht belichtet.",
+      "Als einziges Pigment kommt Rebschwarz in keiner Farbe vor; hier nicht belichtet.",
     );
+  });
+});
+
+describe("terms of the trade", () => {
+  test.each(GLOSSARY)("$english is $german, and no other word", ({ german, instead }) => {
+    expect(german).not.toMatch(instead);
+    expect(germanFaults(german)).toEqual([]);
+  });
+
+  // basis: practice, DIN EN ISO 4618 has both words of each pair
+  test.each([
+    ["Ein Trockenstoff auf Cobaltbasis.", "Sikkativ"],
+    ["Sie ist handtrocken.", "grifftrocken"],
+    ["Die Deckkraft ist hoch.", "Deckvermögen"],
+    ["Diese Partie besteht.", "Charge"],
+    ["Lass dein Bild trocknen.", "Sie"],
+  ])("%s is told from it", (text, german) => {
+    expect(germanFaults(text)).toEqual([`another word for ${german}: ${text}`]);
+  });
+
+  // basis: published, DIN 5008: a fixed space before a unit, a comma in a number, „ “ for quotes
+  test.each([
+    ["Im Mittel 40 ml.", "a space that breaks before a unit"],
+    ["Bis 2.5\u00a0% davon; 2.5 % davon.", "a space that breaks before a unit"],
+    ['Es heißt "Ocker".', "a straight quotation mark"],
+    ["Öl - Pigment", "a hyphen for a dash"],
+    ["Suche läuft…", "three dots without a space before them"],
+  ])("%s is not set as print", (text, fault) => {
+    expect(germanFaults(text)).toContain(`${fault}: ${text}`);
+  });
+
+  test("what is set as print is", () => {
+    expect(germanFaults("Bis 2,5\u00a0% „Ocker“ – in 40\u00a0ml; Suche läuft\u00a0…")).toEqual([]);
   });
 });

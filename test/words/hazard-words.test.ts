@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { WORDS } from "../../lib/words/languages.ts";
-import { LANGUAGES } from "../../lib/records/schema/terms.ts";
+import { statementText } from "../../lib/present/statement-text.ts";
+import { WORDED } from "../support/worded.ts";
+import { LANGUAGES } from "../../lib/quantities/languages.ts";
 
 describe.each(LANGUAGES)("words of hazards in %s", (language) => {
-  const words = WORDS[language];
+  const words = WORDED[language];
 
   test("a claim on a dry pigment's label says that it is not the paint's", () => {
     const of = (path: string) => words.pages.answers.fact(path);
@@ -13,9 +14,10 @@ describe.each(LANGUAGES)("words of hazards in %s", (language) => {
   });
 
   test("an acute toxicity of a package has its route in words", () => {
-    const said = words.rulings["tactile-warning"];
-    expect(said).toBeDefined();
-    const text = said?.({ classes: ["Acute Tox. 2 dermal", "STOT RE 2"] }) ?? "";
+    const text = statementText(
+      { rule: "tactile-warning", values: { classes: ["Acute Tox. 2 dermal", "STOT RE 2"] } },
+      words,
+    );
     expect(text).toContain("Acute Tox. 2 (");
     expect(text).not.toContain("dermal");
     expect(text).toContain("STOT RE 2");

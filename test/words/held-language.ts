@@ -7,11 +7,11 @@ import { loadedTables } from "../../lib/knowledge/tables.ts";
 import type { TintStatement } from "../../lib/optics/tints/tint-statement.ts";
 import type { NotStated } from "../../lib/quantities/figure.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
-import type { Words } from "../../lib/words/words.ts";
+import type { OwnWords } from "../../lib/words/words.ts";
 import { faultsOf, textsOf } from "./said.ts";
 
 interface HeldLanguage {
-  readonly words: Words;
+  readonly words: OwnWords;
   /** A metal as the label's table has it. */
   readonly metal: (metal: Metal) => string;
 }
@@ -20,7 +20,7 @@ interface HeldLanguage {
 const KEYS = /\.sections\.\d+\.0$|\.id$/;
 
 /** Text of a label's table in a language; undefined where it has none. */
-export function official(code: string, language: Words["language"]): string | undefined {
+export function official(code: string, language: OwnWords["language"]): string | undefined {
   const { tables } = loadedTables();
   return tables === undefined
     ? undefined
@@ -98,6 +98,6 @@ export function greyIn(white: string, b: number): { white: string; ruling: TintS
 }
 
 /** Why a figure is missing, and what it would take. */
-export function absent(words: Words, reason: string, ...wanting: readonly string[]): string {
+export function absent(words: OwnWords, reason: string, ...wanting: readonly string[]): string {
   return words.absence({ standing: "not stated", reason, wanting } as unknown as NotStated);
 }

@@ -2,7 +2,7 @@ import { join } from "node:path";
 import { runInNewContext } from "node:vm";
 import { build } from "esbuild";
 import { expect, test } from "vitest";
-import { LANGUAGES, type Language } from "../../lib/records/schema/terms.ts";
+import { LANGUAGES, type Language } from "../../lib/quantities/languages.ts";
 import { rowsInOneLanguage } from "../../lib/site/rows-in-one-language.ts";
 import { WORDS } from "../../lib/words/languages.ts";
 import { textsOf } from "./said.ts";

@@ -1,6 +1,9 @@
 /** What a language's words say: every text of theirs, and what is wrong with one as print. */
 import { forbiddenWords } from "../support/known.ts";
 import type { StatementLanguage } from "../../lib/hazard/texts/statement-texts.ts";
+import { frenchFaults } from "./french-glossary.ts";
+import { germanFaults } from "./german-glossary.ts";
+import { spanishFaults } from "./spanish-glossary.ts";
 
 /** Words that English cannot do without and neither French nor Spanish has. */
 const ENGLISH_WORDS =
@@ -10,6 +13,14 @@ const UNPRINTED = /undefined|NaN|\[object|Infinity/;
 /** French sets a narrow space that does not break before these; the colon after a key, as of `planned: true`, is none of its own. */
 const FRENCH_STOP_ALONE = /[^\u202f](?:[;?!](?= |$)|:(?! true\b)(?= |$))/u;
 
+/** What is wrong with a text by its language's own glossary and rules of print. */
+const OWN_FAULTS: Readonly<Record<StatementLanguage, (text: string) => string[]>> = {
+  en: () => [],
+  de: germanFaults,
+  fr: frenchFaults,
+  es: spanishFaults,
+};
+
 export function faultsOf(text: string, language: StatementLanguage): string[] {
   return [
     ...(UNPRINTED.test(text) ? [`not printed text: ${text}`] : []),
@@ -18,6 +29,7 @@ export function faultsOf(text: string, language: StatementLanguage): string[] {
     ...(language === "fr" && FRENCH_STOP_ALONE.test(text)
       ? [`a stop without the narrow space before it, \\u202f: ${text}`]
       : []),
+    ...OWN_FAULTS[language](text),
     ...forbiddenWords(text, language).map(({ word }) => `the word "${word}": ${text}`),
   ];
 }

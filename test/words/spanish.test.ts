@@ -3,9 +3,17 @@ import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
 import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
-import { SPANISH } from "../../lib/words/es/spanish.ts";
+import { wordsOfTables } from "../../lib/knowledge/tables.ts";
+import { statementText } from "../../lib/present/statement-text.ts";
+import { REASONS } from "../../lib/words/absence.ts";
+import { KNOWN } from "../support/known.ts";
+import { WORDED } from "../support/worded.ts";
 import { metalWord } from "../../lib/words/es/studio-phrases.ts";
+import { METHODS } from "../../lib/words/methods.ts";
+import { GLOSSARY, spanishFaults } from "./spanish-glossary.ts";
 import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
+
+const SPANISH = WORDED.es;
 
 holdLanguage({
   words: SPANISH,
@@ -31,18 +39,27 @@ describe("hazard words beside those", () => {
   test.each(["do not spray or heat", "do not sand dry", "do not heat"] as const)(
     "a label and a sheet advise alike: %s",
     (advice) => {
-      const line = SPANISH.rulings["contains-metal"]?.({ metals: ["lead"], advice });
+      const line = statementText(
+        { rule: "contains-metal", values: { metals: ["lead"], advice } },
+        SPANISH,
+      );
       expect(plain(line)).toContain(plain(official(advice, "es")));
     },
   );
 
   test("a share of unknown toxicity is said as the regulation says it", () => {
     const line = plain(
-      SPANISH.rulings["unknown-acute-toxicity"]?.({
-        massFraction: 0.4,
-        routes: ["oral"],
-        ingredients: ["Alba"],
-      }),
+      statementText(
+        {
+          rule: "unknown-acute-toxicity",
+          values: {
+            massFraction: 0.4,
+            routes: ["oral"],
+            ingredients: ["Alba"],
+          },
+        },
+        SPANISH,
+      ),
     );
     const words = plain(official(UNKNOWN_TOXICITY, "es"))
       .replace("{share}", "40 %")
@@ -70,7 +87,7 @@ describe("what a colour does in its whites", () => {
     expect(combinedTintSentence(tints, SPANISH.tints)).toBe(
       "Vira claramente hacia el azul en Zinc White (b* \u22124,6 a L* 50) y Titanium White (\u22124,1); tira hacia el azul en Lead White (\u22122,0).",
     );
-    expect(combinedTintSentence([], SPANISH.tints)).toBe("Aún no probado en blanco.");
+    expect(combinedTintSentence([], SPANISH.tints)).toBe("Aún no probado en un blanco.");
   });
 
   test("is told in words, and on a card", () => {
@@ -87,7 +104,7 @@ describe("why a figure is missing", () => {
       "No está en los registros; hace falta: densidad (lamp black).",
     );
     expect(absent(SPANISH, "no paint is made of Ocre alone; not exposed here")).toBe(
-      "Ninguna pintura está hecha de Ocre solo; no expuesto aquí.",
+      "Ninguna pintura tiene Ocre como único pigmento; no expuesto aquí.",
     );
   });
 });
@@ -97,4 +114,50 @@ test("lists and dates read as Spanish does", () => {
   expect(SPANISH.listed(["a", "indigo"])).toBe("a e indigo");
   expect(SPANISH.listed(["a", "Ocre"], "or")).toBe("a u Ocre");
   expect(SPANISH.date("2026-11-01")).toBe("1 de noviembre de 2026");
+});
+
+describe("terms of the trade", () => {
+  test.each(GLOSSARY)("$english is $said, and no other word", ({ said, instead }) => {
+    expect(said).not.toMatch(instead);
+    expect(spanishFaults(said)).toEqual([]);
+  });
+
+  // basis: practice, the first word of each pair is in use too, or is a slip that a reader of the trade marks
+  test.each([
+    ["Una carta de opacidad desnuda.", "carta de contraste"],
+    ["La razón de contraste.", "relación de contraste"],
+    ["El grosor de la película.", "espesor"],
+    ["Un polvo muy pulverulento.", "levanta polvo"],
+    ["Elige tus tubos.", "usted"],
+  ])("%s is told from it", (text, said) => {
+    expect(spanishFaults(text)).toEqual([`another word for ${said}: ${text}`]);
+  });
+
+  // basis: published, Ortografía de la lengua española (2010), and its rules for symbols of units
+  test.each([
+    ["Un tubo de 40 ml.", "a space that breaks before a unit"],
+    ["Alrededor del 2.5\u00a0% de ella.", "a decimal point"],
+    ['Se llama "ocre".', "a straight quotation mark"],
+    ["Durará?", "a question without its first mark"],
+    ["Seca ; despacio.", "a space before a stop"],
+    ["Un volumen de el color.", "an article not drawn together"],
+  ])("%s is not set as print", (text, fault) => {
+    expect(spanishFaults(text)).toContain(`${fault}: ${text}`);
+  });
+
+  test("how figures are found, why they are missing and what pigments are called keep to it", () => {
+    const texts = [
+      ...Object.values(METHODS),
+      ...Object.values(REASONS),
+      ...wordsOfTables(KNOWN.tables).values(),
+    ]
+      .map(({ es }) => es)
+      .filter((text) => typeof text === "string");
+    expect(texts.length).toBeGreaterThan(400);
+    expect(texts.flatMap(spanishFaults)).toEqual([]);
+  });
+
+  test("what is set as print is", () => {
+    expect(spanishFaults("¿Durará? Un 2,5\u00a0% del «ocre»; en 40\u00a0ml")).toEqual([]);
+  });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { LANGUAGES } from "../../lib/records/schema/terms.ts";
+import { LANGUAGES } from "../../lib/quantities/languages.ts";
 import { WORDS } from "../../lib/words/languages.ts";
 import { alike, saidIn, type Texts } from "../../lib/words/texts.ts";
 
@@ -32,9 +32,9 @@ describe("texts in rows", () => {
   test("are the pages' own in each language", () => {
     expect(LANGUAGES.map((language) => WORDS[language].pages.home.ask)).toEqual([
       "Ask",
-      "Demander",
+      "Vos questions",
       "Fragen",
-      "Preguntar",
+      "Sus preguntas",
     ]);
   });
 });

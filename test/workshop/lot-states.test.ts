@@ -8,8 +8,8 @@ import { lotOnSale } from "../../lib/sheet/lots/lot-on-sale.ts";
 import { lotsSection } from "../../lib/sheet/lots/lots-section.ts";
 import { lotsText } from "../../lib/present/lots-text.ts";
 import { certain } from "../../lib/quantities/at.ts";
-import { LANGUAGES } from "../../lib/records/schema/terms.ts";
-import { WORDS } from "../../lib/words/languages.ts";
+import { LANGUAGES } from "../../lib/quantities/languages.ts";
+import { WORDED } from "../support/worded.ts";
 import { fourColourWorkshop } from "../commands/demonstration-part.ts";
 import { contentFolder } from "../support/content-folder.ts";
 import { soundRecords } from "../support/sound-records.ts";
@@ -100,10 +100,10 @@ describe("a recalled lot", () => {
   });
 
   test.each(LANGUAGES)("and a conceded one have their sentences in %s", (language) => {
-    const text = lotsText(certain(lotsSection("lamp-black", records)), WORDS[language]);
+    const text = lotsText(certain(lotsSection("lamp-black", records)), WORDED[language]);
     expect(text).toContain("LB-2700");
     expect(text).toContain("LB-2699");
-    expect(text === lotsText(certain(lotsSection("lamp-black", records)), WORDS.en)).toBe(
+    expect(text === lotsText(certain(lotsSection("lamp-black", records)), WORDED.en)).toBe(
       language === "en",
     );
   });

@@ -215,9 +215,9 @@ function acuteOutcome(
   const outcome = {
     route,
     unknown: { slugs: unknown.map(({ slug }) => slug), massFraction: unknownFraction },
-    ...(mixed === undefined
-      ? {}
-      : { estimate: { ate: mixed, upTo: acuteUpTo(route, frame), unit, ingredients } }),
+    ...(mixed !== undefined && {
+      estimate: { ate: mixed, upTo: acuteUpTo(route, frame), unit, ingredients },
+    }),
   };
   const hazardClass =
     mixed === undefined ? undefined : (wholeClass(toxic) ?? acuteCategory(route, mixed, frame));
@@ -285,13 +285,11 @@ function acuteDatum(
   const stated = part.classifications.flatMap((by) => {
     const { hazardClass } = by;
     if (!isAcute(hazardClass) || (by.route ?? inhalationRoute(part)) !== route) return [];
-    return [
-      {
-        ate: by.ate ?? pointEstimate(hazardClass, route),
-        statement: traceShare(part, by),
-        ...(by.ate === undefined ? { hazardClass } : {}),
-      },
-    ];
+    return {
+      ate: by.ate ?? pointEstimate(hazardClass, route),
+      statement: traceShare(part, by),
+      ...(by.ate === undefined ? { hazardClass } : {}),
+    };
   });
   return stated.sort((one, other) => one.ate - other.ate)[0] ?? "not toxic";
 }

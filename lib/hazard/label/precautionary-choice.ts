@@ -135,16 +135,14 @@ function answers(row: PrecautionRow, findings: readonly Finding[]): Answer[] {
     const found = recommendation(row, finding);
     if (found === undefined) return [];
     const { name, recommended } = found;
-    return [
-      {
-        finding,
-        recommended,
-        worth:
-          name === "any"
-            ? GENERAL_WORTH
-            : WEIGHTS[recommended] * classElements(finding.hazardClass).gravity,
-      },
-    ];
+    return {
+      finding,
+      recommended,
+      worth:
+        name === "any"
+          ? GENERAL_WORTH
+          : WEIGHTS[recommended] * classElements(finding.hazardClass).gravity,
+    };
   });
 }
 

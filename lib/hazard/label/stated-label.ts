@@ -2,6 +2,7 @@
  * The label elements that the maker states: held to the closed lists, and against
  * what the composition comes to. The maker's stand; differences are said.
  */
+import { given } from "../../quantities/given.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
 import { nearestWord } from "../../diagnostics/nearest-word.ts";
 import type { HazardFault } from "../classify/classification.ts";
@@ -90,7 +91,7 @@ export function statedLabelFaults(
     sensitisers = [],
   } = label;
   const nameless = supplemental.indexOf("EUH208");
-  return [
+  return given([
     ...unknownWordFault(["frame"], "frame", label.frame, HAZARD_FRAMES),
     ...(label.signalWord === null
       ? []
@@ -118,19 +119,16 @@ export function statedLabelFaults(
     ...classification.flatMap((name, i) =>
       unknownWordFault(["classification", i], "hazard class", name, HAZARD_CLASS_NAMES),
     ),
-    ...(nameless >= 0 && sensitisers.length === 0
-      ? [
-          {
-            path: ["supplemental", nameless],
-            message:
-              "EUH208 stands without the substances it names: give their names under sensitisers",
-            actual: "EUH208",
-            expected: "their names under sensitisers",
-          },
-        ]
-      : []),
+    nameless >= 0 &&
+      sensitisers.length === 0 && {
+        path: ["supplemental", nameless],
+        message:
+          "EUH208 stands without the substances it names: give their names under sensitisers",
+        actual: "EUH208",
+        expected: "their names under sensitisers",
+      },
     ...formulaIdentifierFaults(label.ufi),
-  ];
+  ]);
 }
 
 /** @param ufi of a label, stated or worked out. */
@@ -291,16 +289,13 @@ function editionFaults(
   if (frame === undefined) return [];
   const withdrawn: readonly string[] = WITHDRAWN_SUPPLEMENTS;
   const { asOf, edition, source } = FRAME_EDITIONS[frame];
-  return [
-    ...(stated.date !== undefined && stated.date < asOf
-      ? [
-          {
-            rule: "label-older-than-the-edition" as const,
-            values: { date: stated.date, edition, asOf },
-            source,
-          },
-        ]
-      : []),
+  return given([
+    stated.date !== undefined &&
+      stated.date < asOf && {
+        rule: "label-older-than-the-edition" as const,
+        values: { date: stated.date, edition, asOf },
+        source,
+      },
     ...precautionaryStatements.flatMap((code) => older(code, frame, precautions)),
     ...[...precautionaryStatements, ...stated.hazardStatements.flatMap(singleStatements)]
       .filter((code) => ![undefined, frame].includes(frameOf(code, precautions)))
@@ -323,16 +318,13 @@ function editionFaults(
         values: { statement },
         source: "cjeu-titanium-dioxide",
       })),
-    ...(precautionaryStatements.length > PRECAUTIONS_AT_MOST && !statesGraveHazard(stated)
-      ? [
-          {
-            rule: "too-many-precautions" as const,
-            values: { count: precautionaryStatements.length, atMost: PRECAUTIONS_AT_MOST },
-            source: "clp-article-28" as const,
-          },
-        ]
-      : []),
-  ];
+    precautionaryStatements.length > PRECAUTIONS_AT_MOST &&
+      !statesGraveHazard(stated) && {
+        rule: "too-many-precautions" as const,
+        values: { count: precautionaryStatements.length, atMost: PRECAUTIONS_AT_MOST },
+        source: "clp-article-28" as const,
+      },
+  ]);
 }
 
 /** Whether a statement of the label is of a class that more than six precautions are let stand for. */

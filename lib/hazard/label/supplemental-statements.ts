@@ -66,14 +66,12 @@ function stated(parts: readonly Part[]): Entrained[] {
         massFraction > 0 && supplements.some((each) => each.statement === statement),
     );
     if (members.length === 0) return [];
-    return [
-      {
-        statement,
-        members,
-        massFraction: members.reduce((sum, part) => sum + part.massFraction, 0),
-        limit: statement === "EUH066" ? DRYNESS_FROM : ENTRAINED_FROM,
-      },
-    ];
+    return {
+      statement,
+      members,
+      massFraction: members.reduce((sum, part) => sum + part.massFraction, 0),
+      limit: statement === "EUH066" ? DRYNESS_FROM : ENTRAINED_FROM,
+    };
   });
 }
 
@@ -141,9 +139,7 @@ function leadWarning(parts: readonly Part[], { form, packageMl }: Composition): 
         massFraction: lead,
         limit: LEAD_LIMIT,
         ingredients: members.map(({ slug }) => slug),
-        ...(packageMl === undefined
-          ? {}
-          : { packageMl, shortBelowMl: SHORT_LEAD_WARNING_BELOW_ML }),
+        ...(packageMl !== undefined && { packageMl, shortBelowMl: SHORT_LEAD_WARNING_BELOW_ML }),
       },
       shares: members.map((part) => traceShare(part)),
     },

@@ -2,6 +2,7 @@
  * What each market's acts say of a colour: a sale that is forbidden unless a legal
  * basis and a class of buyer are on record, or a line that the offer must carry.
  */
+import { given } from "../../quantities/given.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
 import { actOf, type Act, type ActKey, type HazardMarket } from "../classify/legislation.ts";
 import type { PaintForm } from "../classify/frame.ts";
@@ -377,34 +378,26 @@ function unitedStates(parts: readonly Part[], { form, reviewed }: Sale): Found[]
     0,
   );
   const listed = propositionSubstances(parts, form);
-  return [
-    ...(isUnknown || passes(lead, US_LEAD_LIMIT)
-      ? [
-          {
-            act: "us-lead-paint",
-            effect: "line",
-            rule: "us-artists-paint-exempt-labelled",
-            values: { ...slugs(leaded), limit: US_LEAD_LIMIT },
-          } as const,
-        ]
-      : []),
+  return given<Found>([
+    (isUnknown || passes(lead, US_LEAD_LIMIT)) && {
+      act: "us-lead-paint",
+      effect: "line",
+      rule: "us-artists-paint-exempt-labelled",
+      values: { ...slugs(leaded), limit: US_LEAD_LIMIT },
+    },
     {
       act: "us-art-materials",
       effect: "line",
       rule: reviewed ? "us-review-on-record" : "us-review-wanted",
       values: {},
     },
-    ...(listed.length === 0
-      ? []
-      : [
-          {
-            act: "us-proposition-65",
-            effect: "line",
-            rule: "proposition-65",
-            values: { substances: listed },
-          } as const,
-        ]),
-  ];
+    listed.length > 0 && {
+      act: "us-proposition-65",
+      effect: "line",
+      rule: "proposition-65",
+      values: { substances: listed },
+    },
+  ]);
 }
 
 /** Carbon black and titanium dioxide are listed as airborne particles only: of a powder, not of a paste. */

@@ -128,14 +128,12 @@ export function unpackedFit(packed: PackedFit): PredictingFit {
       steps.flatMap(({ massRatio, miss }) =>
         miss === undefined
           ? []
-          : [
-              {
-                drawdown: stepName(slug, massRatio),
-                white: slug,
-                massRatio,
-                leaveOneOutDeltaE00: miss,
-              },
-            ],
+          : {
+              drawdown: stepName(slug, massRatio),
+              white: slug,
+              massRatio,
+              leaveOneOutDeltaE00: miss,
+            },
       ),
     ),
   };

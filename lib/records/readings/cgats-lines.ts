@@ -45,11 +45,9 @@ export function* cgatsLines({ text, spot, faults }: ReadText): Generator<CgatsTo
         ...at,
         text: (word ?? quotedText?.replaceAll('""', '"') ?? "").normalize("NFC").trim(),
         quoted: word === undefined,
-        ...(gap
-          ? {
-              emptyBefore: { line: start.line, column: start.column + match.index + gap.index + 1 },
-            }
-          : {}),
+        ...(gap && {
+          emptyBefore: { line: start.line, column: start.column + match.index + gap.index + 1 },
+        }),
       });
     }
     if (tokens.length > 0) yield tokens;

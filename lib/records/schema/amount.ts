@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { SourceKey } from "../../sources/source.ts";
 import { eanFault } from "../ean.ts";
+import { optional } from "./optional.ts";
 import { LEAST_UNCERTAINTY, within, type ReachName } from "./reach.ts";
 import { ROOT_STANDINGS } from "./terms.ts";
 
@@ -33,17 +34,13 @@ function amount(domain: z.ZodNumber) {
     domain,
     z.strictObject({
       value: z.union([domain, z.tuple([domain, domain])]),
-      uncertainty: z
-        .number()
-        .min(LEAST_UNCERTAINTY)
-        .max(largest)
-        .optional()
-        .describe("standard uncertainty, in the unit of the value"),
-      method: text.optional().describe('how it was found, such as "ISO 787-5"'),
+      uncertainty: optional(
+        z.number().min(LEAST_UNCERTAINTY).max(largest),
+        "standard uncertainty, in the unit of the value",
+      ),
+      method: optional(text, 'how it was found, such as "ISO 787-5"'),
       date: isoDate.optional(),
-      source: sourceKey
-        .optional()
-        .describe("key of a text in sources/ or in the built-in bibliography"),
+      source: optional(sourceKey, "key of a text in sources/ or in the built-in bibliography"),
       standing: z.enum(ROOT_STANDINGS).optional(),
     }),
   ]);

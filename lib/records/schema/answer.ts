@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { isoDate, longText, slug, text } from "./amount.ts";
+import { optional } from "./optional.ts";
 import { translations } from "./translations.ts";
 import { FAMILIES, ROOT_STANDINGS, THEMES } from "./terms.ts";
 
@@ -25,18 +26,14 @@ const partPath = z
 const LARGEST = 1e6;
 const number = z.number().min(-LARGEST).max(LARGEST);
 const value = z.union([number, figurePath]);
-const margin = z
-  .number()
-  .positive()
-  .max(LARGEST)
-  .optional()
-  .describe("at least so much, in the unit of the figure");
-const standing = z
-  .enum(ROOT_STANDINGS)
-  .optional()
-  .describe(
-    "the weakest root that the prose can bear: with measured, neither the figure nor its root may be stated or estimated",
-  );
+const margin = optional(
+  z.number().positive().max(LARGEST),
+  "at least so much, in the unit of the figure",
+);
+const standing = optional(
+  z.enum(ROOT_STANDINGS),
+  "the weakest root that the prose can bear: with measured, neither the figure nor its root may be stated or estimated",
+);
 const rivals = z.union([z.enum(FAMILIES), z.array(slug).min(1).max(50)]);
 
 /** One statement that an answer rests on; every build holds it against the sheets. */
@@ -70,7 +67,7 @@ const claim = z.union([
   z.strictObject({
     every: partPath,
     lacks: text,
-    but: z.array(slug).min(1).max(50).optional().describe("the colours that do have it"),
+    but: optional(z.array(slug).min(1).max(50), "the colours that do have it"),
   }),
 ]);
 export type ClaimRecord = z.infer<typeof claim>;
@@ -82,28 +79,20 @@ export const answerSchema = z.strictObject({
     "the short answer, in a sentence or two; may hold the shortcode for a figure",
   ),
   date: isoDate.optional(),
-  theme: z.enum(THEMES).optional().describe("where it stands in the list of answers"),
-  colours: z
-    .array(slug)
-    .max(12)
-    .optional()
-    .describe("colours that it is about: their sheets lead here"),
-  claims: z
-    .array(claim)
-    .max(100)
-    .optional()
-    .describe("what the answer rests on; a build fails where one no longer holds"),
+  theme: optional(z.enum(THEMES), "where it stands in the list of answers"),
+  colours: optional(z.array(slug).max(12), "colours that it is about: their sheets lead here"),
+  claims: optional(
+    z.array(claim).max(100),
+    "what the answer rests on; a build fails where one no longer holds",
+  ),
   reply: z
     .strictObject({
-      text: longText.optional().describe("in place of the summary"),
-      colours: z.array(slug).max(6).optional().describe("in place of the answer's colours"),
-      figures: z
-        .array(z.string().min(1).max(200))
-        .max(12)
-        .optional()
-        .describe(
-          'figures that the reply gives of each colour, by path without the colour, such as "drying.touchDryDays"',
-        ),
+      text: optional(longText, "in place of the summary"),
+      colours: optional(z.array(slug).max(6), "in place of the answer's colours"),
+      figures: optional(
+        z.array(z.string().min(1).max(200)).max(12),
+        'figures that the reply gives of each colour, by path without the colour, such as "drying.touchDryDays"',
+      ),
     })
     .optional(),
   translations: translations({

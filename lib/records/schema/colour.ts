@@ -11,6 +11,7 @@ import {
   text,
 } from "./amount.ts";
 import { formulaIdentifier, legalBasis, statedLabel } from "./hazard-form.ts";
+import { optional } from "./optional.ts";
 import { photographs } from "./photograph.ts";
 import { translations } from "./translations.ts";
 import { tolerances } from "./tolerances.ts";
@@ -48,9 +49,10 @@ const film = readingForms(
 const dryingTrial = z.strictObject({
   touchDryDays: amountOf("touchDryDays"),
   throughDryDays: amountOf("touchDryDays").optional(),
-  filmThicknessUm: amountOf("filmThicknessUm")
-    .optional()
-    .describe("wet film [um]; without it and the temperature nobody knows what the days hold for"),
+  filmThicknessUm: optional(
+    amountOf("filmThicknessUm"),
+    "wet film [um]; without it and the temperature nobody knows what the days hold for",
+  ),
   temperatureC: temperatureAmount.optional(),
   humidityPercent: amountOf("humidityPercent").optional(),
   tintedWith: slug.optional(),
@@ -73,50 +75,44 @@ export const colourSchema = z.strictObject({
     .array(
       z.strictObject({
         pigment: slug,
-        parts: within("parts")
-          .optional()
-          .describe("by mass of dry pigment: of all pigments or of none"),
-        paintParts: within("parts")
-          .optional()
-          .describe(
-            "in the place of parts: by mass of paint as weighed from tubes, of all or of none",
-          ),
-        paint: slug
-          .optional()
-          .describe(
-            "the colour whose paint was weighed, where several are made of that pigment alone",
-          ),
+        parts: optional(within("parts"), "by mass of dry pigment: of all pigments or of none"),
+        paintParts: optional(
+          within("parts"),
+          "in the place of parts: by mass of paint as weighed from tubes, of all or of none",
+        ),
+        paint: optional(
+          slug,
+          "the colour whose paint was weighed, where several are made of that pigment alone",
+        ),
       }),
     )
     .min(1)
     .max(12),
   family: z.enum(FAMILIES).optional(),
   vehicle: slug.optional(),
-  additions: z
-    .array(
-      z.strictObject({
-        vehicle: slug,
-        percentOfOil: within("percentOfOil"),
-      }),
-    )
-    .max(50)
-    .optional()
-    .describe("driers and mediums, by mass on the oil"),
-  oilIndexGPer100g: amountOf("oilIndexGPer100g")
-    .optional()
-    .describe("grams of oil to 100 g of pigment in the paint as made"),
+  additions: optional(
+    z
+      .array(
+        z.strictObject({
+          vehicle: slug,
+          percentOfOil: within("percentOfOil"),
+        }),
+      )
+      .max(50),
+    "driers and mediums, by mass on the oil",
+  ),
+  oilIndexGPer100g: optional(
+    amountOf("oilIndexGPer100g"),
+    "grams of oil to 100 g of pigment in the paint as made",
+  ),
   dispersion: z.enum(DISPERSIONS).optional(),
-  finenessOfGrindUm: amountOf("finenessOfGrindUm").optional().describe("ISO 1524"),
-  gloss60: amountOf("gloss60").optional().describe("ISO 2813, at 60 degrees, gloss units"),
+  finenessOfGrindUm: optional(amountOf("finenessOfGrindUm"), "ISO 1524"),
+  gloss60: optional(amountOf("gloss60"), "ISO 2813, at 60 degrees, gloss units"),
   body: z.enum(BODIES).optional(),
   oilSeparation: z.enum(OIL_SEPARATIONS).optional(),
   masstone: plainReading.optional(),
   tints: z.array(tint).max(200).optional(),
-  films: z
-    .array(film)
-    .max(200)
-    .optional()
-    .describe("drawdowns of known thickness over black and white"),
+  films: optional(z.array(film).max(200), "drawdowns of known thickness over black and white"),
   dryingTrials: z.array(dryingTrial).max(200).optional(),
   exposures: z.array(exposure).max(200).optional(),
   lightfastness: z
@@ -134,23 +130,20 @@ export const colourSchema = z.strictObject({
       z.strictObject({
         ml: within("ml"),
         price: within("price").optional(),
-        code: text.optional().describe("the price group that a label prints in place of a price"),
+        code: optional(text, "the price group that a label prints in place of a price"),
         ean: ean.optional(),
       }),
     )
     .max(50)
     .optional(),
   lot: text.optional(),
-  standard: slug
-    .optional()
-    .describe("the lot of lots/ whose retained sample later lots are held against"),
-  tolerances: tolerances.optional().describe("of its lots, in place of the workshop's"),
-  discontinued: isoDate
-    .optional()
-    .describe("made no more from this day on: the sheet stays, and says what replaces it"),
-  replacedBy: slug
-    .optional()
-    .describe("the colour that takes its place, of one that is discontinued"),
+  standard: optional(slug, "the lot of lots/ whose retained sample later lots are held against"),
+  tolerances: optional(tolerances, "of its lots, in place of the workshop's"),
+  discontinued: optional(
+    isoDate,
+    "made no more from this day on: the sheet stays, and says what replaces it",
+  ),
+  replacedBy: optional(slug, "the colour that takes its place, of one that is discontinued"),
   photographs,
   date: isoDate.optional(),
   translations: translations({ name, notes: longText }),

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { METALS } from "../../hazard/studio/metal-content.ts";
 import { isoDate, shareAmount, sourceKey, text, webAddress } from "./amount.ts";
+import { optional } from "./optional.ts";
 import { within } from "./reach.ts";
 import { ACUTE_ROUTES, FRAMES, MARKETS, RECORD_METALS, SIGNAL_WORDS } from "./terms.ts";
 
@@ -17,29 +18,31 @@ const hazard = z.union([
   statementCode,
   z.strictObject({
     statement: statementCode,
-    hazardClass: text
-      .optional()
-      .describe('class and category, such as "Repr. 1A"; follows from the statement when left out'),
+    hazardClass: optional(
+      text,
+      'class and category, such as "Repr. 1A"; follows from the statement when left out',
+    ),
     route: z.enum(ACUTE_ROUTES).optional(),
-    ate: within("acuteToxicityEstimate")
-      .optional()
-      .describe("acute toxicity estimate: mg/kg, or mg/l for dust and vapour"),
+    ate: optional(
+      within("acuteToxicityEstimate"),
+      "acute toxicity estimate: mg/kg, or mg/l for dust and vapour",
+    ),
     mFactor: z.number().int().min(1).max(1_000_000).optional(),
-    limits: z
-      .array(
+    limits: optional(
+      z.array(
         z.strictObject({
           hazardClass: text,
           from: fraction.describe("mass fraction from which the class applies"),
           statement: statementCode.optional(),
         }),
-      )
-      .optional()
-      .describe("specific concentration limits"),
-    sumGroup: text.optional().describe("substances of one name count together against a limit"),
-    countedAs: z
-      .enum(METALS)
-      .optional()
-      .describe("the limit is on this metal in the mixture, not on the compound"),
+      ),
+      "specific concentration limits",
+    ),
+    sumGroup: optional(text, "substances of one name count together against a limit"),
+    countedAs: optional(
+      z.enum(METALS),
+      "the limit is on this metal in the mixture, not on the compound",
+    ),
     source: sourceKey.optional(),
   }),
 ]);
@@ -56,9 +59,10 @@ const acuteDatum = z.strictObject({
 /** A metal in a drier, a pigment or a component, by mass. */
 const metalShare = z.strictObject({
   metal: z.enum(RECORD_METALS),
-  percent: within("metalPercent")
-    .optional()
-    .describe("mass of metal [%]; without it the metal is there, and nobody knows how much"),
+  percent: optional(
+    within("metalPercent"),
+    "mass of metal [%]; without it the metal is there, and nobody knows how much",
+  ),
 });
 
 export const casNumber = z
@@ -79,14 +83,10 @@ function checkDigitHolds(number: string): boolean {
 
 /** What hazard rules need to know of a substance; a mixture has it of each of its components. */
 const hazardKeys = {
-  hazards: z
-    .array(hazard)
-    .max(100)
-    .optional()
-    .describe("an empty list says that the supplier states none"),
+  hazards: optional(z.array(hazard).max(100), "an empty list says that the supplier states none"),
   acuteToxicity: z.array(acuteDatum).max(20).optional(),
   metals: z.array(metalShare).min(1).max(20).optional(),
-  workplaceLimit: z.boolean().optional().describe("whether the EU limits it in workplace air"),
+  workplaceLimit: optional(z.boolean(), "whether the EU limits it in workplace air"),
 };
 
 /** One substance of what is bought as a mixture, as section 3 of its safety data sheet gives it. */
@@ -100,14 +100,10 @@ const component = z.strictObject({
 /** Of a pigment, an oil, a drier or a thinner. */
 export const hazardRecord = {
   ...hazardKeys,
-  components: z
-    .array(component)
-    .min(1)
-    .max(20)
-    .optional()
-    .describe(
-      "of what is bought as a mixture: label elements of a paint are worked out from these",
-    ),
+  components: optional(
+    z.array(component).min(1).max(20),
+    "of what is bought as a mixture: label elements of a paint are worked out from these",
+  ),
 };
 
 export const formulaIdentifier = z
@@ -125,19 +121,16 @@ export const statedLabel = z.strictObject({
   hazardStatements: z.array(statementCode).max(100),
   precautionaryStatements: z.array(statementCode).max(100).optional(),
   supplemental: z.array(statementCode).max(100).optional(),
-  classification: z
-    .array(text)
-    .optional()
-    .describe('classes and categories, such as "Aquatic Chronic 1"'),
-  sensitisers: z.array(text).max(50).optional().describe("substances that EUH208 names"),
+  classification: optional(z.array(text), 'classes and categories, such as "Aquatic Chronic 1"'),
+  sensitisers: optional(z.array(text).max(50), "substances that EUH208 names"),
   safetyDataSheet: z
     .union([webAddress, z.strictObject({ url: webAddress, date: isoDate })])
     .optional(),
   date: isoDate,
-  review: z
-    .strictObject({ by: text, date: isoDate, wording: text.optional() })
-    .optional()
-    .describe("a toxicologist's review that took place: by whom, when"),
+  review: optional(
+    z.strictObject({ by: text, date: isoDate, wording: text.optional() }),
+    "a toxicologist's review that took place: by whom, when",
+  ),
   ufi: formulaIdentifier,
 });
 

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { isoDate, longText, privateKey, slug, text } from "./amount.ts";
 import { tint } from "./colour.ts";
+import { optional } from "./optional.ts";
 import { photographs } from "./photograph.ts";
 import { plainReading } from "./reading-form.ts";
 import { within } from "./reach.ts";
@@ -14,15 +15,15 @@ export const lotSchema = z.strictObject({
   number: text.max(40).describe("as it stands on the tube"),
   colour: slug,
   date: isoDate,
-  planned: z.literal(true).optional().describe("not made yet: what is weighed is what is planned"),
-  state: z
-    .strictObject({
+  planned: optional(z.literal(true), "not made yet: what is weighed is what is planned"),
+  state: optional(
+    z.strictObject({
       is: z.enum(LOT_RULINGS).describe("not to be sold or used; or sold though it does not pass"),
       since: isoDate,
       why: privateKey(longText),
-    })
-    .optional()
-    .describe("what the workshop ruled of it, whatever its readings say"),
+    }),
+    "what the workshop ruled of it, whatever its readings say",
+  ),
   pigments: z
     .array(
       z.strictObject({
@@ -40,34 +41,30 @@ export const lotSchema = z.strictObject({
     .max(50)
     .optional(),
   dispersion: z.enum(DISPERSIONS).optional(),
-  passes: z
-    .number()
-    .int()
-    .min(1)
-    .max(100)
-    .optional()
-    .describe("over the slab, or through the mill"),
-  finenessOfGrindUm: privateKey(within("finenessOfGrindUm")).optional().describe("ISO 1524"),
-  densityGPerCm3: within("densityGPerCm3")
-    .optional()
-    .describe("of the paint: the sheet of the colour gives the median of its lots"),
-  retainedSample: privateKey(text).optional().describe("number of the sample that is kept"),
+  passes: optional(z.number().int().min(1).max(100), "over the slab, or through the mill"),
+  finenessOfGrindUm: optional(privateKey(within("finenessOfGrindUm")), "ISO 1524"),
+  densityGPerCm3: optional(
+    within("densityGPerCm3"),
+    "of the paint: the sheet of the colour gives the median of its lots",
+  ),
+  retainedSample: optional(privateKey(text), "number of the sample that is kept"),
   masstone: plainReading.optional(),
   tints: z.array(tint).max(20).optional(),
-  standard: z
-    .strictObject({ masstone: plainReading.optional(), tints: z.array(tint).max(20).optional() })
-    .optional()
-    .describe("the retained standard, read again beside this lot: it is held against that"),
-  yieldG: privateKey(within("massG")).optional().describe("what came off slab or mill"),
+  standard: optional(
+    z.strictObject({ masstone: plainReading.optional(), tints: z.array(tint).max(20).optional() }),
+    "the retained standard, read again beside this lot: it is held against that",
+  ),
+  yieldG: optional(privateKey(within("massG")), "what came off slab or mill"),
   tubes: z
     .array(
       z.strictObject({
         ml: within("ml"),
         count: privateKey(z.number().int().min(0).max(1e6)),
-        massG: privateKey(within("massG")).optional().describe("of what one holds, mean"),
-        tareG: privateKey(within("massG"))
-          .optional()
-          .describe("of an empty one with its cap: what a filled one must weigh is told with it"),
+        massG: optional(privateKey(within("massG")), "of what one holds, mean"),
+        tareG: optional(
+          privateKey(within("massG")),
+          "of an empty one with its cap: what a filled one must weigh is told with it",
+        ),
       }),
     )
     .max(20)

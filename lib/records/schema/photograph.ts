@@ -1,7 +1,9 @@
 import { z } from "zod";
 import { isoDate, slug, text } from "./amount.ts";
+import { optional } from "./optional.ts";
 import { spectralReading } from "./reading-form.ts";
-import { LANGUAGES, PHOTOGRAPHED } from "./terms.ts";
+import { LANGUAGES } from "../../quantities/languages.ts";
+import { PHOTOGRAPHED } from "./terms.ts";
 
 /** A text in the records' own language, or in several. */
 const inLanguages = z.union([
@@ -46,23 +48,20 @@ const knownColours = z.strictObject({
         .describe("columns or sample names of its patches, row by row from the top left"),
     })
     .optional(),
-  swatches: z
-    .array(
-      z.strictObject({
-        at: box,
-        colour: slug.describe("whose masstone, or let-down, was read"),
-        white: slug.optional(),
-        massRatio: text.optional(),
-      }),
-    )
-    .max(60)
-    .optional()
-    .describe("drawdowns of the workshop's own that were read, lying beside the paint"),
-  bare: z
-    .array(box)
-    .max(40)
-    .optional()
-    .describe("parts of one bare ground, which show how the light falls"),
+  swatches: optional(
+    z
+      .array(
+        z.strictObject({
+          at: box,
+          colour: slug.describe("whose masstone, or let-down, was read"),
+          white: slug.optional(),
+          massRatio: text.optional(),
+        }),
+      )
+      .max(60),
+    "drawdowns of the workshop's own that were read, lying beside the paint",
+  ),
+  bare: optional(z.array(box).max(40), "parts of one bare ground, which show how the light falls"),
 });
 
 /** A photograph of paint or pigment, in photographs/. */
@@ -77,15 +76,14 @@ const photograph = z.strictObject({
     .describe("name of a file in photographs/: JPEG, PNG, WebP, AVIF or TIFF"),
   of: z.enum(PHOTOGRAPHED),
   date: isoDate.optional(),
-  light: inLanguages.optional().describe('what it was lit by, such as "overcast window, morning"'),
-  shows: inLanguages.optional().describe("what to look at"),
+  light: optional(inLanguages, 'what it was lit by, such as "overcast window, morning"'),
+  shows: optional(inLanguages, "what to look at"),
   correctedBy: knownColours.optional(),
-  paint: box.optional().describe("where the paint lies, well inside its edges"),
-  alt: inLanguages
-    .optional()
-    .describe(
-      "said in place of the picture to whoever does not see it; without it a sentence of what it is of",
-    ),
+  paint: optional(box, "where the paint lies, well inside its edges"),
+  alt: optional(
+    inLanguages,
+    "said in place of the picture to whoever does not see it; without it a sentence of what it is of",
+  ),
 });
 export type PhotographRecord = z.infer<typeof photograph>;
 

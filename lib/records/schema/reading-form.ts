@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { isoDate, text } from "./amount.ts";
+import { optional } from "./optional.ts";
 import { LEAST_UNCERTAINTY } from "./reach.ts";
 import { GEOMETRIES, ILLUMINANTS, SCALES } from "./terms.ts";
 
@@ -32,24 +33,23 @@ function spectralForm<T extends z.ZodRawShape>(further: T) {
     column: z
       .union([text, z.array(text).min(1).max(50)])
       .describe("column or sample name; several are averaged"),
-    scale: z.enum(SCALES).optional().describe("needed unless workshop.yaml says it for all"),
-    geometry: z.enum(GEOMETRIES).optional().describe("needed unless workshop.yaml says it for all"),
-    illuminant: z
-      .enum(ILLUMINANTS)
-      .optional()
-      .describe("of a file that holds L*a*b* alone and does not say it"),
+    scale: optional(z.enum(SCALES), "needed unless workshop.yaml says it for all"),
+    geometry: optional(z.enum(GEOMETRIES), "needed unless workshop.yaml says it for all"),
+    illuminant: optional(
+      z.enum(ILLUMINANTS),
+      "of a file that holds L*a*b* alone and does not say it",
+    ),
     observer: z.union([z.literal(2), z.literal(10)]).optional(),
     surface: surface.optional(),
-    uncertainty: z
-      .number()
-      .min(LEAST_UNCERTAINTY)
-      .max(0.1)
-      .optional()
-      .describe("standard uncertainty of a reflectance factor"),
+    uncertainty: optional(
+      z.number().min(LEAST_UNCERTAINTY).max(0.1),
+      "standard uncertainty of a reflectance factor",
+    ),
     date: isoDate.optional(),
-    calibration: isoDate
-      .optional()
-      .describe("day of the instrument's calibration that it was read under; without it `date`"),
+    calibration: optional(
+      isoDate,
+      "day of the instrument's calibration that it was read under; without it `date`",
+    ),
     ...further,
   });
 }
@@ -76,12 +76,10 @@ export function readingForms<T extends z.ZodRawShape, U extends z.ZodRawShape>(
       illuminant: z.enum(ILLUMINANTS),
       observer: z.union([z.literal(2), z.literal(10)]),
       geometry: z.enum(GEOMETRIES),
-      uncertainty: z
-        .number()
-        .min(LEAST_UNCERTAINTY)
-        .max(10)
-        .optional()
-        .describe("standard uncertainty of each of L*, a*, b*"),
+      uncertainty: optional(
+        z.number().min(LEAST_UNCERTAINTY).max(10),
+        "standard uncertainty of each of L*, a*, b*",
+      ),
       date: isoDate.optional(),
       ...further,
     }),
@@ -95,11 +93,10 @@ export function readingForms<T extends z.ZodRawShape, U extends z.ZodRawShape>(
 
 /** A drawdown over both halves of a chart: the reading itself is then the one over white. */
 const overBoth = {
-  overBlack: spectralReading
-    .optional()
-    .describe(
-      "the same drawdown over the black half of the chart; `reading` is then over the white half",
-    ),
+  overBlack: optional(
+    spectralReading,
+    "the same drawdown over the black half of the chart; `reading` is then over the white half",
+  ),
 };
 
 /** A drawdown in one of the three ways. */

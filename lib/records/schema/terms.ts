@@ -25,7 +25,6 @@ export const VEHICLE_KINDS = ["oil", "medium", "drier", "thinner"] as const;
 export const RECORD_METALS = [...METALS, "zirconium", "calcium", "zinc"] as const;
 export const ACUTE_ROUTES = ["oral", "dermal", "dust", "vapour"] as const;
 export const MARKETS = ["EU", "GB", "NI", "US", "other"] as const;
-export const LANGUAGES = ["en", "fr", "de", "es"] as const;
 export const FORMS = ["masstone", "tint"] as const;
 export const CATEGORIES = ["I", "II", "III", "IV", "V"] as const;
 export const GROUNDS = ["black", "white"] as const;
@@ -59,7 +58,6 @@ export type Family = (typeof FAMILIES)[number];
 export type VehicleKind = (typeof VEHICLE_KINDS)[number];
 export type Market = (typeof MARKETS)[number];
 export type Theme = (typeof THEMES)[number];
-export type Language = (typeof LANGUAGES)[number];
 
 /** Whose eyes judge what lamplight does. */
 export const OBSERVERS = ["CIE 1964", "CIE 2006"] as const;

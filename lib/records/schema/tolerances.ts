@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { optional } from "./optional.ts";
 import { within } from "./reach.ts";
 
 const difference = z.number().min(0.05).max(20).optional();
@@ -9,11 +10,11 @@ export const tolerances = z.strictObject({
   masstoneDeltaE00: difference,
   letDownDeltaE00: difference,
   residualDeltaE00: difference.describe("of the let-down at equal strength"),
-  strengthPercent: z
-    .tuple([z.number().min(20).max(100), z.number().min(100).max(500)])
-    .optional()
-    .describe("from and to, 100 being the standard"),
-  finenessUm: within("finenessOfGrindUm").optional().describe("at most"),
+  strengthPercent: optional(
+    z.tuple([z.number().min(20).max(100), z.number().min(100).max(500)]),
+    "from and to, 100 being the standard",
+  ),
+  finenessUm: optional(within("finenessOfGrindUm"), "at most"),
   oilIndexPercent: percent,
   densityPercent: percent,
 });

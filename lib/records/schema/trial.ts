@@ -1,11 +1,12 @@
 import { z } from "zod";
 import { isoDate, longText, privateKey, slug, text } from "./amount.ts";
+import { optional } from "./optional.ts";
 import { within } from "./reach.ts";
 import { FORMS, TOUCHES } from "./terms.ts";
 
 const ofAny = {
   colour: slug,
-  lot: slug.optional().describe("a lot of lots/"),
+  lot: optional(slug, "a lot of lots/"),
   started: isoDate,
   ended: isoDate.optional(),
   note: privateKey(longText).optional(),

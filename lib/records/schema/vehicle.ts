@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { amountOf, isoDate, longText, name, privateKey, webAddress } from "./amount.ts";
 import { casNumber, hazardRecord } from "./hazard-form.ts";
+import { optional } from "./optional.ts";
 import { within } from "./reach.ts";
 import { translations } from "./translations.ts";
 import { OILS } from "../../drying/oils.ts";
@@ -16,9 +17,9 @@ export const vehicleSchema = z.strictObject({
   whatItIs: longText.optional(),
   pricePerKg: privateKey(within("price")).optional(),
   ...hazardRecord,
-  flashPointC: z.number().min(-60).max(400).optional().describe("closed cup [degrees C]"),
+  flashPointC: optional(z.number().min(-60).max(400), "closed cup [degrees C]"),
   initialBoilingPointC: z.number().min(-20).max(500).optional(),
-  kinematicViscosityMm2PerS: within("viscosityMm2PerS").optional().describe("at 40 degrees C"),
+  kinematicViscosityMm2PerS: optional(within("viscosityMm2PerS"), "at 40 degrees C"),
   safetyDataSheet: webAddress.optional(),
   date: isoDate.optional(),
   translations: translations({ name, whatItIs: longText }),

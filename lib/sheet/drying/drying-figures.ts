@@ -24,21 +24,7 @@ import {
 import type { Interval } from "../../quantities/interval.ts";
 import { keysOf } from "../../quantities/members.ts";
 import { said, type Statement } from "../../quantities/statement.ts";
-import {
-  days,
-  interval,
-  list,
-  listed,
-  oneOf,
-  optional,
-  plainNumber,
-  section,
-  statement,
-  statements,
-  text,
-  word,
-  type SectionOf,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { colourFamily } from "../colour-family.ts";
 import { found, foundFrom } from "../found.ts";
 import type { PaintOfColour } from "../paint-as-made.ts";
@@ -46,7 +32,7 @@ import { colourRecord } from "../record-inputs.ts";
 import { TRIAL, type TrialFigures } from "./trial-figures.ts";
 
 /** A standing, or that nothing is known. */
-export const STANDING_OR_NONE = oneOf<StandingKind>([
+export const STANDING_OR_NONE = d.oneOf<StandingKind>([
   "measured",
   "derived",
   "estimated",
@@ -55,18 +41,18 @@ export const STANDING_OR_NONE = oneOf<StandingKind>([
 ]);
 
 /** One thing that moves the days, with its sign and what it multiplies them by. */
-const CONTRIBUTION = section({
-  sentence: statement,
-  sign: oneOf(DRYING_SIGNS),
+const CONTRIBUTION = d.section({
+  sentence: d.statement,
+  sign: d.oneOf(DRYING_SIGNS),
   /** Days over days without it [1]. */
-  factor: interval({ unit: "1", kind: "significant", digits: 2, word: "dryingFactor" }),
+  factor: d.interval({ unit: "1", kind: "significant", digits: 2, word: "dryingFactor" }),
 });
-export type ContributionFigure = SectionOf<typeof CONTRIBUTION>;
+export type ContributionFigure = d.SectionOf<typeof CONTRIBUTION>;
 
 type Days<K extends string> = Readonly<Record<K, Figure<Interval>>>;
 
 /** Fast, medium, slow or very slow, by the middle; what is printed says every class that the days reach into. */
-const CLASS = found(word("dryingClass"), ({ touchDryDays: days }: Days<"touchDryDays">) =>
+const CLASS = found(d.word("dryingClass"), ({ touchDryDays: days }: Days<"touchDryDays">) =>
   classifiedFigure(
     { name: "class by days to touch dry", unit: "", source: "practice-drying" },
     { days },
@@ -75,15 +61,15 @@ const CLASS = found(word("dryingClass"), ({ touchDryDays: days }: Days<"touchDry
   ),
 );
 
-export const TINT_DRYING = section({
-  white: section({ slug: text, name: text, colourIndexName: optional(text) }),
+export const TINT_DRYING = d.section({
+  white: d.section({ slug: d.text, name: d.text, colourIndexName: d.optional(d.text) }),
   /** White to one part of the colour by mass of paint, of the estimate. */
-  whiteParts: plainNumber,
+  whiteParts: d.plainNumber,
   class: CLASS,
-  touchDryDays: days("touchDryDays"),
-  contributions: list(CONTRIBUTION),
+  touchDryDays: d.days("touchDryDays"),
+  contributions: d.list(CONTRIBUTION),
 });
-export type TintDrying = SectionOf<typeof TINT_DRYING>;
+export type TintDrying = d.SectionOf<typeof TINT_DRYING>;
 
 /** What the figures of a colour's drying are found from, beside one another. */
 export interface DryingOfColour extends PaintOfColour {
@@ -108,29 +94,35 @@ const drying = foundFrom<
 >();
 
 /** Days, class and reasons of drying, and what follows for layers and film. */
-export const DRYING = section({
-  class: listed(CLASS),
-  touchDryDays: drying.found(listed(days("touchDryDays")), ({ decides, expectedDays }) =>
-    decides === undefined ? expectedDays : takenFrom(decides.touchDryDays),
+export const DRYING = d.section({
+  class: d.listed(CLASS),
+  touchDryDays: drying.found(
+    d.listed(d.days("touchDryDays")),
+    ({ decides, expectedDays }) =>
+      decides === undefined ? expectedDays : takenFrom(decides.touchDryDays),
+    ["lamp-black.drying.touchDryDays", "its trial", 8],
   ),
-  throughDryDays: drying.found(listed(days("throughDryDays")), ({ colour, decides }) =>
-    decides?.throughDryDays === undefined
-      ? notStated(
-          "no trial to through dry",
-          [`colours.${colour.slug}.dryingTrials`],
-          colourRecord(colour, "dryingTrials"),
-        )
-      : takenFrom(decides.throughDryDays),
+  throughDryDays: drying.found(
+    d.listed(d.days("throughDryDays")),
+    ({ colour, decides }) =>
+      decides?.throughDryDays === undefined
+        ? notStated(
+            "no trial to through dry",
+            [`colours.${colour.slug}.dryingTrials`],
+            colourRecord(colour, "dryingTrials"),
+          )
+        : takenFrom(decides.throughDryDays),
+    ["lamp-black.drying.throughDryDays", "its trial", 21],
   ),
   standing: drying.found(STANDING_OR_NONE, ({ touchDryDays }) => touchDryDays.standing),
   /** What the rules expect, beside a trial too. */
   expectedDays: drying.found(
-    listed(days("expectedDays")),
+    d.listed(d.days("expectedDays")),
     ({ byRules, linseedDays, contributions }) =>
       byRules([linseedDays, ...contributions.map(({ factor }) => factor)]),
   ),
   /** Days of linseed oil alone, which the estimate starts from. */
-  linseedDays: drying.found(days("linseedDays"), ({ facts: { tables } }) =>
+  linseedDays: drying.found(d.days("linseedDays"), ({ facts: { tables } }) =>
     sourceFigure("estimated", linseedDays(tables.oils), {
       unit: "d",
       method: "linseed oil alone, thin film, 20–23 °C",
@@ -138,7 +130,7 @@ export const DRYING = section({
       inputs: [],
     }),
   ),
-  reasons: drying.found(statements, ({ decides, ofRules, expectedDays, touchDryDays, facts }) => [
+  reasons: drying.found(d.statements, ({ decides, ofRules, expectedDays, touchDryDays, facts }) => [
     ...(decides === undefined ? [] : [decides.sentence]),
     ...ofRules,
     ...(decides === undefined && isKnown(expectedDays)
@@ -146,16 +138,16 @@ export const DRYING = section({
       : []),
     ...said(DRYING_REASONS, { ...facts, touchDryDays: knownValue(touchDryDays) }),
   ]),
-  contributions: list(CONTRIBUTION),
+  contributions: d.list(CONTRIBUTION),
   /** Every trial with the conditions it was made under. */
-  trials: drying.found(list(TRIAL), ({ tried }) => tried),
+  trials: drying.found(d.list(TRIAL), ({ tried }) => tried),
   /** Let down with each of its whites: mixtures of the two paints. */
-  inWhites: drying.found(list(TINT_DRYING), ({ inEachWhite, linseedDays }) =>
+  inWhites: drying.found(d.list(TINT_DRYING), ({ inEachWhite, linseedDays }) =>
     inEachWhite(linseedDays),
   ),
   /** Where in a painting it belongs, in one line. */
   layering: drying.found(
-    statements,
+    d.statements,
     ({ colour, records, touchDryDays, facts: { oilVolumeFraction: oil, pigments } }) =>
       isKnown(touchDryDays)
         ? [
@@ -169,14 +161,14 @@ export const DRYING = section({
         : [],
   ),
   /** What that line was weighed from. */
-  layeringReasons: drying.found(statements, ({ facts }) => said(LAYERING_REASONS, facts)),
-  grounds: drying.found(statements, () => keysOf(GROUND_RULES).flatMap(groundStatements)),
-  filmHealth: drying.found(statements, ({ facts, touchDryDays }) =>
+  layeringReasons: drying.found(d.statements, ({ facts }) => said(LAYERING_REASONS, facts)),
+  grounds: drying.found(d.statements, () => keysOf(GROUND_RULES).flatMap(groundStatements)),
+  filmHealth: drying.found(d.statements, ({ facts, touchDryDays }) =>
     said(FILM_HEALTH, { ...facts, touchDryDays: knownValue(touchDryDays) }),
   ),
-  contradictions: drying.found(statements, ({ againstRules }) => againstRules),
+  contradictions: drying.found(d.statements, ({ againstRules }) => againstRules),
 });
-export type DryingSection = SectionOf<typeof DRYING>;
+export type DryingSection = d.SectionOf<typeof DRYING>;
 
 /** Zinc oxide's share of the dry pigment; all of it where the parts are not recorded. */
 function zincShare(pigments: DryingFacts["pigments"]): number {

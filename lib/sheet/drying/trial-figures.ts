@@ -3,18 +3,7 @@ import { asInterval, type Figure } from "../../quantities/figure.ts";
 import type { Interval, Quantity } from "../../quantities/interval.ts";
 import type { AmountRecord } from "../../records/schema/amount.ts";
 import type { ColourRecord } from "../../records/schema/colour.ts";
-import {
-  days,
-  figureForm,
-  optional,
-  quantity,
-  section,
-  statement,
-  text,
-  type Declared,
-  type SectionOf,
-  NAMED,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { found, type Found } from "../found.ts";
 import { recordedFigure, type RecordedAs } from "../recorded-figure.ts";
 
@@ -30,11 +19,11 @@ function asDays(amount: AmountRecord, read: RecordedAs): Figure<Interval> {
 }
 
 /** What the film and the room were; left out where the record does not say. */
-function condition<D extends Declared<Figure<Quantity>>>(
+function condition<D extends d.Declared<Figure<Quantity>>>(
   part: D,
   key: "filmThicknessUm" | "temperatureC" | "humidityPercent",
 ): Found<D, TrialOfRecord> {
-  const { unit } = figureForm(part);
+  const { unit } = d.figureForm(part);
   const how = ({ record, read }: TrialOfRecord): Figure<Quantity> | undefined =>
     record[key] === undefined
       ? undefined
@@ -42,31 +31,34 @@ function condition<D extends Declared<Figure<Quantity>>>(
   return { ...part, found: how };
 }
 
-export const TRIAL = section({
-  sentence: found(statement, ({ trial }: TrialOfRecord) => dryingTrialRuling(trial).reason),
+export const TRIAL = d.section({
+  sentence: found(d.statement, ({ trial }: TrialOfRecord) => dryingTrialRuling(trial).reason),
   /** The white that the colour was let down with; absent for the colour alone. */
-  tintedWith: optional(NAMED),
-  method: found(optional(text), ({ record }: TrialOfRecord) => record.method),
-  date: found(optional(text), ({ record }: TrialOfRecord) => record.date),
-  touchDryDays: found(days("touchDryDays"), ({ record, read }: TrialOfRecord) =>
-    asDays(record.touchDryDays, read),
+  tintedWith: d.optional(d.NAMED),
+  method: found(d.optional(d.text), ({ record }: TrialOfRecord) => record.method),
+  date: found(d.optional(d.text), ({ record }: TrialOfRecord) => record.date),
+  touchDryDays: found(
+    d.days("touchDryDays"),
+    ({ record, read }: TrialOfRecord) => asDays(record.touchDryDays, read),
+    ["lamp-black.drying.trials.0.touchDryDays", "as recorded", 8],
   ),
   throughDryDays: found(
-    optional(days("throughDryDays")),
+    d.optional(d.days("throughDryDays")),
     ({ record: { throughDryDays: amount }, read }: TrialOfRecord) =>
       amount === undefined ? undefined : asDays(amount, read),
+    ["lamp-black.drying.trials.0.throughDryDays", "as recorded", 21],
   ),
   filmThicknessUm: condition(
-    optional(quantity({ unit: "um", kind: "significant", digits: 3, word: "filmThickness" })),
+    d.optional(d.quantity({ unit: "um", kind: "significant", digits: 3, word: "filmThickness" })),
     "filmThicknessUm",
   ),
   temperatureC: condition(
-    optional(quantity({ unit: "degC", kind: "significant", digits: 2, word: "temperature" })),
+    d.optional(d.quantity({ unit: "degC", kind: "significant", digits: 2, word: "temperature" })),
     "temperatureC",
   ),
   humidityPercent: condition(
-    optional(quantity({ unit: "%", kind: "significant", digits: 2, word: "humidity" })),
+    d.optional(d.quantity({ unit: "%", kind: "significant", digits: 2, word: "humidity" })),
     "humidityPercent",
   ),
 });
-export type TrialFigures = SectionOf<typeof TRIAL>;
+export type TrialFigures = d.SectionOf<typeof TRIAL>;

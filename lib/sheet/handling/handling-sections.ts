@@ -8,25 +8,15 @@ import type { LabelDifference } from "../../hazard/label/stated-label.ts";
 import type { MarketStatement } from "../../hazard/markets/market-statements.ts";
 import type { StudioCaution } from "../../hazard/studio/studio-cautions.ts";
 import type { ContainsMetalStatement } from "../../hazard/studio/studio-material.ts";
+import { LANGUAGES, type Language } from "../../quantities/languages.ts";
 import {
-  LANGUAGES,
   MARKETS,
   UNITS_OF_PRICE_ML,
-  type Language,
   type Market,
   type UnitOfPriceMl,
 } from "../../records/schema/terms.ts";
-import {
-  oneOf,
-  optional,
-  plain,
-  section,
-  text,
-  texts,
-  type PartsOf,
-  type Schema,
-  type SectionOf,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
+import { closed, listOf, maybe, NUMBER, open, TEXT, TEXTS, type Schema } from "../json-schema.ts";
 
 /** A statement's own line: why it stands on a label, or why it does not. */
 interface OfStatement {
@@ -39,61 +29,54 @@ export type StatementRuling = (TraceStatement | LeftOutStatement | PrecautionSta
 
 /** Sentences that each belong to a statement, market or operation. */
 function belongingTo(key: string): Schema {
-  return {
-    type: "array",
-    items: {
-      type: "object",
-      required: [key, "rule", "text"],
-      properties: { [key]: { type: "string" }, rule: { type: "string" }, text: { type: "string" } },
-    },
-  };
+  return listOf(open({ [key]: TEXT, rule: TEXT, text: TEXT }));
 }
 
 /** Sentences, published as they read. */
-function said<S>(): ReturnType<typeof plain<readonly S[]>> {
-  return plain<readonly S[]>({ type: "array", items: { type: "string" } });
+function said<S>(): ReturnType<typeof d.plain<readonly S[]>> {
+  return d.plain<readonly S[]>(TEXTS);
 }
 
-const MARKET_LIST = plain<readonly Market[]>({ type: "array", items: { enum: MARKETS } });
+const MARKET_LIST = d.plain<readonly Market[]>(listOf({ enum: MARKETS }));
 
 /** Elements of one label, in full, with their reasons. */
 const LABEL = {
   /** Classes and categories, as the frame names them. */
-  classification: texts,
-  signalWord: oneOf(["Danger", "Warning", null]),
-  pictograms: texts,
-  hazardStatements: texts,
-  precautionaryStatements: texts,
-  supplemental: texts,
+  classification: d.texts,
+  signalWord: d.oneOf(["Danger", "Warning", null]),
+  pictograms: d.texts,
+  hazardStatements: d.texts,
+  precautionaryStatements: d.texts,
+  supplemental: d.texts,
   /** Substances that EUH208 names. */
-  sensitisers: texts,
+  sensitisers: d.texts,
   /** Text of signal word and statements in the workshop's languages, English always; a language without a text of its own is left out. */
-  texts: plain<Readonly<Record<string, Partial<Record<Language, string>>>>>({
+  texts: d.plain<Readonly<Record<string, Partial<Record<Language, string>>>>>({
     type: "object",
     additionalProperties: {
       type: "object",
       required: ["en"],
-      properties: Object.fromEntries(LANGUAGES.map((language) => [language, { type: "string" }])),
+      properties: Object.fromEntries(LANGUAGES.map((language) => [language, TEXT])),
       additionalProperties: false,
     },
   }),
   /** Why each statement stands there: ingredient, fraction, limit, source. */
-  traces: plain<readonly StatementRuling[]>(belongingTo("statement")),
+  traces: d.plain<readonly StatementRuling[]>(belongingTo("statement")),
   /** What ingredients state and the label does not carry, with the cause. */
-  leftOut: plain<readonly StatementRuling[]>(belongingTo("statement")),
+  leftOut: d.plain<readonly StatementRuling[]>(belongingTo("statement")),
   /** Ingredients without hazard data: to be treated as hazardous. */
-  unknown: texts,
+  unknown: d.texts,
   /** The same in a sentence each, and what of the whole nobody accounts for. */
   gaps: said<GapStatement>(),
   unknownAcuteToxicity: said<UnknownToxicityStatement>(),
   /** Metals that the label itself names, with what to leave, since no statement on it tells of them. */
   notClassified: said<ContainsMetalStatement>(),
   /** Substances that bring the classification about: the label names them. */
-  substances: texts,
+  substances: d.texts,
   /** What the package has to have where the public can buy it. */
   packaging: said<PackagingStatement>(),
 };
-export type LabelPart = PartsOf<typeof LABEL>;
+export type LabelPart = d.PartsOf<typeof LABEL>;
 
 /** A dry pigment, drier or thinner on its own, as the studio meets it before it is paint. */
 export interface HandledPart extends LabelPart {
@@ -107,7 +90,7 @@ export interface HandledPart extends LabelPart {
   readonly edition: string;
 }
 
-const HANDLED_PARTS = plain<readonly HandledPart[]>({
+const HANDLED_PARTS = d.plain<readonly HandledPart[]>({
   type: "array",
   items: {
     type: "object",
@@ -135,44 +118,35 @@ export interface SizeOnOffer {
 }
 
 /** Sizes, and prices only where no market of the workshop forbids the sale: a page is read in all of them. */
-export const OFFER = section({
-  currency: optional(text),
-  sizes: plain<readonly SizeOnOffer[]>({
-    type: "array",
-    items: {
-      type: "object",
-      additionalProperties: false,
-      required: ["ml"],
-      properties: {
-        ml: { type: "number" },
-        price: { type: "number" },
-        unitPrice: {
-          type: "object",
-          additionalProperties: false,
-          required: ["ml", "price"],
-          properties: { ml: { enum: UNITS_OF_PRICE_ML }, price: { type: "number" } },
-        },
-      },
-    },
-  }),
+export const OFFER = d.section({
+  currency: d.optional(d.text),
+  sizes: d.plain<readonly SizeOnOffer[]>(
+    listOf(
+      closed({
+        ml: NUMBER,
+        price: maybe(NUMBER),
+        unitPrice: maybe(closed({ ml: { enum: UNITS_OF_PRICE_ML }, price: NUMBER })),
+      }),
+    ),
+  ),
   /** Markets for whose sake no price stands here. */
   withheldFor: MARKET_LIST,
   /** Ingredients without hazard data: not classified, so not offered anywhere. */
-  notClassified: optional(texts),
+  notClassified: d.optional(d.texts),
 });
-export type OfferSection = SectionOf<typeof OFFER>;
+export type OfferSection = d.SectionOf<typeof OFFER>;
 
 /** Label elements as the maker states them, else worked out; markets; cautions of the studio by operation. */
-export const CAUTIONS = section({
-  frame: text,
-  edition: text,
-  basis: oneOf(["stated by the maker", "worked out"]),
+export const CAUTIONS = d.section({
+  frame: d.text,
+  edition: d.text,
+  basis: d.oneOf(["stated by the maker", "worked out"]),
   ...LABEL,
   /** Where the maker's label and the worked-out one differ. */
   checks: said<LabelDifference>(),
   /** What the label of a small package may leave out; a sheet never does. */
-  smallPackage: optional(plain<SmallPackageStatement>({ type: "string" })),
-  restrictions: plain<
+  smallPackage: d.optional(d.plain<SmallPackageStatement>(TEXT)),
+  restrictions: d.plain<
     readonly (MarketStatement & {
       readonly market: Market;
       readonly effect: string;
@@ -183,22 +157,22 @@ export const CAUTIONS = section({
   notForSale: MARKET_LIST,
   /** Markets where it is sold on a legal basis alone, and so without price, card or offer. */
   onLegalBasis: MARKET_LIST,
-  studio: plain<readonly StudioCaution[]>(belongingTo("operation")),
+  studio: d.plain<readonly StudioCaution[]>(belongingTo("operation")),
   dryPigment: HANDLED_PARTS,
   /** Oils, driers and thinners that carry a hazard of their own, or of which nothing is known. */
   additions: HANDLED_PARTS,
   /** Unique formula identifier, of a stated label or a worked-out one. */
-  ufi: optional(text),
+  ufi: d.optional(d.text),
   /** Of a label that the maker states. */
-  maker: optional(
-    section({
-      date: text,
-      dataSheet: optional(section({ url: text, date: optional(text) })),
+  maker: d.optional(
+    d.section({
+      date: d.text,
+      dataSheet: d.optional(d.section({ url: d.text, date: d.optional(d.text) })),
       /** A toxicologist's review that took place; `wording` quotes it. */
-      review: optional(section({ by: text, date: text, wording: optional(text) })),
+      review: d.optional(d.section({ by: d.text, date: d.text, wording: d.optional(d.text) })),
       /** Unique formula identifier. */
-      ufi: optional(text),
+      ufi: d.optional(d.text),
     }),
   ),
 });
-export type CautionsSection = SectionOf<typeof CAUTIONS>;
+export type CautionsSection = d.SectionOf<typeof CAUTIONS>;

@@ -19,7 +19,7 @@ import {
   type NamesByLanguage,
 } from "../../hazard/texts/substance-name.ts";
 import { recordLanguage } from "../../records/label-languages.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 import { mainOil } from "../oil/main-oil.ts";
 import type { OilSection } from "../oil/oil-figures.ts";
 import type { PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";

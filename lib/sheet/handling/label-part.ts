@@ -18,7 +18,7 @@ import { singleStatements } from "../../hazard/texts/single-statements.ts";
 import { substanceName, type NamedSubstance } from "../../hazard/texts/substance-name.ts";
 import { containedMetals } from "../../hazard/studio/studio-material.ts";
 import { ends, isInterval } from "../../quantities/interval.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 import type { LabelPart } from "./handling-sections.ts";
 
 export type PrintedElements = Pick<

@@ -244,15 +244,13 @@ function workshopSpread(records: Records): WorkshopSpread {
     }),
   );
   return {
-    ...(one === undefined
-      ? {}
-      : {
-          colour: {
-            // Three axes, each with a third of the degrees.
-            standardDeviation: one.standardDeviation * Math.sqrt(3),
-            degrees: one.degrees / 3,
-          },
-        }),
+    ...(one !== undefined && {
+      colour: {
+        // Three axes, each with a third of the degrees.
+        standardDeviation: one.standardDeviation * Math.sqrt(3),
+        degrees: one.degrees / 3,
+      },
+    }),
     ...(strength !== undefined && { strengthPercent: strength }),
   };
 }

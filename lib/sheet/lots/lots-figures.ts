@@ -1,4 +1,4 @@
-import { optional, plain, section, text, texts, type SectionOf } from "../declaration.ts";
+import * as d from "../declaration.ts";
 
 /** A lot that the workshop ruled of, and since what day, YYYY-MM-DD. */
 export interface RuledLot {
@@ -6,7 +6,7 @@ export interface RuledLot {
   readonly since: string;
 }
 
-const RULED = plain<readonly RuledLot[]>({
+const RULED = d.plain<readonly RuledLot[]>({
   type: "array",
   items: {
     type: "object",
@@ -17,13 +17,13 @@ const RULED = plain<readonly RuledLot[]>({
 });
 
 /** Which lots the figures of a sheet describe, by their numbers. */
-export const LOTS = section({
+export const LOTS = d.section({
   /** The lot whose retained sample was read. */
-  standard: optional(text),
+  standard: d.optional(d.text),
   /** Lots that were held against it and agree within tolerance, in order of date. */
-  describes: texts,
+  describes: d.texts,
   /** Lots that are not to be used, and since what day; and those that are sold though they do not pass. */
-  recalled: optional(RULED),
-  conceded: optional(RULED),
+  recalled: d.optional(RULED),
+  conceded: d.optional(RULED),
 });
-export type LotsSection = SectionOf<typeof LOTS>;
+export type LotsSection = d.SectionOf<typeof LOTS>;

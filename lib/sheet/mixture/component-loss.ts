@@ -9,15 +9,7 @@ import type { Colour, Records } from "../../records/records.ts";
 import { labFigures, notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { colourRecord, drawdownRecords } from "../record-inputs.ts";
 import type { MixedInWhite } from "./mixture-white.ts";
-import {
-  list,
-  number,
-  ONE_PLACE,
-  section,
-  statements,
-  text,
-  type SectionOf,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { SCREEN_IF_KNOWN } from "../notations/notation-figures.ts";
 import { DAY_LAB, drawnFrom } from "./picture-points.ts";
 import { screenFigures } from "../notations/munsell-figures.ts";
@@ -29,24 +21,24 @@ const FADED: Origin = {
   source: "duncan-1940",
 };
 
-const MIXTURE_LOSS = section({
+const MIXTURE_LOSS = d.section({
   /** Percent of its strength: "30". */
-  slug: text,
+  slug: d.text,
   lab: DAY_LAB,
-  deltaE00: number({ ...ONE_PLACE, word: "driftDeltaE00" }),
+  deltaE00: d.number({ ...d.ONE_PLACE, word: "driftDeltaE00" }),
   ...SCREEN_IF_KNOWN,
 });
 
-export const MIXTURE_DRIFT = section({
+export const MIXTURE_DRIFT = d.section({
   /** Of the pigment. */
-  slug: text,
-  name: text,
-  losses: list(MIXTURE_LOSS),
-  sentences: statements,
+  slug: d.text,
+  name: d.text,
+  losses: d.list(MIXTURE_LOSS),
+  sentences: d.statements,
   /** For the picture: share of strength lost, a* and b*. */
   path: drawnFrom("loss", "a", "b"),
 });
-export type MixtureDrift = SectionOf<typeof MIXTURE_DRIFT>;
+export type MixtureDrift = d.SectionOf<typeof MIXTURE_DRIFT>;
 
 /** Where the tint at L* 50 goes as each component in turn loses strength. */
 export function componentDrifts({ mixed, components, drawn }: MixedInWhite): MixtureDrift[] {
@@ -113,17 +105,15 @@ function driftFigures(
         massRatio,
         mixed.parts.map((_, i) => (i === component ? 1 - loss : 1)),
       );
-      return [
-        {
-          slug: String(Math.round(loss * 100)),
-          lab: { "D65/10": labFigures(step.lab, faded) },
-          deltaE00: notationFigure(step.deltaE00, "1", {
-            ...faded,
-            method: "\u0394E00 (D65/10) between the tint at L* 50 and the same after the loss",
-          }),
-          ...screenFigures(readingNotations(spectrum).screen, faded),
-        },
-      ];
+      return {
+        slug: String(Math.round(loss * 100)),
+        lab: { "D65/10": labFigures(step.lab, faded) },
+        deltaE00: notationFigure(step.deltaE00, "1", {
+          ...faded,
+          method: "\u0394E00 (D65/10) between the tint at L* 50 and the same after the loss",
+        }),
+        ...screenFigures(readingNotations(spectrum).screen, faded),
+      };
     }),
     path: path.map(({ loss, lab: { a, b } }) => ({ loss, a, b })),
   };

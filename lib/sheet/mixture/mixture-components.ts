@@ -11,7 +11,7 @@ import { colourRecord, paintsOfPigment, pigmentRecord } from "../record-inputs.t
 import type { WeighedTube } from "../pigments/parts-of-paint.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import type { Fits } from "../tints/strength.ts";
-import { NAMED, optional, quantity, section, SHARE, text, type SectionOf } from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { slugOrder } from "../../quantities/name-order.ts";
 
 /** A pigment of a mixture with the paint made of it alone, and what reckoning by paint needs of that. */
@@ -102,18 +102,18 @@ export function pigmentFraction({ massPerPigment }: PaintFacts): number | undefi
   return isKnown(massPerPigment) ? 1 / midpoint(massPerPigment.value) : undefined;
 }
 
-export const MIXTURE_COMPONENT = section({
+export const MIXTURE_COMPONENT = d.section({
   /** Of the pigment. */
-  slug: text,
-  name: text,
+  slug: d.text,
+  name: d.text,
   /** The paint of this pigment alone that it is reckoned from. */
-  paint: optional(NAMED),
+  paint: d.optional(d.NAMED),
   /** Shares of the dry pigment, and of the component paints that squeezed out together make it: by mass and by volume [1]. */
-  pigmentVolumeFraction: quantity({ ...SHARE, word: "pigmentVolumeShare" }),
-  paintMassFraction: quantity({ ...SHARE, word: "paintMassShare" }),
-  paintVolumeFraction: quantity({ ...SHARE, word: "paintVolumeShare" }),
+  pigmentVolumeFraction: d.quantity({ ...d.SHARE, word: "pigmentVolumeShare" }),
+  paintMassFraction: d.quantity({ ...d.SHARE, word: "paintMassShare" }),
+  paintVolumeFraction: d.quantity({ ...d.SHARE, word: "paintVolumeShare" }),
 });
-export type MixtureComponent = SectionOf<typeof MIXTURE_COMPONENT>;
+export type MixtureComponent = d.SectionOf<typeof MIXTURE_COMPONENT>;
 
 /** Shares of a mixture by mass and volume, of dry pigment and of the paints that make it on the palette. */
 export function mixtureComponents(

@@ -17,7 +17,7 @@ import {
   type ComponentPaint,
 } from "./mixture-components.ts";
 import { colourRecord, drawdownRecords } from "../record-inputs.ts";
-import { list, section, statement, statements, type SectionOf } from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { MIXTURE_WHITE, mixtureWhite, type WorkedWhite } from "./mixture-white.ts";
 import { effectOfPigments } from "../pigments/special-effects.ts";
 import type { PaintOfColour } from "../paint-as-made.ts";
@@ -26,15 +26,15 @@ import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import type { Fits } from "../tints/strength.ts";
 
 /** A colour of two pigments or more, as the paints of its single pigments predict it; and where it goes when one of them fades. */
-export const MIXTURE = section({
-  components: list(MIXTURE_COMPONENT),
+export const MIXTURE = d.section({
+  components: d.list(MIXTURE_COMPONENT),
   /** Whites in which every component was let down. */
-  whites: list(MIXTURE_WHITE),
+  whites: d.list(MIXTURE_WHITE),
   /** Why nothing is predicted, or why a white is missing. */
-  refusals: statements,
-  leastLightfast: statement,
+  refusals: d.statements,
+  leastLightfast: d.statement,
 });
-export type MixtureSection = SectionOf<typeof MIXTURE>;
+export type MixtureSection = d.SectionOf<typeof MIXTURE>;
 
 /** What the paints of its single pigments predict for a colour of several, in each white that all of them were let down in. */
 export function mixtureSection({

@@ -4,15 +4,7 @@ import { pairNeutral, type PairNeutral } from "../../optics/mixtures/pair-neutra
 import type { LadderModel } from "../../optics/tints/ladder.ts";
 import { rememberedOfTwo } from "../../quantities/remembered.ts";
 import { isStatement } from "../../quantities/statement.ts";
-import {
-  number,
-  ONE_PLACE,
-  quantity,
-  section,
-  SHARE,
-  text,
-  type SectionOf,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { filled, foundFrom, type Amounts } from "../found.ts";
 import { notationFigure, type Origin } from "../notations/lab-figures.ts";
 import type { MixtureComponent } from "./mixture-components.ts";
@@ -28,17 +20,17 @@ interface Pair {
 const pair = foundFrom<Pair & Amounts<"neutralShare">>();
 
 /** Greys of a pair at L* 50, from all of the second to all of the first. */
-export const MIXTURE_PAIR = section({
-  first: pair.found(text, ({ components: [{ paint, name }] }) => paint?.name ?? name),
-  second: pair.found(text, ({ components: [, { paint, name }] }) => paint?.name ?? name),
-  neutralShare: pair.found(number({ ...SHARE, word: "neutralShare" }), ({ neutral, origin }) =>
+export const MIXTURE_PAIR = d.section({
+  first: pair.found(d.text, ({ components: [{ paint, name }] }) => paint?.name ?? name),
+  second: pair.found(d.text, ({ components: [, { paint, name }] }) => paint?.name ?? name),
+  neutralShare: pair.found(d.number({ ...d.SHARE, word: "neutralShare" }), ({ neutral, origin }) =>
     notationFigure(neutral.share, "1", {
       ...origin,
       method: "share of paint by mass at which C*ab is least, at L* 50",
     }),
   ),
   neutralVolumeShare: pair.derived(
-    quantity({ ...SHARE, word: "neutralVolumeShare" }),
+    d.quantity({ ...d.SHARE, word: "neutralVolumeShare" }),
     ({ neutralShare, components: [first, second] }) => ({
       share: neutralShare,
       firstVolume: first.paintVolumeFraction,
@@ -59,7 +51,7 @@ export const MIXTURE_PAIR = section({
     },
   ),
   neutralChroma: pair.found(
-    number({ ...ONE_PLACE, word: "neutralChroma" }),
+    d.number({ ...d.ONE_PLACE, word: "neutralChroma" }),
     ({ neutral, origin }) =>
       notationFigure(neutral.chroma, "1", { ...origin, method: "C*ab (D65/10) of that grey" }),
   ),
@@ -68,7 +60,7 @@ export const MIXTURE_PAIR = section({
     told.map(({ share, lab: { a, b } }) => ({ share, a, b })),
   ),
 });
-type MixturePair = SectionOf<typeof MIXTURE_PAIR>;
+type MixturePair = d.SectionOf<typeof MIXTURE_PAIR>;
 
 const GREY_STEPS = 20;
 /** Share of one of a pair [1] that is none of it. */

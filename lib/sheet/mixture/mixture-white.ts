@@ -18,16 +18,7 @@ import { componentDrifts, MIXTURE_DRIFT, singleBlackDrift } from "./component-lo
 import type { MixtureComponent } from "./mixture-components.ts";
 import { MIXTURE_PAIR, mixturePair } from "./mixture-pair.ts";
 import { DAY_LAB } from "./picture-points.ts";
-import {
-  list,
-  NAMED,
-  number,
-  ONE_PLACE,
-  optional,
-  plainNumber,
-  section,
-  type SectionOf,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { MUNSELL, SCREEN_IF_KNOWN } from "../notations/notation-figures.ts";
 import { MASS_RATIO } from "../tints/tint-figures.ts";
 import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
@@ -44,39 +35,39 @@ const MIXED: Origin = {
   source: "duncan-1940",
 };
 
-const MIXTURE_STEP = section({
+const MIXTURE_STEP = d.section({
   /** Mixture to white by mass, "1:20"; "1:0" is the mixture itself. */
   massRatio: MASS_RATIO,
   lab: DAY_LAB,
-  munsell: optional(MUNSELL),
+  munsell: d.optional(MUNSELL),
   /** About 68 %, in Delta-E00. */
-  uncertainty: plainNumber,
+  uncertainty: d.plainNumber,
   /** How far the drawdown of the mixture itself lies from it; absent where none was read. */
-  missDeltaE00: optional(number({ ...ONE_PLACE, word: "mixtureMiss" })),
+  missDeltaE00: d.optional(d.number({ ...d.ONE_PLACE, word: "mixtureMiss" })),
   ...SCREEN_IF_KNOWN,
 });
-export type MixtureStep = SectionOf<typeof MIXTURE_STEP>;
+export type MixtureStep = d.SectionOf<typeof MIXTURE_STEP>;
 
-export const MIXTURE_WHITE = section({
-  white: NAMED,
-  steps: list(MIXTURE_STEP),
+export const MIXTURE_WHITE = d.section({
+  white: d.NAMED,
+  steps: d.list(MIXTURE_STEP),
   /** Middle one of the misses of the steps that were read, Delta-E00. */
-  middleMissDeltaE00: number({ ...ONE_PLACE, word: "mixtureMiddleMiss" }),
+  middleMissDeltaE00: d.number({ ...d.ONE_PLACE, word: "mixtureMiddleMiss" }),
   /** The tint at L* 50 that drift starts from; absent of a mixture too pale or too dark to reach it. */
-  fresh: optional(
-    section({
-      massRatio: number({ unit: "1", kind: "significant", digits: 2, word: "massRatio" }),
+  fresh: d.optional(
+    d.section({
+      massRatio: d.number({ unit: "1", kind: "significant", digits: 2, word: "massRatio" }),
       lab: DAY_LAB,
-      uncertainty: plainNumber,
+      uncertainty: d.plainNumber,
       ...SCREEN_IF_KNOWN,
     }),
   ),
-  pair: optional(MIXTURE_PAIR),
-  drifts: list(MIXTURE_DRIFT),
+  pair: d.optional(MIXTURE_PAIR),
+  drifts: d.list(MIXTURE_DRIFT),
   /** A black of one pigment that loses as much, to hold beside it. */
-  singleBlack: optional(MIXTURE_DRIFT),
+  singleBlack: d.optional(MIXTURE_DRIFT),
 });
-export type MixtureWhite = SectionOf<typeof MIXTURE_WHITE>;
+export type MixtureWhite = d.SectionOf<typeof MIXTURE_WHITE>;
 
 /** Let-downs that are predicted where the mixture itself was not drawn down. */
 const USUAL_STEPS = ["1:1", "1:5", "1:20", "1:100"];

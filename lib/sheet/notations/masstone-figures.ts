@@ -11,19 +11,7 @@ import type { TwoGroundFilm } from "../../optics/films/two-ground-film.ts";
 import type { Figure, RecordRoot } from "../../quantities/figure.ts";
 import type { Spectrum } from "../../quantities/spectrum.ts";
 import type { Reading, SpectrumReading } from "../../records/records.ts";
-import {
-  listed,
-  map,
-  ONE_PLACE,
-  notation,
-  number,
-  optional,
-  plain,
-  plainNumber,
-  section,
-  statement,
-  type SectionOf,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { filled, foundFrom } from "../found.ts";
 import {
   GLOSS_EXCLUDED,
@@ -89,69 +77,77 @@ function under(lamp: Lamp, { spectrum, observer, lab, read }: Lamplit): Figure<n
 }
 
 const light = foundFrom<Lamplit>();
-const LAMPLIGHT = section({
-  deltaE00: light.found(listed(number({ ...ONE_PLACE, word: "lamplight" })), (at) =>
+const LAMPLIGHT = d.section({
+  deltaE00: light.found(d.listed(d.number({ ...d.ONE_PLACE, word: "lamplight" })), (at) =>
     under("incandescent", at),
   ),
-  ledDeltaE00: light.found(listed(number({ ...ONE_PLACE, word: "lamplightLed" })), (at) =>
+  ledDeltaE00: light.found(d.listed(d.number({ ...d.ONE_PLACE, word: "lamplightLed" })), (at) =>
     under("led", at),
   ),
   fluorescentDeltaE00: light.found(
-    listed(number({ ...ONE_PLACE, word: "lamplightFluorescent" })),
+    d.listed(d.number({ ...d.ONE_PLACE, word: "lamplightFluorescent" })),
     (at) => under("fluorescent", at),
   ),
   sentence: light.found(
-    statement,
+    d.statement,
     ({ spectrum, observer }) => lamplight(spectrum, observer).statement,
   ),
 });
 
-const GRID = section({ startNm: plainNumber, stepNm: plainNumber, count: plainNumber });
+const GRID = d.section({ startNm: d.plainNumber, stepNm: d.plainNumber, count: d.plainNumber });
 
 /** Every notation of a masstone that follows from its reading. */
-export const MASSTONE = section({
+export const MASSTONE = d.section({
   /** Absent for a chip judged by eye. */
-  geometry: masstone.found(optional(GEOMETRY), ({ reading }) =>
+  geometry: masstone.found(d.optional(GEOMETRY), ({ reading }) =>
     reading.form === "chip" ? undefined : reading.geometry,
   ),
   standing: masstone.found(STANDING, ({ reading }) =>
     reading.form === "lab" && reading.photographed !== undefined ? "estimated" : "measured",
   ),
-  xyz: masstone.found(map(SHOWN_VIEWINGS, XYZ), ({ followed, ofCones }): ByViewing<XyzFigures> => ({
-    ...followed.xyz,
-    ...ofCones?.xyz,
-  })),
-  lab: masstone.found(map(SHOWN_VIEWINGS, LAB), ({ followed, ofCones }): ByViewing<LabFigures> => ({
-    ...followed.lab,
-    ...ofCones?.lab,
-  })),
-  munsell: masstone.found(optional(MUNSELL), ({ followed }) => followed.munsell),
+  xyz: masstone.found(
+    d.map(SHOWN_VIEWINGS, XYZ),
+    ({ followed, ofCones }): ByViewing<XyzFigures> => ({
+      ...followed.xyz,
+      ...ofCones?.xyz,
+    }),
+  ),
+  lab: masstone.found(
+    d.map(SHOWN_VIEWINGS, LAB),
+    ({ followed, ofCones }): ByViewing<LabFigures> => ({
+      ...followed.lab,
+      ...ofCones?.lab,
+    }),
+  ),
+  munsell: masstone.found(d.optional(MUNSELL), ({ followed }) => followed.munsell),
   nbsName: masstone.found(
-    optional(listed(notation("nbsName"))),
+    d.optional(d.listed(d.notation("nbsName"))),
     ({ followed }) => followed.nbsName,
   ),
   srgb: masstone.found(SCREEN_IF_KNOWN.srgb, ({ followed }) => followed.srgb),
   displayP3: masstone.found(SCREEN_IF_KNOWN.displayP3, ({ followed }) => followed.displayP3),
   oklch: masstone.found(SCREEN_IF_KNOWN.oklch, ({ followed }) => followed.oklch),
   /** What lamps do, with its sentence. */
-  lamplight: masstone.found(optional(LAMPLIGHT), ({ spectral, observer, fluoresces, lab, read }) =>
-    spectral === undefined || fluoresces
-      ? undefined
-      : filled(LAMPLIGHT, { spectrum: spectral.spectrum, observer, lab, read }),
+  lamplight: masstone.found(
+    d.optional(LAMPLIGHT),
+    ({ spectral, observer, fluoresces, lab, read }) =>
+      spectral === undefined || fluoresces
+        ? undefined
+        : filled(LAMPLIGHT, { spectrum: spectral.spectrum, observer, lab, read }),
   ),
   /** For the spectral curve: the readings as drawn. */
   curve: masstone.found(
-    optional(
-      section({
+    d.optional(
+      d.section({
         grid: GRID,
-        values: plain<readonly number[]>({ type: "array", items: { type: "number" } }),
+        values: d.plain<readonly number[]>({ type: "array", items: { type: "number" } }),
       }),
     ),
     ({ spectral }) => spectral?.spectrum,
   ),
   /** Only an included reading: the darker value that follows for gloss excluded. */
   glossExcludedL: masstone.found(
-    optional(listed(number({ ...ONE_PLACE, word: "glossExcludedL" }))),
+    d.optional(d.listed(d.number({ ...d.ONE_PLACE, word: "glossExcludedL" }))),
     ({ beneath, read }) =>
       beneath === undefined
         ? undefined
@@ -163,16 +159,16 @@ export const MASSTONE = section({
           }),
   ),
   glossExcludedCurve: masstone.found(
-    optional(plain<Spectrum>({ type: "object" })),
+    d.optional(d.plain<Spectrum>({ type: "object" })),
     ({ beneath }) => beneath,
   ),
-  glossExcluded: masstone.found(optional(GLOSS_EXCLUDED), ({ beneath, read }) =>
+  glossExcluded: masstone.found(d.optional(GLOSS_EXCLUDED), ({ beneath, read }) =>
     beneath === undefined
       ? undefined
       : glossExcludedFigures(beneath, { standing: "derived", inputs: read }),
   ),
 });
-export type MasstoneNotations = SectionOf<typeof MASSTONE>;
+export type MasstoneNotations = d.SectionOf<typeof MASSTONE>;
 
 /**
  * Every notation of a masstone that follows from its reading.

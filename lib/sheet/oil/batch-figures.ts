@@ -13,7 +13,7 @@ import {
 import { isInterval, midpoint, type Interval, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
 import { derivedFigure } from "../../quantities/derived-figure.ts";
-import { list, quantity, section, SHARE, statements, type SectionOf } from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { filled, foundFrom, type Amounts } from "../found.ts";
 import { BATCH_SIZE, type BatchFigure } from "./batch-lines.ts";
 import type { OilSection } from "./oil-figures.ts";
@@ -36,16 +36,16 @@ interface BatchOfPaint extends Pick<PaintOfColour, "colour" | "additions" | "oil
 const batches = foundFrom<BatchOfPaint & Amounts<"holdBack" | "loss">>();
 
 /** What to weigh for a batch, what to hold back, what comes out. */
-export const BATCH = section({
+export const BATCH = d.section({
   /** Share of the oil [1]. */
-  holdBack: batches.found(quantity({ ...SHARE, word: "holdBack" }), ({ held, oil }) =>
+  holdBack: batches.found(d.quantity({ ...d.SHARE, word: "holdBack" }), ({ held, oil }) =>
     share(held.fraction, "customary share kept by", held.reason, [
       oil.oilIndexGPer100g,
       oil.oilAbsorptionGPer100g,
     ]),
   ),
   /** Share of the batch [1] that does not reach a tube. */
-  loss: batches.found(quantity({ ...SHARE, word: "batchLoss" }), ({ colour, lost }) => {
+  loss: batches.found(d.quantity({ ...d.SHARE, word: "batchLoss" }), ({ colour, lost }) => {
     const learnt = learntLoss(colour.lotYields);
     return learnt === undefined
       ? share(
@@ -60,8 +60,8 @@ export const BATCH = section({
           inputs: colour.lotYields.map(({ lot }) => ({ kind: "lot", slug: lot })),
         });
   }),
-  reasons: batches.found(statements, ({ held, lost }) => [held.reason, lost.reason]),
-  sizes: batches.found(list(BATCH_SIZE), (of) =>
+  reasons: batches.found(d.statements, ({ held, lost }) => [held.reason, lost.reason]),
+  sizes: batches.found(d.list(BATCH_SIZE), (of) =>
     BATCH_SIZES_G.map((pigmentG) =>
       filled(BATCH_SIZE, {
         parts: of.parts,
@@ -75,7 +75,7 @@ export const BATCH = section({
     ),
   ),
 });
-export type BatchSection = SectionOf<typeof BATCH>;
+export type BatchSection = d.SectionOf<typeof BATCH>;
 
 /** Batches in three sizes; nothing where oil or parts are not known, and no volumes where a density is not. */
 export function batchSection(paint: PaintOfColour): BatchSection | undefined {

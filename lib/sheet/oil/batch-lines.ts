@@ -2,17 +2,7 @@ import type { Batch } from "../../formulation/batch.ts";
 import { at, certain } from "../../quantities/at.ts";
 import { exactly, type Figure } from "../../quantities/figure.ts";
 import type { Quantity } from "../../quantities/interval.ts";
-import {
-  list,
-  optional,
-  plainNumber,
-  quantity,
-  section,
-  text,
-  texts,
-  type FigureForm,
-  type SectionOf,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { found } from "../found.ts";
 import type { AdditionPart, PigmentPart, VehiclePart } from "../pigments/pigment-figures.ts";
 
@@ -43,14 +33,14 @@ const OIL_AT_FIRST = ["oilIndex", "holdBack"];
 const OF_OIL = "share of the oil";
 
 type Needs = readonly string[] | ((batch: SizedBatch) => readonly string[]);
-function line(form: Omit<FigureForm, "word">) {
+function line(form: Omit<d.FigureForm, "word">) {
   return <const W extends string>(
     word: W,
     name: string,
     needs: Needs,
     pick: (batch: Batch) => number,
   ) => ({
-    ...quantity({ ...form, word }),
+    ...d.quantity({ ...form, word }),
     found: (of: SizedBatch) =>
       of.figure(name, form.unit, typeof needs === "function" ? needs(of) : needs, pick),
   });
@@ -62,7 +52,7 @@ const lostMillilitres = line({ unit: "ml", kind: "significant", digits: 2 });
 
 /** The lines of a batch, which a browser reckons anew for another size. */
 export const BATCH_LINES = {
-  pigments: quantity({ ...GRAMS, word: "batchPigment" }),
+  pigments: d.quantity({ ...GRAMS, word: "batchPigment" }),
   oilG: grams("batchOil", "oil index x pigment", ["oilIndex"], ({ oilG }) => oilG),
   oilAtFirstG: grams(
     "batchOilAtFirst",
@@ -76,7 +66,7 @@ export const BATCH_LINES = {
     OIL_AT_FIRST,
     ({ oilHeldBackG }) => oilHeldBackG[0],
   ),
-  additions: quantity({ ...GRAMS, digits: 2, word: "batchAddition" }),
+  additions: d.quantity({ ...GRAMS, digits: 2, word: "batchAddition" }),
   paintG: grams("batchPaint", "all that is weighed", oilAndAdditions, (batch) => batch.paintG),
   paintMl: millilitres(
     "batchVolume",
@@ -90,24 +80,26 @@ export const BATCH_LINES = {
   yieldMl: millilitres("batchYield", "batch less its loss", YIELD, ({ volumes }) =>
     at(certain(volumes).yieldMl, 0),
   ),
-  tubes: quantity({ unit: "1", kind: "decimal", digits: 0, word: "batchTubes" }),
-  cost: quantity({ unit: "currency", kind: "decimal", digits: 2, word: "batchCost" }),
+  tubes: d.quantity({ unit: "1", kind: "decimal", digits: 0, word: "batchTubes" }),
+  cost: d.quantity({ unit: "currency", kind: "decimal", digits: 2, word: "batchCost" }),
 };
 const { pigments, additions, tubes, cost, paintG, paintMl, lossMl, yieldMl, ...OIL } = BATCH_LINES;
 
-export const BATCH_SIZE = section({
+export const BATCH_SIZE = d.section({
   /** "100-g": by it a path finds the size. */
-  slug: found(text, ({ pigmentG }: SizedBatch) => `${pigmentG}-g`),
-  pigmentG: plainNumber,
-  pigments: found(list(section({ slug: text, massG: pigments })), ({ parts, figure }: SizedBatch) =>
-    parts.map(({ slug }, i) => ({
-      slug,
-      massG: figure("share of the pigment", "g", [], (batch) => at(batch.pigments, i).massG),
-    })),
+  slug: found(d.text, ({ pigmentG }: SizedBatch) => `${pigmentG}-g`),
+  pigmentG: d.plainNumber,
+  pigments: found(
+    d.list(d.section({ slug: d.text, massG: pigments })),
+    ({ parts, figure }: SizedBatch) =>
+      parts.map(({ slug }, i) => ({
+        slug,
+        massG: figure("share of the pigment", "g", [], (batch) => at(batch.pigments, i).massG),
+      })),
   ),
   ...OIL,
   additions: found(
-    list(section({ slug: text, massG: additions })),
+    d.list(d.section({ slug: d.text, massG: additions })),
     ({ added, figure }: SizedBatch) =>
       added.map(({ slug }, i) => ({
         slug,
@@ -122,7 +114,7 @@ export const BATCH_SIZE = section({
   ...{ paintG, paintMl, lossMl, yieldMl },
   /** Whole tubes of each size that it is sold in. */
   tubes: found(
-    list(section({ slug: text, ml: plainNumber, count: tubes })),
+    d.list(d.section({ slug: d.text, ml: d.plainNumber, count: tubes })),
     ({ tubesMl, figure }: SizedBatch) =>
       tubesMl.map((ml) => ({
         slug: `${ml}-ml`,
@@ -137,24 +129,27 @@ export const BATCH_SIZE = section({
       })),
   ),
   /** Of what is priced; absent when nothing is. */
-  cost: found(optional(cost), (of: SizedBatch) =>
-    ingredients(of).every(({ pricePerKg }) => pricePerKg === undefined)
-      ? undefined
-      : exactly(
-          of.figure(
-            "masses x prices",
-            of.currency ?? "",
-            ["prices", ...oilAndAdditions(of)],
-            ({ cost: priced = 0 }) => priced,
+  cost: found(
+    d.optional(cost),
+    (of: SizedBatch) =>
+      ingredients(of).every(({ pricePerKg }) => pricePerKg === undefined)
+        ? undefined
+        : exactly(
+            of.figure(
+              "masses x prices",
+              of.currency ?? "",
+              ["prices", ...oilAndAdditions(of)],
+              ({ cost: priced = 0 }) => priced,
+            ),
           ),
-        ),
+    ["lamp-black.batch.sizes.100-g.cost", "0.1 x 38 + 0.099 x 14 + 0.000396 x 31", 5.198276],
   ),
   /** What the cost leaves out, by slug. */
-  unpriced: found(texts, (of: SizedBatch) =>
+  unpriced: found(d.texts, (of: SizedBatch) =>
     ingredients(of).flatMap(({ slug, pricePerKg }) => (pricePerKg === undefined ? [slug] : [])),
   ),
 });
-export type BatchSize = SectionOf<typeof BATCH_SIZE>;
+export type BatchSize = d.SectionOf<typeof BATCH_SIZE>;
 
 function ingredients({ parts, vehicle, added }: SizedBatch) {
   return [...parts, vehicle, ...added];

@@ -3,17 +3,7 @@ import { BAG_G, BAG_JAR_ML, CUSTOMARY_JARS_ML } from "../../formulation/containe
 import { isKnown, weakestRoot, type Figure } from "../../quantities/figure.ts";
 import { ends, type Quantity } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
-import {
-  list,
-  oneOf,
-  optional,
-  plainNumber,
-  quantity,
-  section,
-  statements,
-  text,
-  type SectionOf,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { derived, filled, found, foundFrom } from "../found.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import type { PaintOfColour } from "../paint-as-made.ts";
@@ -24,41 +14,44 @@ interface Filled {
   readonly containersMl: readonly number[];
 }
 
-const HELD = section({
-  slug: text,
-  ml: plainNumber,
+const HELD = d.section({
+  slug: d.text,
+  ml: d.plainNumber,
   massG: derived(
-    quantity({ unit: "g", kind: "significant", digits: 3, word: "fillHolds" }),
+    d.quantity({ unit: "g", kind: "significant", digits: 3, word: "fillHolds" }),
     ({ density }: Pick<Filled, "density"> & { readonly ml: number }) => ({ density }),
-    { name: ({ ml }) => `${ml} ml x density` },
+    {
+      name: ({ ml }) => `${ml} ml x density`,
+      byHand: ["lamp-black.fill.fillings.paint.holds.40-ml.massG", "40 x 1.2155", 48.62],
+    },
     (v, { ml }) => heldMassG(ml, v.density),
   ),
 });
 
-const FILLING = section({
+const FILLING = d.section({
   /** "paint", "lamp-black-poured", "lamp-black-tapped". */
-  slug: text,
+  slug: d.text,
   /** The pigment, where it is a dry one. */
-  pigment: optional(text),
-  packing: oneOf(["paint", "poured", "tapped"]),
-  holds: found(list(HELD), ({ density, containersMl }: Filled) =>
+  pigment: d.optional(d.text),
+  packing: d.oneOf(["paint", "poured", "tapped"]),
+  holds: found(d.list(HELD), ({ density, containersMl }: Filled) =>
     containersMl.map((ml) => filled(HELD, { slug: `${ml}-ml`, ml, density })),
   ),
   takesMlPer100g: derived(
-    quantity({ unit: "ml", kind: "significant", digits: 3, word: "fillTakes" }),
+    d.quantity({ unit: "ml", kind: "significant", digits: 3, word: "fillTakes" }),
     ({ density }: Filled) => ({ density }),
     { name: "100 g / density", example: [{ density: 1.25 }, 80] },
     (v) => takenVolumeMl(100, v.density),
   ),
 });
-export type Filling = SectionOf<typeof FILLING>;
+export type Filling = d.SectionOf<typeof FILLING>;
 
 const fill = foundFrom<PaintOfColour>();
 
 /** What jars and tubes hold, and the reverse. */
-export const FILL = section({
+export const FILL = d.section({
   /** The paint, and each dry pigment poured and tapped. */
-  fillings: fill.found(list(FILLING), ({ colour: { sizes }, pigments, oil }) => {
+  fillings: fill.found(d.list(FILLING), ({ colour: { sizes }, pigments, oil }) => {
     const containersMl = [...new Set([...sizes.map(({ ml }) => ml), ...CUSTOMARY_JARS_ML])].sort(
       (one, other) => one - other,
     );
@@ -81,7 +74,7 @@ export const FILL = section({
     ];
   }),
   /** Whether 100 g of a dry pigment fill a jar. */
-  sentences: fill.found(statements, ({ pigments }) => pigments.flatMap(jarSentence)),
+  sentences: fill.found(d.statements, ({ pigments }) => pigments.flatMap(jarSentence)),
 });
 
 /** Whether a bag of the dry pigment fills the customary jar; nothing where poured and tapped contradict each other. */

@@ -15,16 +15,7 @@ import { at } from "../../quantities/at.ts";
 import { isKnown, knownValue } from "../../quantities/figure.ts";
 import { said } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import {
-  listed,
-  optional,
-  quantity,
-  section,
-  statements,
-  word,
-  type SectionOf,
-  SHARE,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { following, foundFrom, wordFollowing, type Amounts } from "../found.ts";
 import { blendedFigure } from "../pigments/blended-figure.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
@@ -72,17 +63,19 @@ const oil = foundFrom<
 >();
 
 /** Oil demand, packing and finish of the paint as made. */
-export const OIL = section({
+export const OIL = d.section({
   oilAbsorptionGPer100g: oil.found(
-    listed(quantity({ ...DEMAND, word: "oilAbsorption" }), { after: "oil.mainOilGPer100g" }),
+    d.listed(d.quantity({ ...DEMAND, word: "oilAbsorption" }), { after: "oil.mainOilGPer100g" }),
     ({ demand }) => demand.oilAbsorption,
+    ["lamp-black.oil.oilAbsorptionGPer100g", "that of its only pigment", 72],
   ),
   oilIndexGPer100g: oil.found(
-    listed(quantity({ ...DEMAND, word: "oilIndex" })),
+    d.listed(d.quantity({ ...DEMAND, word: "oilIndex" })),
     ({ demand }) => demand.oilIndex,
+    ["lamp-black.oil.oilIndexGPer100g", "as recorded", 99],
   ),
   oilIndexClass: wordFollowing(
-    word("oilIndexClass"),
+    d.word("oilIndexClass"),
     ["oilIndexGPer100g"],
     {
       name: "class of oil index",
@@ -97,17 +90,20 @@ export const OIL = section({
     (v) => oilIndexRuling(v.oilIndexGPer100g).spans,
   ),
   /** Of the dry pigment, mixed where there are several. */
-  pigmentDensityGPerCm3: oil.found(quantity({ ...DENSITY, word: "density" }), ({ parts }) =>
-    blendedFigure(
-      parts,
-      "densityGPerCm3",
-      ["densityGPerCm3"],
-      { name: "blend by volume", unit: "g/cm3" },
-      blendDensityGPerCm3,
-    ),
+  pigmentDensityGPerCm3: oil.found(
+    d.quantity({ ...DENSITY, word: "density" }),
+    ({ parts }) =>
+      blendedFigure(
+        parts,
+        "densityGPerCm3",
+        ["densityGPerCm3"],
+        { name: "blend by volume", unit: "g/cm3" },
+        blendDensityGPerCm3,
+      ),
+    ["lamp-black.oil.pigmentDensityGPerCm3", "that of its only pigment", 1.8],
   ),
   oilGPer100cm3: following(
-    listed(quantity({ unit: "g/100 cm3", kind: "decimal", digits: 0, word: "oilByVolume" })),
+    d.listed(d.quantity({ unit: "g/100 cm3", kind: "decimal", digits: 0, word: "oilByVolume" })),
     ["oilIndexGPer100g", "pigmentDensityGPerCm3"],
     {
       name: "oil index x density of the pigment",
@@ -116,7 +112,7 @@ export const OIL = section({
     (v) => oilGPer100cm3(v.oilIndexGPer100g, v.pigmentDensityGPerCm3),
   ),
   cpvc: following(
-    listed(quantity({ ...SHARE, word: "cpvc" })),
+    d.listed(d.quantity({ ...d.SHARE, word: "cpvc" })),
     ["oilAbsorptionGPer100g", "pigmentDensityGPerCm3"],
     {
       name: "CPVC = 1/(1 + OA rho/93.5)",
@@ -126,18 +122,18 @@ export const OIL = section({
     (v) => criticalPigmentVolumeConcentration(v.oilAbsorptionGPer100g, v.pigmentDensityGPerCm3),
   ),
   finenessOfGrindUm: recorded(
-    listed(quantity({ unit: "um", kind: "significant", digits: 2, word: "finenessOfGrind" }), {
+    d.listed(d.quantity({ unit: "um", kind: "significant", digits: 2, word: "finenessOfGrind" }), {
       after: "oil.gloss60",
     }),
     "finenessOfGrindUm",
   ),
   /** How much of its CPVC the paste acts by: clumps hold oil. */
   dispersionFactor: oil.found(
-    quantity({ unit: "1", kind: "decimal", digits: 2, word: "dispersionFactor" }),
+    d.quantity({ unit: "1", kind: "decimal", digits: 2, word: "dispersionFactor" }),
     (paste) => openedPaste(paste).factor,
   ),
   effectiveCpvc: following(
-    listed(quantity({ ...SHARE, word: "effectiveCpvc" })),
+    d.listed(d.quantity({ ...d.SHARE, word: "effectiveCpvc" })),
     ["cpvc", "dispersionFactor"],
     {
       name: "CPVC x dispersion factor",
@@ -148,25 +144,26 @@ export const OIL = section({
     (v) => effectiveCpvc(v.cpvc, v.dispersionFactor),
   ),
   pvc: oil.derived(
-    listed(quantity({ ...SHARE, word: "pvc" })),
+    d.listed(d.quantity({ ...d.SHARE, word: "pvc" })),
     (paint) => inputs(paint, bindingAdditions(paint.additions), paint.solvents),
     {
       name: ({ additions }) =>
         `PVC = pigment volume / (pigment + ${bindingAdditions(additions).length === 0 ? "oil" : "oil and medium"} volume)`,
       source: "bierwagen-hay-1975",
+      byHand: ["lamp-black.oil.pvc", "(100 / 1.8) / (100 / 1.8 + 99 / 0.931)", 0.34316],
     },
     (v, { additions }) => pvcOfFilm(v, bindingAdditions(additions)),
   ),
   /** Oil of the dry film: what fat and lean are judged by. */
   oilVolumeFraction: following(
-    quantity({ ...SHARE, word: "oilVolumeFraction" }),
+    d.quantity({ ...d.SHARE, word: "oilVolumeFraction" }),
     ["pvc"],
     { name: "1 - PVC", example: [{ pvc: 0.35 }, 0.65] },
     (v) => 1 - v.pvc,
   ),
   /** Oil that a volume of the wet paint takes before its film counts as fat. */
   oilBeforeFat: oil.derived(
-    listed(quantity({ ...SHARE, word: "oilBeforeFat" }), { silentAt: [0] }),
+    d.listed(d.quantity({ ...d.SHARE, word: "oilBeforeFat" }), { silentAt: [0] }),
     (paint) => inputs(paint, paint.additions, paint.solvents),
     {
       name: `oil added until ${FAT_ABOVE * 100} % of the dry film is oil / volume of the wet paint`,
@@ -181,10 +178,14 @@ export const OIL = section({
       );
     },
   ),
-  reducedPvc: oil.found(listed(quantity({ ...OVER_CPVC, word: "reducedPvc" })), reducedPvcFigure),
+  reducedPvc: oil.found(
+    d.listed(d.quantity({ ...OVER_CPVC, word: "reducedPvc" })),
+    reducedPvcFigure,
+    ["lamp-black.oil.reducedPvc", "0.34316 / 0.41909, its CPVC", 0.8188],
+  ),
   /** Over the effective CPVC: what the finish is judged by. */
   effectiveReducedPvc: following(
-    listed(quantity({ ...OVER_CPVC, word: "effectiveReducedPvc" })),
+    d.listed(d.quantity({ ...OVER_CPVC, word: "effectiveReducedPvc" })),
     ["reducedPvc", "dispersionFactor"],
     {
       name: "PVC / CPVC",
@@ -194,16 +195,26 @@ export const OIL = section({
     (v) => v.reducedPvc / v.dispersionFactor,
   ),
   paintDensityGPerCm3: oil.derived(
-    listed(quantity({ ...DENSITY, word: "paintDensity" })),
+    d.listed(d.quantity({ ...DENSITY, word: "paintDensity" })),
     (paint) => inputs(paint, paint.additions),
-    { name: "mass / volume of all that is in it" },
+    {
+      name: "mass / volume of all that is in it",
+      byHand: ["lamp-black.oil.paintDensityGPerCm3", "its two lots weigh 1.215 and 1.216", 1.2155],
+    },
     (v, { additions }) => paintDensityGPerCm3(components(v, additions)),
   ),
   /** Share of the wet paint's mass that is dry pigment: between a ratio of paints and one of pigments. */
   pigmentMassFraction: oil.derived(
-    quantity({ ...SHARE, word: "pigmentMassFraction" }),
+    d.quantity({ ...d.SHARE, word: "pigmentMassFraction" }),
     (paint) => massInputs(paint, paint.additions),
-    { name: "mass of dry pigment / mass of all that is in it" },
+    {
+      name: "mass of dry pigment / mass of all that is in it",
+      byHand: [
+        "lamp-black.oil.pigmentMassFraction",
+        "100 / (100 + 99 + 0.396), the drier 0.4 % of 99",
+        0.501515,
+      ],
+    },
     (v, { additions }) => {
       const massG =
         additions.reduce((sum, { slug }) => sum + at(v, `percent ${slug}`) / 100, 1) *
@@ -213,9 +224,12 @@ export const OIL = section({
   ),
   /** Dry pigment in a millilitre from the tube. */
   pigmentGPerMl: oil.derived(
-    listed(quantity({ unit: "g/ml", kind: "significant", digits: 2, word: "pigmentByVolume" })),
+    d.listed(d.quantity({ unit: "g/ml", kind: "significant", digits: 2, word: "pigmentByVolume" })),
     (paint) => inputs(paint, paint.additions),
-    { name: "mass of dry pigment / volume of all that is in it" },
+    {
+      name: "mass of dry pigment / volume of all that is in it",
+      byHand: ["lamp-black.oil.pigmentGPerMl", "1.2155 x 0.501515", 0.60959],
+    },
     (v, { additions }) => {
       const parts = components(v, additions);
       const massG = parts.reduce((sum, one) => sum + one.massG, 0);
@@ -224,27 +238,32 @@ export const OIL = section({
   ),
   /** Share of the wet paint's volume that stays in the film. */
   volumeSolids: oil.derived(
-    listed(quantity({ ...SHARE, word: "volumeSolids" }), { silentAt: [1, "not stated"] }),
+    d.listed(d.quantity({ ...d.SHARE, word: "volumeSolids" }), { silentAt: [1, "not stated"] }),
     (paint) => inputs(paint, paint.additions, paint.solvents),
-    { name: "volume of all but thinner / volume of the wet paint" },
+    {
+      name: "volume of all but thinner / volume of the wet paint",
+      byHand: ["lamp-black.oil.volumeSolids", "no thinner in it", 1],
+    },
     (v, { additions }) => volumeSolids(components(v, additions)),
   ),
   /** Of the oil index what the vehicle alone is, where other oils were added to it. */
   mainOilGPer100g: oil.found(
-    optional(listed(quantity({ ...DEMAND, word: "mainOil" }), { after: "oil.oilIndexGPer100g" })),
+    d.optional(
+      d.listed(d.quantity({ ...DEMAND, word: "mainOil" }), { after: "oil.oilIndexGPer100g" }),
+    ),
     ({ demand: { oilIndex, mainOil } }) =>
       mainOil === oilIndex || !isKnown(mainOil) ? undefined : mainOil,
   ),
-  finish: oil.found(listed(word("finish"), { after: "oil.effectiveReducedPvc" }), finishFigure),
+  finish: oil.found(d.listed(d.word("finish"), { after: "oil.effectiveReducedPvc" }), finishFigure),
   gloss60: recorded(
-    listed(quantity({ unit: "GU", kind: "significant", digits: 2, word: "gloss60" }), {
+    d.listed(d.quantity({ unit: "GU", kind: "significant", digits: 2, word: "gloss60" }), {
       after: "oil.finish",
     }),
     "gloss60",
   ),
-  body: seen(word("body"), "body"),
-  oilSeparation: seen(word("oilSeparation"), "oilSeparation"),
-  reasons: oil.found(statements, (paint) => [
+  body: seen(d.word("body"), "body"),
+  oilSeparation: seen(d.word("oilSeparation"), "oilSeparation"),
+  reasons: oil.found(d.statements, (paint) => [
     ...paint.demand.reasons,
     ...said(OIL_RULES, {
       pigments: paint.parts,
@@ -261,10 +280,10 @@ export const OIL = section({
     }),
   ]),
   /** A measurement and an estimate, or two of the record's own figures, that disagree beyond tolerance. */
-  contradictions: oil.found(statements, (paint) =>
+  contradictions: oil.found(d.statements, (paint) =>
     [paint.demand.contradiction, finishRulings(paint).contradiction].filter(
       (one) => one !== undefined,
     ),
   ),
 });
-export type OilSection = SectionOf<typeof OIL>;
+export type OilSection = d.SectionOf<typeof OIL>;

@@ -24,14 +24,12 @@ export function acrossWhites(tints: readonly TintSection[], records: Records): S
         at.massRatio.value > HARDLY_ANY_WHITE
       )
         return [];
-      return [
-        {
-          white: white.name,
-          a: at.a.value,
-          b: at.b.value,
-          uncertainty: { a: at.a.uncertainty ?? 0, b: at.b.uncertainty ?? 0 },
-        },
-      ];
+      return {
+        white: white.name,
+        a: at.a.value,
+        b: at.b.value,
+        uncertainty: { a: at.a.uncertainty ?? 0, b: at.b.uncertainty ?? 0 },
+      };
     });
     return reached.length < 2 ? [] : [whitesRuling(L, reached)];
   });

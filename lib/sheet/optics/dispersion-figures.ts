@@ -7,30 +7,22 @@ import { remembered } from "../../quantities/remembered.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { drawdownRecords } from "../record-inputs.ts";
-import {
-  listed,
-  quantity,
-  section,
-  SHARE,
-  statement,
-  type SectionOf,
-  NAMED,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import { commonWhite, comparedLadders, type Fits } from "../tints/strength.ts";
 import { weighedPaint } from "../tints/paint-conversion.ts";
 
 /** The mulled paint's strength beside the milled one's, in one white. */
-export const DISPERSION = section({
+export const DISPERSION = d.section({
   /** The paint of the same pigment on the other sheet. */
-  other: NAMED,
-  white: NAMED,
-  strength: listed(quantity({ ...SHARE, word: "mulledStrength" }), {
+  other: d.NAMED,
+  white: d.NAMED,
+  strength: d.listed(d.quantity({ ...d.SHARE, word: "mulledStrength" }), {
     after: "optics.tintingStrengthByVolume",
   }),
-  sentence: statement,
+  sentence: d.statement,
 });
-type DispersionFigures = SectionOf<typeof DISPERSION>;
+type DispersionFigures = d.SectionOf<typeof DISPERSION>;
 
 /** The same pigment mulled and milled: measured where both were let down in a white, else of a mulled paint what to expect. */
 export function dispersionFigures(

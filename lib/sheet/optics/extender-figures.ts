@@ -1,16 +1,7 @@
 import { extendedPaint, type ExtenderStatement } from "../../optics/mixtures/mixed-coefficients.ts";
 import type { RecordRoot } from "../../quantities/figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
-import {
-  listed,
-  number,
-  ONE_PLACE,
-  plainNumber,
-  section,
-  statement,
-  type SectionOf,
-  NAMED,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { filled, foundFrom } from "../found.ts";
 import { notationFigure, type Origin } from "../notations/lab-figures.ts";
 import { opacityChart } from "./opacity-chart.ts";
@@ -34,22 +25,23 @@ interface Extended {
 const extended = foundFrom<Extended>();
 
 /** A black let down with volumes of an extender medium: L* (D65/10), gloss included. */
-export const EXTENDER = section({
-  colour: extended.found(NAMED, ({ paint: { slug, record } }) => ({ slug, name: record.name })),
-  volumes: extended.found(plainNumber, ({ ruling }) => ruling.values.volumes),
+export const EXTENDER = d.section({
+  colour: extended.found(d.NAMED, ({ paint: { slug, record } }) => ({ slug, name: record.name })),
+  volumes: extended.found(d.plainNumber, ({ ruling }) => ruling.values.volumes),
   fromL: extended.found(
-    listed(number({ ...ONE_PLACE, word: "extendedFromL" })),
+    d.listed(d.number({ ...d.ONE_PLACE, word: "extendedFromL" })),
     ({ ruling, origin }) => notationFigure(ruling.values.fromL, "1", origin),
   ),
-  toL: extended.found(listed(number({ ...ONE_PLACE, word: "extendedToL" })), ({ ruling, origin }) =>
-    notationFigure(ruling.values.toL, "1", origin),
+  toL: extended.found(
+    d.listed(d.number({ ...d.ONE_PLACE, word: "extendedToL" })),
+    ({ ruling, origin }) => notationFigure(ruling.values.toL, "1", origin),
   ),
-  sentence: extended.found(statement, ({ ruling, paint }) => ({
+  sentence: extended.found(d.statement, ({ ruling, paint }) => ({
     ...ruling,
     values: { ...ruling.values, colour: paint.record.name },
   })),
 });
-export type ExtenderFigures = SectionOf<typeof EXTENDER>;
+export type ExtenderFigures = d.SectionOf<typeof EXTENDER>;
 
 /**
  * An extender medium shown for what it is, in the workshop's strength reference:

@@ -11,16 +11,7 @@ import type { Quantity, Interval } from "../../quantities/interval.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { Colour } from "../../records/records.ts";
-import {
-  list,
-  number,
-  oneOf,
-  quantity,
-  section,
-  statement,
-  text,
-  type SectionOf,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { filled, foundFrom } from "../found.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
 import { notationFigure, type Origin } from "../notations/lab-figures.ts";
@@ -60,18 +51,18 @@ const DEPTH_L = { unit: "1", kind: "decimal", digits: 0 } as const;
 const DEPTH_VALUE = { unit: "1", kind: "decimal", digits: 1 } as const;
 
 /** One finish as one geometry meets it; satin, excluded, is an estimate's two ends, its screen colour their middle. */
-const FINISH_DEPTH = section({
+const FINISH_DEPTH = d.section({
   /** "glossy-excluded" */
-  slug: one.found(text, ({ depth: { finish, specular } }) => `${finish}-${specular}`),
-  finish: one.found(oneOf<Finish>(["glossy", "satin", "matte"]), ({ depth }) => depth.finish),
-  specular: one.found(oneOf(["excluded", "included"]), ({ depth }) => depth.specular),
-  L: one.found(quantity({ ...DEPTH_L, word: "labL" }), (of) => oneOrBoth(of.depth.L, of)),
-  value: one.found(quantity({ ...DEPTH_VALUE, word: "munsellValue" }), (of) =>
+  slug: one.found(d.text, ({ depth: { finish, specular } }) => `${finish}-${specular}`),
+  finish: one.found(d.oneOf<Finish>(["glossy", "satin", "matte"]), ({ depth }) => depth.finish),
+  specular: one.found(d.oneOf(["excluded", "included"]), ({ depth }) => depth.specular),
+  L: one.found(d.quantity({ ...DEPTH_L, word: "labL" }), (of) => oneOrBoth(of.depth.L, of)),
+  value: one.found(d.quantity({ ...DEPTH_VALUE, word: "munsellValue" }), (of) =>
     oneOrBoth(of.depth.value, of),
   ),
   ...SCREEN_IF_KNOWN,
 });
-export type FinishDepth = SectionOf<typeof FINISH_DEPTH>;
+export type FinishDepth = d.SectionOf<typeof FINISH_DEPTH>;
 
 interface GlossOfMasstone {
   readonly told: GlossDepth;
@@ -83,22 +74,23 @@ interface GlossOfMasstone {
 const gloss = foundFrom<GlossOfMasstone>();
 
 /** The masstone glossy and matte, to an eye that looks past the glare. */
-export const GLOSS_DEPTH = section({
-  sentence: gloss.found(statement, ({ told }) => told.ruling),
-  glossyL: gloss.found(number({ ...DEPTH_L, word: "glossyL" }), ({ glossy, derived }) =>
+export const GLOSS_DEPTH = d.section({
+  sentence: gloss.found(d.statement, ({ told }) => told.ruling),
+  glossyL: gloss.found(d.number({ ...DEPTH_L, word: "glossyL" }), ({ glossy, derived }) =>
     notationFigure(glossy.L[0], "1", derived),
   ),
-  matteL: gloss.found(number({ ...DEPTH_L, word: "matteL" }), ({ matte, derived }) =>
+  matteL: gloss.found(d.number({ ...DEPTH_L, word: "matteL" }), ({ matte, derived }) =>
     notationFigure(matte.L[0], "1", derived),
   ),
-  glossyValue: gloss.found(number({ ...DEPTH_VALUE, word: "glossyValue" }), ({ glossy, derived }) =>
-    notationFigure(glossy.value[0], "1", derived),
+  glossyValue: gloss.found(
+    d.number({ ...DEPTH_VALUE, word: "glossyValue" }),
+    ({ glossy, derived }) => notationFigure(glossy.value[0], "1", derived),
   ),
-  matteValue: gloss.found(number({ ...DEPTH_VALUE, word: "matteValue" }), ({ matte, derived }) =>
+  matteValue: gloss.found(d.number({ ...DEPTH_VALUE, word: "matteValue" }), ({ matte, derived }) =>
     notationFigure(matte.value[0], "1", derived),
   ),
   /** Glossy, satin, matte, each with gloss excluded and included. */
-  depths: gloss.found(list(FINISH_DEPTH), ({ told, grid, derived }) =>
+  depths: gloss.found(d.list(FINISH_DEPTH), ({ told, grid, derived }) =>
     told.depths.map((depth) => {
       const isOne = depth.L[0] === depth.L[1];
       const origin = isOne ? derived : { ...ESTIMATED, inputs: derived.inputs };
@@ -112,7 +104,7 @@ export const GLOSS_DEPTH = section({
     }),
   ),
 });
-export type GlossDepthFigures = SectionOf<typeof GLOSS_DEPTH>;
+export type GlossDepthFigures = d.SectionOf<typeof GLOSS_DEPTH>;
 
 /** Glossy, satin and matte, gloss excluded as the eye does it and included; nothing where the reading can't tell. */
 export function glossFigures(colour: Colour): GlossDepthFigures | undefined {

@@ -5,20 +5,7 @@ import { derivedFigure } from "../../quantities/derived-figure.ts";
 import { bounded, isKnown, type Figure } from "../../quantities/figure.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import type { Statement } from "../../quantities/statement.ts";
-import {
-  interval,
-  list,
-  listed,
-  optional,
-  plain,
-  quantity,
-  section,
-  statement,
-  statements,
-  word,
-  type SectionOf,
-  SHARE,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { filled, foundFrom, type Amounts } from "../found.ts";
 import type { PaintOfColour } from "../paint-as-made.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
@@ -62,31 +49,33 @@ const optics = foundFrom<
 const OPPOSITE = { "at least": "at most", "at most": "at least" } as const;
 
 /** Strength, hiding, glaze, what gloss does to depth, and how K and S were fitted. */
-export const OPTICS = section({
+export const OPTICS = d.section({
   /** That theory does not hold for a pigment of it, and nothing of it is predicted. */
-  notPredicted: optics.found(optional(statement), ({ colour, records }) =>
+  notPredicted: optics.found(d.optional(d.statement), ({ colour, records }) =>
     effectOfPigments(colour, records),
   ),
   /** Beside the workshop's reference: by mass, and tube to tube. */
   tintingStrength: optics.found(
-    listed(quantity({ ...SHARE, word: "tintingStrength" })),
+    d.listed(d.quantity({ ...d.SHARE, word: "tintingStrength" })),
     ({ strength }) => strength.byMass,
+    ["lamp-black.optics.tintingStrength", "it is the workshop's reference", 1],
   ),
   tintingStrengthByVolume: optics.found(
-    listed(quantity({ ...SHARE, word: "tintingStrengthByVolume" })),
+    d.listed(d.quantity({ ...d.SHARE, word: "tintingStrengthByVolume" })),
     ({ strength }) => strength.byVolume,
+    ["lamp-black.optics.tintingStrengthByVolume", "it is the workshop's reference", 1],
   ),
   contrastRatio: optics.found(
-    listed(quantity({ unit: "1", kind: "decimal", digits: 2, word: "contrastRatio" })),
+    d.listed(d.quantity({ unit: "1", kind: "decimal", digits: 2, word: "contrastRatio" })),
     ({ films }) => contrastFigure(films),
   ),
   hidingFilmUm: optics.found(
-    listed(quantity({ unit: "um", kind: "significant", digits: 2, word: "hidingFilm" })),
+    d.listed(d.quantity({ unit: "um", kind: "significant", digits: 2, word: "hidingFilm" })),
     ({ films }) => hidingFilmFigure(films),
   ),
   /** Of a millilitre from the tube, in a film that just hides. */
   coverageCm2PerMl: optics.found(
-    listed(quantity({ unit: "cm2/ml", kind: "significant", digits: 2, word: "coverage" })),
+    d.listed(d.quantity({ unit: "cm2/ml", kind: "significant", digits: 2, word: "coverage" })),
     ({ films: { told }, hidingFilmUm: hidingFilm, oil: { volumeSolids } }) => {
       if (told === undefined) return hidingFilm;
       // The thinner the film that hides, the further it goes.
@@ -100,10 +89,11 @@ export const OPTICS = section({
         bound,
       );
     },
+    ["lamp-black.optics.coverageCm2PerMl", "10 000 / 5.69147, the film that hides", 1757.015],
   ),
   /** S X of the film that opacity is judged by: what a dark paint's transparency goes by. */
   scatteringPower: optics.found(
-    listed(interval({ unit: "1", kind: "significant", digits: 2, word: "scatteringPower" }), {
+    d.listed(d.interval({ unit: "1", kind: "significant", digits: 2, word: "scatteringPower" }), {
       after: "optics.opacityClass",
     }),
     ({ colour, films: { told }, inFilm, fits, records }) =>
@@ -116,17 +106,19 @@ export const OPTICS = section({
       ),
   ),
   opacityClass: optics.found(
-    listed(word("opacityClass"), { after: "optics.dispersion.strength" }),
+    d.listed(d.word("opacityClass"), { after: "optics.dispersion.strength" }),
     opacityFigure,
   ),
   /** The colour in films over white, thinnest first: its undertone. */
-  glaze: optics.found(optional(list(GLAZE_STEP)), ({ colour, films: { told }, fits, records }) =>
-    told === undefined ? undefined : glaze(told, colour, fits.get(colour.slug), records),
+  glaze: optics.found(
+    d.optional(d.list(GLAZE_STEP)),
+    ({ colour, films: { told }, fits, records }) =>
+      told === undefined ? undefined : glaze(told, colour, fits.get(colour.slug), records),
   ),
   /** For the hiding curve, as worked out from its films. */
   hidingCurve: optics.found(
-    optional(
-      plain<readonly { readonly filmUm: number; readonly contrastRatio: number }[]>({
+    d.optional(
+      d.plain<readonly { readonly filmUm: number; readonly contrastRatio: number }[]>({
         type: "array",
         items: { type: "object", required: ["filmUm", "contrastRatio"] },
       }),
@@ -134,25 +126,25 @@ export const OPTICS = section({
     ({ films: { told } }) => (told === undefined ? undefined : hidingCurve(told)),
   ),
   /** Flakes that mirror, and light that is given out, are beneath no surface that could be taken off. */
-  gloss: optics.found(optional(GLOSS_DEPTH), ({ colour, records }) =>
+  gloss: optics.found(d.optional(GLOSS_DEPTH), ({ colour, records }) =>
     effectOfPigments(colour, records) === undefined ? glossFigures(colour) : undefined,
   ),
   /** Of an extender medium: how little it lightens. */
-  extender: optics.found(optional(EXTENDER), ({ colour, family, fits, records }) =>
+  extender: optics.found(d.optional(EXTENDER), ({ colour, family, fits, records }) =>
     extenderFigures(colour, family, fits, records),
   ),
   /** Where the same pigment was drawn down mulled and milled. */
-  dispersion: optics.found(optional(DISPERSION), ({ dispersed }) => dispersed.figures),
+  dispersion: optics.found(d.optional(DISPERSION), ({ dispersed }) => dispersed.figures),
   /** What the white makes of it, at each L* that two whites reach; and whites of the range it was not let down in. */
-  acrossWhites: optics.found(statements, ({ tints, records }) => acrossWhites(tints, records)),
+  acrossWhites: optics.found(d.statements, ({ tints, records }) => acrossWhites(tints, records)),
   /** Absent where the drawdowns carry none: then each tint says why. */
-  fit: optics.found(optional(FIT), ({ colour, fits, records }) => {
+  fit: optics.found(d.optional(FIT), ({ colour, fits, records }) => {
     const fit = fits.get(colour.slug);
     return fit?.kind === "fit"
       ? filled(FIT, { fit, drawdowns: drawdownRecords(colour, records), records })
       : undefined;
   }),
-  reasons: optics.found(statements, (of) => {
+  reasons: optics.found(d.statements, (of) => {
     const judgedBy = opacityOf(of)?.reason;
     return [
       ...of.strength.reasons,
@@ -165,7 +157,7 @@ export const OPTICS = section({
     ];
   }),
 });
-export type OpticsSection = SectionOf<typeof OPTICS>;
+export type OpticsSection = d.SectionOf<typeof OPTICS>;
 
 export function opticsSection(
   ofColour: PaintOfColour,

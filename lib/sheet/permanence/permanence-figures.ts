@@ -22,39 +22,23 @@ import {
 } from "../../quantities/figure.ts";
 import { said } from "../../quantities/statement.ts";
 import { FORMS } from "../../records/schema/terms.ts";
-import {
-  flag,
-  list,
-  listed,
-  notation,
-  number,
-  oneOf,
-  optional,
-  plain,
-  quantity,
-  section,
-  statements,
-  texts,
-  word,
-  type SectionOf,
-  ONE_PLACE,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { STANDING_OR_NONE } from "../drying/drying-figures.ts";
 import { foundFrom, type Amounts } from "../found.ts";
 import type { PaintOfColour } from "../paint-as-made.ts";
 import { blueWoolFigure, categoryFigure, noExpectation } from "./light-figures.ts";
 import { permanenceForms } from "./permanence-forms.ts";
 
-const FORM = section({
-  slug: oneOf(FORMS),
-  underStandard: flag,
-  category: notation("lightfastnessCategory"),
-  deltaEab: optional(number({ ...ONE_PLACE, word: "deltaEab" })),
+const FORM = d.section({
+  slug: d.oneOf(FORMS),
+  underStandard: d.flag,
+  category: d.notation("lightfastnessCategory"),
+  deltaEab: d.optional(d.number({ ...d.ONE_PLACE, word: "deltaEab" })),
   /** As the record names them. */
-  standards: texts,
-  exposures: texts,
+  standards: d.texts,
+  exposures: d.texts,
 });
-export type FormFigures = SectionOf<typeof FORM>;
+export type FormFigures = d.SectionOf<typeof FORM>;
 
 /** What the figures of a colour's permanence are found from, beside one another. */
 export interface PermanenceOfColour extends PaintOfColour {
@@ -72,13 +56,17 @@ const light = foundFrom<
 >();
 
 /** What light does to the colour, and what else harms it. */
-export const PERMANENCE = section({
+export const PERMANENCE = d.section({
   /** By its own exposure, or stated; what it rests on is `basis`, and only the first is a category under the standard. */
-  category: light.found(listed(notation("lightfastnessCategory")), categoryFigure),
-  basis: light.found(oneOf(BASES), ({ facts: { ruling } }) => basisOf(ruling)),
+  category: light.found(d.listed(d.notation("lightfastnessCategory")), categoryFigure, [
+    "lamp-black.permanence.category",
+    "0.9 is less than 4, the end of category I",
+    "I",
+  ]),
+  basis: light.found(d.oneOf(BASES), ({ facts: { ruling } }) => basisOf(ruling)),
   /** For an estimate, which is worded as an expectation and never as a category. */
   expectation: light.found(
-    listed(word("lightfastnessExpectation")),
+    d.listed(d.word("lightfastnessExpectation")),
     ({ colour, pigments, facts: { ruling }, read: inputs }) =>
       ruling.expectation === undefined
         ? notStated(
@@ -95,13 +83,13 @@ export const PERMANENCE = section({
           }),
   ),
   blueWool: light.found(
-    listed(quantity({ unit: "1", kind: "significant", digits: 1, word: "blueWool" }), {
+    d.listed(d.quantity({ unit: "1", kind: "significant", digits: 1, word: "blueWool" }), {
       after: "permanence.deltaEab",
     }),
     ({ pigments, records }) => blueWoolFigure(pigments, records),
   ),
   deltaEab: light.found(
-    listed(number({ ...ONE_PLACE, word: "deltaEab" })),
+    d.listed(d.number({ ...d.ONE_PLACE, word: "deltaEab" })),
     ({ colour, facts: { ruling }, forms, read }) => {
       const weakest = weakestForm(ruling.forms)?.form;
       const changed = forms.find(({ slug }) => slug === weakest)?.deltaEab;
@@ -111,29 +99,30 @@ export const PERMANENCE = section({
         ? takenFrom(changed, `${changed.method}, of the form that changed most`)
         : changed;
     },
+    ["lamp-black.permanence.deltaEab", "its exposure", 0.9],
   ),
   standing: light.found(STANDING_OR_NONE, ({ facts: { ruling } }) => ruling.standing),
   /** Masstone and tint apart, each as it was exposed or stated. */
-  forms: light.found(list(FORM), ({ colour, facts: { ruling, stated } }) =>
+  forms: light.found(d.list(FORM), ({ colour, facts: { ruling, stated } }) =>
     permanenceForms(colour, ruling.forms, stated),
   ),
   /** Of a mixture, the pigments that decide, by name. */
-  weakest: light.found(texts, ({ pigments, facts: { byPigments } }) =>
+  weakest: light.found(d.texts, ({ pigments, facts: { byPigments } }) =>
     pigments.length <= 1 ? [] : byPigments.weakest,
   ),
-  reasons: light.found(statements, ({ facts, blueWool }) =>
+  reasons: light.found(d.statements, ({ facts, blueWool }) =>
     said(PERMANENCE_REASONS, { ...facts, blueWoolReference: knownValue(blueWool) }),
   ),
-  sensitivities: light.found(statements, ({ facts, blueWool }) =>
+  sensitivities: light.found(d.statements, ({ facts, blueWool }) =>
     said(SENSITIVITIES, { ...facts, blueWoolReference: knownValue(blueWool) }),
   ),
   /** What a label may say of it. */
-  label: light.found(plain<LabelLightfastness>({ type: "string" }), ({ facts: { ruling } }) =>
+  label: light.found(d.plain<LabelLightfastness>({ type: "string" }), ({ facts: { ruling } }) =>
     labelLightfastness(ruling),
   ),
   /** An exposure and a stated or expected lightfastness that disagree. */
-  contradictions: light.found(statements, ({ facts, blueWool }) =>
+  contradictions: light.found(d.statements, ({ facts, blueWool }) =>
     said(PERMANENCE_CONTRADICTIONS, { ...facts, blueWoolReference: knownValue(blueWool) }),
   ),
 });
-export type PermanenceSection = SectionOf<typeof PERMANENCE>;
+export type PermanenceSection = d.SectionOf<typeof PERMANENCE>;

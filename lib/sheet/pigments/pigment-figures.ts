@@ -19,23 +19,7 @@ import type { Records } from "../../records/records.ts";
 import type { PigmentRecord } from "../../records/schema/pigment.ts";
 import type { VehicleKind } from "../../records/schema/terms.ts";
 import type { VehicleRecord } from "../../records/schema/vehicle.ts";
-import {
-  figureForm,
-  list,
-  notation,
-  number,
-  optional,
-  orUndefined,
-  plain,
-  quantity,
-  section,
-  text,
-  word,
-  workshopAlone,
-  type Declared,
-  type SectionOf,
-  SHARE,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { found, type Amounts, type Found } from "../found.ts";
 import { recordedFigure } from "../recorded-figure.ts";
 import { vehicleRecord, WORKSHOP } from "../record-inputs.ts";
@@ -59,8 +43,8 @@ export interface RecordedVehicle extends Recorded<VehicleRecord> {
 
 /** A figure only where it is recorded, and the currency with it. */
 const PRICE = found(
-  workshopAlone(
-    optional(number({ unit: "currency/kg", kind: "decimal", digits: 2, word: "price" })),
+  d.workshopAlone(
+    d.optional(d.number({ unit: "currency/kg", kind: "decimal", digits: 2, word: "price" })),
   ),
   ({
     record: { pricePerKg },
@@ -79,7 +63,7 @@ const PRICE = found(
 );
 
 /** What a pigment's record says, else what a handbook expects of it. */
-function recordedOr<D extends Declared<Figure<Quantity>>>(
+function recordedOr<D extends d.Declared<Figure<Quantity>>>(
   part: D,
   key:
     | "densityGPerCm3"
@@ -88,7 +72,7 @@ function recordedOr<D extends Declared<Figure<Quantity>>>(
     | "bulkDensityTappedGPerMl",
   handbook: "densities" | "oilAbsorptions" | "looseDensities" | "tappedDensities",
 ): Found<D, RecordedPigment> {
-  const { unit } = figureForm(part);
+  const { unit } = d.figureForm(part);
   const how = ({ slug, record, known, inputs }: RecordedPigment): Figure<Quantity> =>
     orHandbook(
       recordedFigure(record[key], { unit, wanting: `pigments.${slug}.${key}`, inputs }),
@@ -117,80 +101,87 @@ function told<V extends string | number>(
 }
 
 /** What a pigment's record tells of it, or what the tables expect of one of its Colour Index name. */
-export const PIGMENT_FACTS = section({
+export const PIGMENT_FACTS = d.section({
   densityGPerCm3: recordedOr(
-    quantity({ unit: "g/cm3", kind: "significant", digits: 3, word: "density" }),
+    d.quantity({ unit: "g/cm3", kind: "significant", digits: 3, word: "density" }),
     "densityGPerCm3",
     "densities",
   ),
   oilAbsorptionGPer100g: recordedOr(
-    quantity({ unit: "g/100 g", kind: "significant", digits: 3, word: "oilAbsorption" }),
+    d.quantity({ unit: "g/100 g", kind: "significant", digits: 3, word: "oilAbsorption" }),
     "oilAbsorptionGPer100g",
     "oilAbsorptions",
   ),
   bulkDensityLooseGPerMl: recordedOr(
-    quantity({ unit: "g/ml", kind: "significant", digits: 2, word: "bulkDensityLoose" }),
+    d.quantity({ unit: "g/ml", kind: "significant", digits: 2, word: "bulkDensityLoose" }),
     "bulkDensityLooseGPerMl",
     "looseDensities",
   ),
   bulkDensityTappedGPerMl: recordedOr(
-    quantity({ unit: "g/ml", kind: "significant", digits: 2, word: "bulkDensityTapped" }),
+    d.quantity({ unit: "g/ml", kind: "significant", digits: 2, word: "bulkDensityTapped" }),
     "bulkDensityTappedGPerMl",
     "tappedDensities",
   ),
   /** Only where the record tells no chemistry. */
   formula: found(
-    optional(notation("formula")),
+    d.optional(d.notation("formula")),
     ({ record, known: { identity }, inputs }: RecordedPigment) =>
       record.chemistry === undefined
         ? told<string>(identity?.formula, "", identity, inputs)
         : undefined,
   ),
   mineral: found(
-    optional(notation("mineral")),
+    d.optional(d.notation("mineral")),
     ({ record: { mineral }, known: { identity }, inputs }: RecordedPigment) =>
       mineral === undefined
         ? told<string>(identity?.mineral, "", identity, inputs)
         : sourceFigure<string>("stated", mineral, { unit: "", method: "as recorded", inputs }),
+    [
+      "titanium-white.pigments.titanium-dioxide.mineral",
+      "its row of pigments.csv",
+      "rutile or anatase",
+    ],
   ),
   introduced: found(
-    optional(number({ unit: "1", kind: "decimal", digits: 0, word: "introduced" })),
+    d.optional(d.number({ unit: "1", kind: "decimal", digits: 0, word: "introduced" })),
     ({ known: { identity }, inputs }: RecordedPigment) =>
       told(identity?.year, "1", identity, inputs),
+    ["titanium-white.pigments.titanium-dioxide.introduced", "its row of pigments.csv", 1920],
   ),
   expectedOpacity: found(
-    optional(word("expectedOpacity")),
+    d.optional(d.word("expectedOpacity")),
     ({ known: { opacity }, inputs }: RecordedPigment) =>
       told<string>(opacity?.opacity, "", opacity, inputs),
   ),
   particleSizeUm: found(
-    quantity({ unit: "um", kind: "significant", digits: 2, word: "particleSize" }),
+    d.quantity({ unit: "um", kind: "significant", digits: 2, word: "particleSize" }),
     ({ slug, record, inputs }: RecordedPigment) =>
       recordedFigure(record.particle?.sizeUm, {
         unit: "um",
         wanting: `pigments.${slug}.particle.sizeUm`,
         inputs,
       }),
+    ["lamp-black.pigments.lamp-black.particleSizeUm", "as recorded", [0.06, 0.12]],
   ),
 });
-export type PigmentFacts = SectionOf<typeof PIGMENT_FACTS>;
+export type PigmentFacts = d.SectionOf<typeof PIGMENT_FACTS>;
 
 /** A pigment of the colour, with the figures that everything else starts from. */
-export const PIGMENT = section({
-  slug: text,
-  name: text,
-  colourIndexName: optional(text),
-  colourIndexNumber: optional(text),
-  casNumber: optional(text),
-  massFraction: number({ ...SHARE, word: "massFraction" }),
+export const PIGMENT = d.section({
+  slug: d.text,
+  name: d.text,
+  colourIndexName: d.optional(d.text),
+  colourIndexNumber: d.optional(d.text),
+  casNumber: d.optional(d.text),
+  massFraction: d.number({ ...d.SHARE, word: "massFraction" }),
   ...PIGMENT_FACTS.shape.members,
   /** Only where the record has one. */
   pricePerKg: PRICE,
 });
-export type PigmentPart = SectionOf<typeof PIGMENT>;
+export type PigmentPart = d.SectionOf<typeof PIGMENT>;
 
 const OIL = found(
-  orUndefined(plain<Oil>({ type: "string" })),
+  d.orUndefined(d.plain<Oil>({ type: "string" })),
   ({ record }: RecordedVehicle) => record.oil,
 );
 
@@ -215,14 +206,14 @@ function oilDensity({ slug, record, inputs, records }: RecordedVehicle): Figure<
 const OIL_DENSITY = { unit: "g/cm3", kind: "significant", digits: 3 } as const;
 
 /** The oil that the colour is made in. */
-export const VEHICLE = section({
-  slug: text,
-  name: text,
+export const VEHICLE = d.section({
+  slug: d.text,
+  name: d.text,
   oil: OIL,
-  densityGPerCm3: found(quantity({ ...OIL_DENSITY, word: "oilDensity" }), oilDensity),
+  densityGPerCm3: found(d.quantity({ ...OIL_DENSITY, word: "oilDensity" }), oilDensity),
   pricePerKg: PRICE,
 });
-export type VehiclePart = SectionOf<typeof VEHICLE>;
+export type VehiclePart = d.SectionOf<typeof VEHICLE>;
 
 export interface RecordedAddition extends RecordedVehicle {
   /** Its share of the oil, and where the record says it. */
@@ -251,17 +242,17 @@ function metalOnOil(
 }
 
 /** A drier, medium or thinner on top of pigment and oil. */
-export const ADDITION = section({
-  slug: text,
-  name: text,
-  kind: plain<VehicleKind>({ type: "string" }),
+export const ADDITION = d.section({
+  slug: d.text,
+  name: d.text,
+  kind: d.plain<VehicleKind>({ type: "string" }),
   oil: OIL,
   /** Of a drier, each metal that bears on drying, by mass on the oil [%]. */
   metals: found(
-    list(
-      section({
-        slug: plain<DrierMetal>({ type: "string" }),
-        percentOfOil: quantity({
+    d.list(
+      d.section({
+        slug: d.plain<DrierMetal>({ type: "string" }),
+        percentOfOil: d.quantity({
           unit: "%",
           kind: "significant",
           digits: 2,
@@ -277,11 +268,12 @@ export const ADDITION = section({
   ),
   /** By mass on the oil [%]. */
   percentOfOil: found(
-    number({ unit: "%", kind: "significant", digits: 2, word: "percentOfOil" }),
+    d.number({ unit: "%", kind: "significant", digits: 2, word: "percentOfOil" }),
     ({ recordedPercent, dose: inputs }: RecordedAddition) =>
       sourceFigure("stated", recordedPercent, { unit: "%", method: "as recorded", inputs }),
+    ["lamp-black.additions.cobalt-zirconium-drier.percentOfOil", "as recorded", 0.4],
   ),
-  densityGPerCm3: found(quantity({ ...OIL_DENSITY, word: "additionDensity" }), oilDensity),
+  densityGPerCm3: found(d.quantity({ ...OIL_DENSITY, word: "additionDensity" }), oilDensity),
   pricePerKg: PRICE,
 });
-export type AdditionPart = SectionOf<typeof ADDITION>;
+export type AdditionPart = d.SectionOf<typeof ADDITION>;

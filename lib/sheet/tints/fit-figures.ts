@@ -6,19 +6,7 @@ import { sourceFigure, type Figure, type RecordRoot } from "../../quantities/fig
 import type { Records } from "../../records/records.ts";
 import { whiteColour } from "./drawdown-set.ts";
 import { notationFigure } from "../notations/lab-figures.ts";
-import {
-  list,
-  number,
-  ONE_PLACE,
-  optional,
-  plainNumber,
-  section,
-  series,
-  statement,
-  statements,
-  type SectionOf,
-  NAMED,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { foundFrom } from "../found.ts";
 import { GEOMETRY } from "../notations/notation-figures.ts";
 import { RATIO_KIND } from "./tint-figures.ts";
@@ -27,19 +15,19 @@ import { predictedFrom } from "./tint-steps.ts";
 const CONSTANT = { unit: "1", kind: "decimal", digits: 3 } as const;
 
 /** K and S over the fit's wavelengths, in units of the white's own S, to one part of white by mass. */
-const COEFFICIENTS = section({
-  white: NAMED,
+const COEFFICIENTS = d.section({
+  white: d.NAMED,
   ratioKind: RATIO_KIND,
-  K: series("seriesK"),
+  K: d.series("seriesK"),
   /** Relative standard uncertainties [1]. */
-  KUncertainty: series("seriesKUncertainty"),
+  KUncertainty: d.series("seriesKUncertainty"),
   /** Absent where the drawdowns only bound it. */
-  S: optional(series("seriesS")),
-  SUncertainty: optional(series("seriesSUncertainty")),
+  S: d.optional(d.series("seriesS")),
+  SUncertainty: d.optional(d.series("seriesSUncertainty")),
   /** What S hardly passes (97.5 %), where only that is told. */
-  SUpper: optional(series("seriesSUpper")),
+  SUpper: d.optional(d.series("seriesSUpper")),
 });
-export type CoefficientFigures = SectionOf<typeof COEFFICIENTS>;
+export type CoefficientFigures = d.SectionOf<typeof COEFFICIENTS>;
 
 /** A colour's fit, and what it was made from. */
 interface FitOfColour {
@@ -50,47 +38,47 @@ interface FitOfColour {
 const fitted = foundFrom<FitOfColour>();
 
 /** How K and S were fitted, and what they are. */
-export const FIT = section({
+export const FIT = d.section({
   geometry: fitted.found(GEOMETRY, ({ fit }) => fit.geometry),
   /** Which surface constants were taken off, and why those. */
-  surface: fitted.found(statement, ({ fit }) => surfaceRuling(fit.surface)),
-  k1: fitted.found(number({ ...CONSTANT, word: "surfaceK1" }), (of) =>
+  surface: fitted.found(d.statement, ({ fit }) => surfaceRuling(fit.surface)),
+  k1: fitted.found(d.number({ ...CONSTANT, word: "surfaceK1" }), (of) =>
     surfaceConstant(of.fit.surface.surface.k1, of),
   ),
-  k2: fitted.found(number({ ...CONSTANT, word: "surfaceK2" }), (of) =>
+  k2: fitted.found(d.number({ ...CONSTANT, word: "surfaceK2" }), (of) =>
     surfaceConstant(of.fit.surface.surface.k2, of),
   ),
   weightedResidual: fitted.found(
-    number({ unit: "1", kind: "significant", digits: 2, word: "weightedResidual" }),
+    d.number({ unit: "1", kind: "significant", digits: 2, word: "weightedResidual" }),
     ({ fit, drawdowns }) =>
       notationFigure(fit.chiSquare, "1", {
         ...predictedFrom(drawdowns),
         method: "mean square of residual over the noise of reading and weighing",
       }),
   ),
-  quality: fitted.found(statement, ({ fit: { whites, chiSquare } }) => {
+  quality: fitted.found(d.statement, ({ fit: { whites, chiSquare } }) => {
     const letDowns = whites.flatMap(({ steps }) => steps).filter(isUsed);
     return fitQualityRuling(chiSquare, letDowns.length - whites.length);
   }),
   masstoneResidualDeltaE00: fitted.found(
-    number({ ...ONE_PLACE, word: "masstoneResidual" }),
+    d.number({ ...d.ONE_PLACE, word: "masstoneResidual" }),
     ({ fit, drawdowns }) =>
       notationFigure(at(fit.drawdowns, 0).residualDeltaE00, "1", predictedFrom(drawdowns)),
   ),
   /** Whether S is a figure or only a bound. */
-  scattering: fitted.found(statement, ({ fit }) => fit.scattering),
-  remarks: fitted.found(statements, ({ fit }) => fit.remarks),
+  scattering: fitted.found(d.statement, ({ fit }) => fit.scattering),
+  remarks: fitted.found(d.statements, ({ fit }) => fit.remarks),
   /** Drawdowns that could not be used, with the reason. */
-  leftOut: fitted.found(statements, ({ fit }) => fit.leftOut),
+  leftOut: fitted.found(d.statements, ({ fit }) => fit.leftOut),
   grid: fitted.found(
-    section({ startNm: plainNumber, stepNm: plainNumber, count: plainNumber }),
+    d.section({ startNm: d.plainNumber, stepNm: d.plainNumber, count: d.plainNumber }),
     ({ fit }) => fit.grid,
   ),
-  whites: fitted.found(list(COEFFICIENTS), (of) =>
+  whites: fitted.found(d.list(COEFFICIENTS), (of) =>
     of.fit.whites.map((white) => coefficients(white, of)),
   ),
 });
-export type FitFigures = SectionOf<typeof FIT>;
+export type FitFigures = d.SectionOf<typeof FIT>;
 
 function surfaceConstant(value: number, { fit, drawdowns }: FitOfColour): Figure<number> {
   const { by } = fit.surface;

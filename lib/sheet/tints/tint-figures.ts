@@ -1,20 +1,6 @@
 import type { TintStatement } from "../../optics/tints/tint-statement.ts";
 import { RATIO_KINDS } from "../../records/schema/terms.ts";
-import {
-  list,
-  map,
-  number,
-  oneOf,
-  optional,
-  plain,
-  plainNumber,
-  section,
-  statement,
-  statementAmong,
-  text,
-  type SectionOf,
-  ONE_PLACE,
-} from "../declaration.ts";
+import * as d from "../declaration.ts";
 import { GLOSS_EXCLUDED } from "../notations/gloss-excluded.ts";
 import {
   GEOMETRY,
@@ -26,55 +12,55 @@ import {
 import { STRENGTH_PARTS } from "./strength-parts.ts";
 
 /** Colour to white by mass, as the record says it: "1:20". */
-export const MASS_RATIO = plain<string>({ type: "string", pattern: "^[0-9.]+:[0-9.]+$" });
-export const RATIO_KIND = oneOf(RATIO_KINDS);
+export const MASS_RATIO = d.plain<string>({ type: "string", pattern: "^[0-9.]+:[0-9.]+$" });
+export const RATIO_KIND = d.oneOf(RATIO_KINDS);
 
-const TINT_STEP = section({
+const TINT_STEP = d.section({
   massRatio: MASS_RATIO,
   /** The same as a number, 1:20 is .05; orders the ladder. */
-  colourShare: plainNumber,
+  colourShare: d.plainNumber,
   standing: STANDING,
-  geometry: optional(GEOMETRY),
+  geometry: d.optional(GEOMETRY),
   lab: LAB_BY_VIEWING,
-  munsell: optional(MUNSELL),
+  munsell: d.optional(MUNSELL),
   ...SCREEN_IF_KNOWN,
-  glossExcluded: optional(GLOSS_EXCLUDED),
+  glossExcluded: d.optional(GLOSS_EXCLUDED),
   /** About 68 %, in Delta-E00; on predicted steps. */
-  uncertainty: optional(plainNumber),
+  uncertainty: d.optional(d.plainNumber),
   /** On measured steps: how far the fit misses it, and how far it would if left out. */
-  residualDeltaE00: optional(number({ ...ONE_PLACE, word: "residual" })),
-  leaveOneOutDeltaE00: optional(number({ ...ONE_PLACE, word: "leaveOneOut" })),
+  residualDeltaE00: d.optional(d.number({ ...d.ONE_PLACE, word: "residual" })),
+  leaveOneOutDeltaE00: d.optional(d.number({ ...d.ONE_PLACE, word: "leaveOneOut" })),
   /** On a measured step that the other drawdowns contradict. */
-  suspect: optional(statement),
+  suspect: d.optional(d.statement),
 });
-export type TintStep = SectionOf<typeof TINT_STEP>;
+export type TintStep = d.SectionOf<typeof TINT_STEP>;
 
-const AT_LIGHTNESS = section({
-  a: number({ ...ONE_PLACE, word: "labA" }),
-  b: number({ ...ONE_PLACE, word: "labB" }),
-  massRatio: number({ unit: "1", kind: "significant", digits: 2, word: "massRatio" }),
+const AT_LIGHTNESS = d.section({
+  a: d.number({ ...d.ONE_PLACE, word: "labA" }),
+  b: d.number({ ...d.ONE_PLACE, word: "labB" }),
+  massRatio: d.number({ unit: "1", kind: "significant", digits: 2, word: "massRatio" }),
   /** For print; only where a spectrum is predicted. */
-  lab: optional(LAB_BY_VIEWING),
+  lab: d.optional(LAB_BY_VIEWING),
   ...SCREEN_IF_KNOWN,
-  glossExcluded: optional(GLOSS_EXCLUDED),
+  glossExcluded: d.optional(GLOSS_EXCLUDED),
 });
-export type AtLightness = SectionOf<typeof AT_LIGHTNESS>;
+export type AtLightness = d.SectionOf<typeof AT_LIGHTNESS>;
 
 /** L* at which colours are compared in a white, from the palest: keys of `atL`. */
 export const LIGHTNESS_KEYS = ["70", "50", "30"] as const;
 export type EqualLightness = (typeof LIGHTNESS_KEYS)[number];
 
 /** What the colour does in one white. */
-export const TINT = section({
-  white: section({ slug: text, name: text, colourIndexName: optional(text) }),
+export const TINT = d.section({
+  white: d.section({ slug: d.text, name: d.text, colourIndexName: d.optional(d.text) }),
   standing: STANDING,
   massRatioKind: RATIO_KIND,
-  steps: list(TINT_STEP),
-  atL: map(LIGHTNESS_KEYS, AT_LIGHTNESS),
-  sentence: statementAmong<TintStatement>(),
+  steps: d.list(TINT_STEP),
+  atL: d.map(LIGHTNESS_KEYS, AT_LIGHTNESS),
+  sentence: d.statementAmong<TintStatement>(),
   /** Why nothing is predicted between the measured steps, where nothing is. */
-  refusal: optional(statement),
+  refusal: d.optional(d.statement),
   /** White to one part of the colour at L* 50: of paint by mass and by volume, and of the dry pigment in them by mass. */
-  strengthParts: optional(STRENGTH_PARTS),
+  strengthParts: d.optional(STRENGTH_PARTS),
 });
-export type TintSection = SectionOf<typeof TINT>;
+export type TintSection = d.SectionOf<typeof TINT>;

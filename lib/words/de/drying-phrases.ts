@@ -19,7 +19,7 @@ import {
 export const ACTS: Readonly<Record<DrierRow["acts"], string>> = {
   surface: "trocknet von der Oberfläche her",
   through: "trocknet durch",
-  auxiliary: "hilft den anderen Trockenstoffen",
+  auxiliary: "unterstützt die anderen Sikkative",
 };
 
 /** What a finger finds of a film that is not dry to the touch. */
@@ -30,7 +30,7 @@ export const CONDITIONS = { filmThicknessUm: "Filmdicke", temperatureC: "Tempera
 export const CHANGES: Readonly<Record<MediumChange, string>> = {
   drying: "die Trocknung",
   finish: "den Glanzgrad",
-  "fat over lean": "fett auf mager",
+  "fat over lean": "die Regel „fett auf mager“",
   yellowing: "die Vergilbung",
 };
 
@@ -94,7 +94,7 @@ export function takesNoPart(subject: string, v: Acting): string {
 }
 
 export function drier({ metal, percentOnOil }: Of<"added-drier">): string {
-  return `${METALS[metal].de}-Trockenstoff (${withUnit(significant(percentOnOil, 2), "%")} Metall auf Öl)`;
+  return `${METALS[metal].de}-Sikkativ (${withUnit(significant(percentOnOil, 2), "%")} Metall auf Öl)`;
 }
 
 export function film({ filmThicknessUm, classFilmUm, factor }: Of<"thick-film-slows">): string {
@@ -129,10 +129,10 @@ export function trial({
 }
 
 export function beside({ touchDryDays, expectedDays }: Of<"trial-slower-than-expected">): string {
-  return `grifftrocken in ${dayCount(touchDryDays, "dative")} gegen ${significant(expectedDays, 2)}`;
+  return `grifftrocken in ${dayCount(touchDryDays, "dative")} statt in ${significant(expectedDays, 2)}`;
 }
 
 export function oilOfFilm({ oilVolumeFraction }: Of<"lean-film">): string {
   const judged = typeof oilVolumeFraction === "number" ? "" : ", nach der Mitte der Schätzung";
-  return `${judged}: Öl ${percent(oilVolumeFraction)} des trockenen Films nach Volumen`;
+  return `${judged}: Nach Volumen macht Öl ${percent(oilVolumeFraction)} des trockenen Films aus`;
 }

@@ -44,8 +44,8 @@ export function times(ratio: number): string {
   return `${decimals(ratio, 1)}-mal`;
 }
 
-export function fold(ratio: number): string {
-  return `${decimals(ratio, 1)}-Fache`;
+export function factor(ratio: number): string {
+  return decimals(ratio, 1);
 }
 
 export function finish(
@@ -57,12 +57,12 @@ export function finish(
       ? `; die Schätzung reicht ${fromTo(spans.map((each) => FINISHES[each].de))}`
       : "";
   return sentence(
-    `${FINISHES[expected].de} zu erwarten: die PVK liegt bei ${decimals(reducedPvc, 2)} der wirksamen KPVK, ${because}${reach}`,
+    `${FINISHES[expected].de} zu erwarten: Die PVK liegt bei ${decimals(reducedPvc, 2)} der wirksamen KPVK, ${because}${reach}`,
   );
 }
 
 export function gauge({ finenessOfGrindUm, limitUm }: Of<"opened-by-fineness">): string {
-  return `das Grindometer zeigt ${micrometres(finenessOfGrindUm)} (bis ${micrometres(limitUm)} gilt als gut dispergiert)`;
+  return `Das Grindometer zeigt ${micrometres(finenessOfGrindUm)} (bis ${micrometres(limitUm)} gilt als gut dispergiert)`;
 }
 
 export function filling({ pigment, massG, takenMl }: Of<"fills-the-jar">): string {

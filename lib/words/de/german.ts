@@ -1,6 +1,6 @@
 /** Translation, to be reviewed by a reader of trade German. */
 import { CRITERIA, limitsText } from "./lot-phrases.ts";
-import type { Words } from "../words.ts";
+import type { OwnWords } from "../words.ts";
 import { within } from "../phrases.ts";
 import { contributionWords } from "../contribution-name.ts";
 import { tableWords } from "../table-words.ts";
@@ -17,7 +17,7 @@ const PAGES = pageWords("de");
 
 const TINTS = tintWords("de");
 
-export const GERMAN: Words = {
+export const GERMAN: OwnWords = {
   language: "de",
   about: ABOUT,
   reach: (classes) => listed(classes, "or"),

@@ -56,7 +56,7 @@ export function belowWhat({
   others,
 }: Omit<Of<"below-its-limit">, "ingredients" | "massFraction">): string {
   if (ate !== undefined && upTo !== undefined && unit !== undefined) {
-    return `bringt das Gemisch${others === undefined ? "" : `, mit ${named(others)},`} auf einen Schätzwert von ${withUnit(significant(ate, 2), unit)}, und der liegt über ${withUnit(significant(upTo, 3), unit)}`;
+    return `bringt das Gemisch${others === undefined ? "" : `, mit ${named(others)},`} auf einen Schätzwert von ${withUnit(significant(ate, 2), unit)}, der über ${withUnit(significant(upTo, 3), unit)} liegt`;
   }
   return limit === undefined ? "ist zu wenig, um zu zählen" : `bleibt unter ${percent(limit)}`;
 }

@@ -12,13 +12,13 @@ export const CRITERIA = criteriaIn(
     oilIndex: "Ölindex",
     density: "Dichte",
   },
-  "g auf 100 g",
+  "g auf 100\u00a0g",
 );
 
 export const { limitsText, figureOf, withUncertainty } = criterionFigures(CRITERIA, {
   atMost: "höchstens",
   to: "bis",
-  beforeUnit: " ",
+  beforeUnit: "\u00a0",
   numbers: NUMBERS,
 });
 
@@ -32,10 +32,9 @@ export const CHARTED: Readonly<Record<Charted, string>> = {
 export const PARTS = { masstone: "Der Vollton", "let-down": "Die Aufhellung" } as const;
 
 export const NOT_READ = {
-  masstone:
-    "Von ihrem Vollton ist kein Spektrum aufgezeichnet: das Urteil sagt nichts über den Vollton.",
+  masstone: "Vom Vollton ist kein Spektrum aufgezeichnet: Das Urteil sagt nichts über den Vollton.",
   "let-down":
-    "Von einer Aufhellung ist kein Spektrum aufgezeichnet: das Urteil sagt nichts über die Farbstärke.",
+    "Von einer Aufhellung ist kein Spektrum aufgezeichnet: Das Urteil sagt nichts über die Farbstärke.",
   both: "Weder vom Vollton noch von einer Aufhellung ist ein Spektrum aufgezeichnet.",
 } as const;
 

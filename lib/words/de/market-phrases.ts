@@ -4,7 +4,7 @@ import { dateWords, sentence } from "./phrases.ts";
 /** Since when, and whether the act was read. */
 export function since({ since: from, standing }: InForce, ...before: readonly string[]): string {
   const recalled = standing === "memory" ? ", aus dem Gedächtnis zitiert" : "";
-  return `(${[...before, `seit ${dateWords(from)}`].join(" ")}${recalled})`;
+  return `(${[...before, `seit dem ${dateWords(from)}`].join(" ")}${recalled})`;
 }
 
 export function inForce(act: InForce, entry?: string): string {
@@ -16,7 +16,7 @@ export function forbidden({ basis, buyers }: InForce, words: string): string {
   const plain = (text: string): string => text.trim().replace(/\.$/, "");
   const unless =
     basis === undefined || buyers === undefined
-      ? "keine Rechtsgrundlage ist aufgezeichnet, daher wird sie hier nicht angeboten"
+      ? "eine Rechtsgrundlage ist nicht aufgezeichnet; die Farbe wird hier daher nicht angeboten"
       : `Verkauf nur an: ${plain(buyers)}; Rechtsgrundlage: ${plain(basis)}`;
   return sentence(`${words}; ${unless}`);
 }

@@ -42,11 +42,11 @@ type NotJudged = {
 
 export function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string {
   if (contrast !== undefined)
-    return `ihre Aufhellungen lassen dort den Grund durchscheinen (Kontrastverhältnis ${decimals(contrast, 2)}), und ein deckender Auftrag sieht anders aus`;
+    return `Die Aufhellungen lassen dort den Grund durchscheinen (Kontrastverhältnis ${decimals(contrast, 2)}), und ein deckender Auftrag sieht anders aus`;
   if (wantedL === undefined || nearestL === undefined)
-    return "dazu braucht es eine Messung des Volltons und eine Aufhellung nahe L* 50";
+    return "Dazu sind eine Messung des Volltons und eine Aufhellung nahe L* 50 nötig";
   const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;
   if (wantedL > masstoneMax + aboveMasstone)
-    return "sie ist selbst zu hell, um dort viel zu bewirken";
-  return `dazu braucht es eine Aufhellung nahe ${lightnessText(wantedL)}; die nächste liegt bei ${lightnessText(nearestL)}`;
+    return "Die Farbe ist selbst zu hell, um dort viel zu bewirken";
+  return `Dazu ist eine Aufhellung nahe ${lightnessText(wantedL)} nötig; die nächste liegt bei ${lightnessText(nearestL)}`;
 }

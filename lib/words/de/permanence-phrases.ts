@@ -2,7 +2,7 @@ import type { ExpectedContradiction } from "../../permanence/expected-contradict
 import type { ExposureStatement, StatedContradiction } from "../../permanence/exposure.ts";
 import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
 import { EXPECTED, FORMS, wordOf } from "../closed-sets.ts";
-import { pigmentWord } from "../pigment-words.ts";
+import type { Substance } from "../words.ts";
 import { bracketed, decimals, deltaEabText, listed, namesWithin, sentence } from "./phrases.ts";
 
 /** What the pigment does, of one and of several; what stands in the third place follows the circumstances. */
@@ -53,7 +53,7 @@ export function contradicted(
   held: string,
   than: string,
 ): string {
-  return `Hier belichtet hielt ${THE_FORM[form]} ${held} (wie in Kategorie\u00a0${exposed}, ${deltaEabText(meanDeltaEab)}) als ${than}; die Belichtung zählt.`;
+  return `Hier belichtet hielt sich ${THE_FORM[form]} ${held} (wie in Kategorie\u00a0${exposed}, ${deltaEabText(meanDeltaEab)}) als ${than}; die Belichtung zählt.`;
 }
 
 export function formWord(form: string | undefined): string | undefined {
@@ -64,21 +64,23 @@ export function formsListed(forms: readonly string[]): string {
   return listed(forms.map((form) => wordOf(FORMS, form, "de")));
 }
 
-export function hold(pigments: readonly string[]): string {
-  return pigments.length > 1 ? "halten" : "hält";
+export function are(pigments: readonly string[]): string {
+  return pigments.length > 1 ? "sind" : "ist";
 }
 
 /** What the pigment stands among in the list, unless that is its own name. */
-export function kindsBeside(kinds: string, pigment: string): string | undefined {
-  return kinds.toLowerCase() === pigment.toLowerCase()
-    ? undefined
-    : `Gruppe: ${pigmentWord(kinds, "de")}`;
+export function kindsBeside(
+  kinds: string,
+  pigment: string,
+  substance: Substance,
+): string | undefined {
+  return kinds.toLowerCase() === pigment.toLowerCase() ? undefined : `Gruppe: ${substance(kinds)}`;
 }
 
 /** Of the components of a mixture: the one whose loss is the likeliest. */
 export function leastLightfast(pigments: readonly string[], ground: string | undefined): string {
   return sentence(
-    `${namesWithin(pigments)} ${pigments.length > 1 ? "sind" : "ist"} am wenigsten lichtecht, soweit bekannt${bracketed(ground)}: darauf ist zu achten`,
+    `${namesWithin(pigments)} ${pigments.length > 1 ? "sind" : "ist"} am wenigsten lichtecht, soweit bekannt${bracketed(ground)}; darauf ist zu achten`,
   );
 }
 

@@ -17,7 +17,6 @@ export const {
   decimals,
   significant,
   percent,
-  gramsTo100,
   micrometres,
   degrees,
   millilitres,
@@ -27,6 +26,10 @@ export const {
   labText,
   surfaceConstants,
 } = printedFigures(ABOUT, NUMBERS);
+
+export function gramsTo100(grams: Quantity): string {
+  return withUnit(significant(grams, 2), "g/100\u00a0g");
+}
 
 /** A count of days stands after "in" or alone. */
 export type DayCase = "nominative" | "dative";
@@ -47,13 +50,13 @@ export function timesTheDays(factor: Quantity): string {
   return most <= 1 && least < 1 ? `${percent(factor)} der Tage` : `das ${text}-Fache der Tage`;
 }
 
-/** "a, b und c"; with semicolons where a name has a comma of its own. */
+/** "a, b und c"; with semicolons where a name has a comma of its own, as "0,2" has none. */
 export function listed(texts: readonly string[], before: keyof typeof JOINED = "and"): string {
   const [last = ""] = texts.slice(-1);
-  const stop = texts.length > 2 && texts.some((text) => text.includes(",")) ? ";" : ",";
+  const stop = texts.length > 2 && texts.some((text) => /,(?!\d)/.test(text)) ? ";" : ",";
   return texts.length < 2
     ? last
-    : `${texts.slice(0, -1).join(`${stop} `)}${stop === ";" ? stop : ""} ${JOINED[before]} ${last}`;
+    : `${texts.slice(0, -1).join(`${stop} `)} ${JOINED[before]} ${last}`;
 }
 
 export function namesWithin(names: readonly string[], before: keyof typeof JOINED = "and"): string {

@@ -3,14 +3,22 @@ import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { METALS, wordOf } from "../closed-sets.ts";
 import { HAZARD_EFFECTS } from "../hazard-effects.ts";
-import { listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
+import {
+  bracketed,
+  listed,
+  micrometres,
+  namesWithin,
+  sentence,
+  significant,
+  withUnit,
+} from "./phrases.ts";
 
 export const DUSTINESS = {
   "very dusty": "Ein stark staubendes Pulver",
   dusty: "Ein staubendes Pulver",
   "less dusty": "Ein schweres Pulver, das weniger staubt als die meisten",
   "not known":
-    "Wie stark das Pulver staubt, ist nicht aufgezeichnet; behandeln Sie es als stark staubend",
+    "Wie stark das Pulver staubt, ist nicht aufgezeichnet; behandeln Sie das Pigment als stark staubend",
 } as const;
 export const NATURES = {
   "fine carbon": "Der Staub von feinem Kohlenstoff kann brennen.",
@@ -20,11 +28,11 @@ export const NATURES = {
 
 /** What makes each kind of test hold no harm. */
 export const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
-  heat: "Mit Hitze: unter Absaugung oder im Freien, auf einem Metalllöffel, mit der Zange gehalten, und niemals mit einem Pigment aus Blei, Cadmium, Quecksilber, Arsen, Chromat, Antimon oder Kupfer.",
-  acid: "Mit Säure: ein Tropfen und nicht mehr, an frischer Luft, mit Handschuhen; niemals auf ein Sulfid-, Cyanid- oder Arsenpigment, in keiner Menge.",
+  heat: "Mit Hitze: unter Absaugung oder im Freien, auf einem Metalllöffel, den eine Zange hält, und niemals mit einem Pigment aus Blei, Cadmium, Quecksilber, Arsen, Chromat, Antimon oder Kupfer.",
+  acid: "Mit Säure: ein Tropfen und nicht mehr, an frischer Luft, mit Handschuhen; niemals auf ein Sulfid-, Cyanid- oder Arsenpigment, auch nicht in kleinster Menge.",
   lye: "Mit Lauge oder Soda: mit Handschuhen, und nicht in die Nähe der Augen.",
   peroxide:
-    "Mit Peroxid: drei Prozent und nicht stärker, mit Handschuhen, niemals in einem geschlossenen Gefäß.",
+    "Mit Peroxid: höchstens dreiprozentig, mit Handschuhen, niemals in einem geschlossenen Gefäß.",
   solvent: "Mit Lösemittel: an frischer Luft, und keine Flamme im Raum.",
 };
 
@@ -37,21 +45,14 @@ interface OfPigments {
   readonly pigments?: readonly string[];
 }
 
-export function pigments({ pigments: of }: OfPigments): string {
-  return of === undefined ? "Das Pigment" : namesWithin(of);
-}
-
-export function pigmentsDative({ pigments: of }: OfPigments): string {
-  return of === undefined ? "dem Pigment" : namesWithin(of);
+/** A caution, and behind it the pigments that it is of: their names are not bent, and so stand by themselves. */
+export function caution({ pigments: of = [] }: OfPigments, text: string): string {
+  return sentence(`${text}${bracketed(namesWithin(of))}`);
 }
 
 /** The pigments that a caution names, or the paint when it names none. */
 export function it({ pigments: of }: OfPigments): string {
   return of === undefined ? "die Farbe" : namesWithin(of);
-}
-
-export function itDative({ pigments: of }: OfPigments): string {
-  return of === undefined ? "der Farbe" : namesWithin(of);
 }
 
 /** As a reader knows it. */

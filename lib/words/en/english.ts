@@ -28,6 +28,7 @@ export const ENGLISH: Words = {
   numbers: NUMBERS,
   series: PAGES.optics.fit.series,
   ...tableWords("en"),
+  substance: (named) => named,
   trade: TRADE,
   listed,
   lowerFirst: (text) => (PROPER.test(text) ? text : lowerFirst(text)),

@@ -7,8 +7,8 @@ import { bracketed, decimals, deltaE00Text, listed, sentence } from "./phrases.t
 /** Lamps as they are bought. */
 export const LAMP_NAMES: Readonly<Record<Lamp, string>> = {
   incandescent: "una lámpara incandescente o halógena",
-  led: "un LED blanco (4100 K)",
-  fluorescent: "un tubo fluorescente (4000 K)",
+  led: "un LED blanco (4100\u00a0K)",
+  fluorescent: "un tubo fluorescente (4000\u00a0K)",
 };
 
 const CHANGES = {

@@ -75,7 +75,7 @@ export function theWhite({ pigment, massFraction }: NamedShare): string {
 }
 
 export function alone({ daysInLinseed }: Pick<Acting, "daysInLinseed">): string {
-  return `solo en aceite de linaza ${dayCount(daysInLinseed)}`;
+  return `solo en aceite de linaza, ${dayCount(daysInLinseed)}`;
 }
 
 type Acting = Of<"pigment-speeds-drying" | "white-speeds-drying" | "pigment-slows-drying">;
@@ -116,7 +116,7 @@ export function trial({
 }: Of<"trial-decides">): string {
   const through =
     throughDryDays === undefined ? "" : `, seco en profundidad en ${dayCount(throughDryDays)}`;
-  const whose = toldBy === undefined ? "ensayo del taller" : "ensayo según otros";
+  const whose = toldBy === undefined ? "ensayo del taller" : "ensayo comunicado por otros";
   return `${whose}: seco al tacto en ${dayCount(touchDryDays)}${through}${bracketed(
     filmThicknessUm === undefined ? undefined : micrometres(filmThicknessUm),
     temperatureC === undefined ? undefined : degrees(temperatureC),
@@ -131,6 +131,6 @@ export function beside({ touchDryDays, expectedDays }: Of<"trial-slower-than-exp
 }
 
 export function oilOfFilm({ oilVolumeFraction }: Of<"lean-film">): string {
-  const judged = typeof oilVolumeFraction === "number" ? "" : ", por el medio de la estimación";
-  return `${judged}: aceite ${percent(oilVolumeFraction)} de la película seca en volumen`;
+  const judged = typeof oilVolumeFraction === "number" ? "" : ", según el centro de la estimación";
+  return `${judged}: el aceite es el ${percent(oilVolumeFraction)} de la película seca en volumen`;
 }

@@ -52,12 +52,12 @@ export function finish(
 ): string {
   const reach = spans.length > 1 ? `; la estimación va ${fromTo(spans, FINISHES)}` : "";
   return sentence(
-    `${FINISHES[expected].es} previsible: la PVC es ${decimals(reducedPvc, 2)} de la CPVC efectiva, así que ${because}${reach}`,
+    `${FINISHES[expected].es} previsible: la PVC es ${decimals(reducedPvc, 2)} veces la CPVC efectiva, así que ${because}${reach}`,
   );
 }
 
 export function gauge({ finenessOfGrindUm, limitUm }: Of<"opened-by-fineness">): string {
-  return `la galga marca ${micrometres(finenessOfGrindUm)} (hasta ${micrometres(limitUm)} cuenta como bien molido)`;
+  return `la galga marca ${micrometres(finenessOfGrindUm)} (hasta ${micrometres(limitUm)} se considera bien molido)`;
 }
 
 export function filling({ pigment, massG, takenMl }: Of<"fills-the-jar">): string {

@@ -52,7 +52,9 @@ export function belowWhat({
   if (ate !== undefined && upTo !== undefined && unit !== undefined) {
     return `lo que${others === undefined ? "" : `, con ${named(others)},`} lleva la mezcla a una estimación de ${withUnit(significant(ate, 2), unit)}, por encima de ${withUnit(significant(upTo, 3), unit)}`;
   }
-  return limit === undefined ? "demasiado poco para contar" : `por debajo del ${percent(limit)}`;
+  return limit === undefined
+    ? "demasiado poco para que cuente"
+    : `por debajo del ${percent(limit)}`;
 }
 
 export function counted(as: string): string {

@@ -12,7 +12,7 @@ export const CRITERIA = criteriaIn(
     oilIndex: "Índice de aceite",
     density: "Densidad",
   },
-  "g por 100 g",
+  "g por 100\u00a0g",
 );
 
 export const { limitsText, figureOf, withUncertainty } = criterionFigures(CRITERIA, {
@@ -39,5 +39,5 @@ export const NOT_READ = {
 
 export const WITHOUT_STRENGTH = {
   "pigment-fluoresces": "es fluorescente",
-  "pigment-is-flakes": "está hecho de laminillas",
+  "pigment-is-flakes": "está formado por laminillas",
 } as const;

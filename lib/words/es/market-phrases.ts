@@ -23,6 +23,6 @@ export function forbidden({ basis, buyers }: InForce, words: string): string {
   const unless =
     basis === undefined || buyers === undefined
       ? "no hay ninguna base legal registrada, así que aquí no se ofrece"
-      : `se vende solo a: ${plain(buyers)}; base legal: ${plain(basis)}`;
+      : `venta reservada a: ${plain(buyers)}; base legal: ${plain(basis)}`;
   return sentence(`${words}; ${unless}`);
 }

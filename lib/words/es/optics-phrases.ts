@@ -5,7 +5,7 @@ import { decimals, lightnessText, listed, within } from "./phrases.ts";
 export const KINDS = { pigment: "como pigmento seco", paint: "como pintura" } as const;
 
 export function extended({ colour }: { readonly colour?: string }): string {
-  return colour === undefined ? "color" : within(colour);
+  return colour === undefined ? "del color" : `de ${within(colour)}`;
 }
 
 /** In which white the two were held against each other. */
@@ -17,7 +17,7 @@ export function comparedIn({ white }: { readonly white?: string }): string {
 export function apart(changes: { readonly aChange: number; readonly bChange: number }): string {
   return listed(
     waysApart(changes).map(
-      ({ by, toward, axis }) => `más ${NEARER[toward]} en ${decimals(by, 1)} de ${axis}`,
+      ({ by, toward, axis }) => `más ${NEARER[toward]} (${decimals(by, 1)} en ${axis})`,
     ),
   );
 }
@@ -42,6 +42,6 @@ export function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string
     return "hace falta una medición del tono pleno y un rebaje cerca de L* 50";
   const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;
   if (wantedL > masstoneMax + aboveMasstone)
-    return "es por sí mismo demasiado pálido para hacer mucho en él";
+    return "es ya demasiado pálido para tener mucho efecto en él";
   return `hace falta un rebaje cerca de ${lightnessText(wantedL)}; el más próximo está en ${lightnessText(nearestL)}`;
 }

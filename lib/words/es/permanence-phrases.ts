@@ -3,7 +3,7 @@ import type { ExposureStatement, StatedContradiction } from "../../permanence/ex
 import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
 import { FORMS, wordOf } from "../closed-sets.ts";
 import { bracketed, decimals, deltaEabText, listed, namesWithin, sentence } from "./phrases.ts";
-import { pigmentWord } from "../pigment-words.ts";
+import type { Substance } from "../words.ts";
 
 /** What the pigment does, of one and of several. */
 export const EFFECTS: Readonly<
@@ -58,10 +58,12 @@ export function holds(pigments: readonly string[]): string {
 }
 
 /** What the pigment stands among in the list, unless that is its own name. */
-export function kindsBeside(kinds: string, pigment: string): string | undefined {
-  return kinds.toLowerCase() === pigment.toLowerCase()
-    ? undefined
-    : `entre: ${pigmentWord(kinds, "es")}`;
+export function kindsBeside(
+  kinds: string,
+  pigment: string,
+  substance: Substance,
+): string | undefined {
+  return kinds.toLowerCase() === pigment.toLowerCase() ? undefined : `grupo: ${substance(kinds)}`;
 }
 
 /** Of the components of a mixture: the one whose loss is the likeliest. */

@@ -32,12 +32,14 @@ export function dayCount(days: Quantity): string {
   return withUnit(significant(days, 2), significant(days, 2) === "1" ? "día" : "días");
 }
 
-/** "1.3-1.6 veces los días"; of what shortens them "30-50 % de los días". */
+/** "1.3-1.6 veces el número de días"; of what shortens them "el 30-50 % del número de días". */
 export function timesTheDays(factor: Quantity): string {
   const [least, most] = ends(factor);
   const text = significant(factor, 2);
-  if (text === "1") return "los mismos días";
-  return most <= 1 && least < 1 ? `${percent(factor)} de los días` : `${text} veces los días`;
+  if (text === "1") return "el mismo número de días";
+  return most <= 1 && least < 1
+    ? `el ${percent(factor)} del número de días`
+    : `${text} veces el número de días`;
 }
 
 /** "a, b y c"; with semicolons where a name has a comma of its own; "e" before i-, "u" before o-. */

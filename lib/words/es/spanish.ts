@@ -1,7 +1,7 @@
 /** Translation, to be reviewed by a reader of trade Spanish. */
 import { CRITERIA, limitsText } from "./lot-phrases.ts";
 import { lowerFirst } from "../letter-case.ts";
-import type { Words } from "../words.ts";
+import type { OwnWords } from "../words.ts";
 import { contributionWords } from "../contribution-name.ts";
 import { tableWords } from "../table-words.ts";
 import { pageWords } from "../pages/all-pages.ts";
@@ -17,7 +17,7 @@ const PAGES = pageWords("es");
 
 const TINTS = tintWords("es");
 
-export const SPANISH: Words = {
+export const SPANISH: OwnWords = {
   language: "es",
   about: ABOUT,
   reach: (classes) => listed(classes, "or"),

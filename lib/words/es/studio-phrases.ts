@@ -6,10 +6,10 @@ import { HAZARD_EFFECTS } from "../hazard-effects.ts";
 import { listed, micrometres, namesWithin, significant, withUnit } from "./phrases.ts";
 
 export const DUSTINESS = {
-  "very dusty": "Un polvo muy pulverulento",
-  dusty: "Un polvo pulverulento",
-  "less dusty": "Un polvo pesado, menos pulverulento que la mayoría",
-  "not known": "No está registrado cuán pulverulento es el polvo; tratarlo como muy pulverulento",
+  "very dusty": "Un pigmento que levanta mucho polvo",
+  dusty: "Un pigmento que levanta polvo",
+  "less dusty": "Un pigmento pesado, que levanta menos polvo que la mayoría",
+  "not known": "No está registrado cuánto polvo levanta; tratarlo como si levantara mucho",
 } as const;
 export const NATURES = {
   "fine carbon": "El polvo de carbono fino puede arder.",
@@ -20,11 +20,11 @@ export const NATURES = {
 /** What makes each kind of test hold no harm. */
 export const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
   heat: "Con calor: bajo extracción localizada o al aire libre, en una cuchara metálica sujeta con pinzas, y nunca con un pigmento de plomo, cadmio, mercurio, arsénico, cromato, antimonio o cobre.",
-  acid: "Con ácido: una gota y no más, al aire libre, con guantes; nunca sobre un sulfuro, un cianuro o un pigmento de arsénico, en ninguna cantidad.",
+  acid: "Con ácido: una gota y no más, en un lugar bien ventilado, con guantes; nunca sobre un sulfuro, un cianuro o un pigmento de arsénico, sea cual sea la cantidad.",
   lye: "Con sosa cáustica o carbonato sódico: con guantes, y lejos de los ojos.",
   peroxide:
-    "Con peróxido: al tres por ciento y no más fuerte, con guantes, nunca en un recipiente cerrado.",
-  solvent: "Con un disolvente: al aire libre, y sin llamas en la sala.",
+    "Con agua oxigenada: al tres por ciento y no más concentrada, con guantes, nunca en un recipiente cerrado.",
+  solvent: "Con un disolvente: en una sala bien ventilada, y sin ninguna llama.",
 };
 
 /** What the hazards of a label do, after a subject. */
@@ -42,6 +42,11 @@ interface OfPigments {
 
 export function pigments({ pigments: of }: OfPigments): string {
   return of === undefined ? "el pigmento" : namesWithin(of);
+}
+
+/** ": Lamp black" where a caution names pigments. */
+export function named({ pigments: of }: OfPigments): string {
+  return of === undefined ? "" : `: ${namesWithin(of)}`;
 }
 
 /** The pigments that a caution names, or the paint when it names none. */

@@ -11,7 +11,7 @@ export const DRYING_FIGURES = {
       "class by days to touch dry": {
         de: "Klasse nach Tagen bis grifftrocken",
         fr: "classe selon les jours jusqu’au sec au toucher",
-        es: "clase por días hasta seco al tacto",
+        es: "clase según los días hasta el secado al tacto",
       },
     },
   },
@@ -25,7 +25,7 @@ export const DRYING_FIGURES = {
       "no trial to through dry": {
         de: "kein Versuch bis durchgetrocknet",
         fr: "aucun essai mené jusqu’au sec à cœur",
-        es: "ningún ensayo hasta seco en profundidad",
+        es: "ningún ensayo hasta el secado en profundidad",
       },
     },
   },
@@ -33,7 +33,7 @@ export const DRYING_FIGURES = {
     en: "Touch dry, by rule of thumb",
     de: "Grifftrocken, nach Faustregel",
     fr: "Sec au toucher, selon la règle empirique",
-    es: "Seco al tacto, por regla práctica",
+    es: "Seco al tacto, según la regla práctica",
   },
   linseedDays: {
     en: "Linseed oil alone, touch dry",
@@ -42,9 +42,9 @@ export const DRYING_FIGURES = {
     es: "Aceite de linaza solo, seco al tacto",
     found: {
       "linseed oil alone, thin film, 20–23 °C": {
-        de: "Leinöl allein, dünner Film, 20 bis 23 °C",
-        fr: "huile de lin seule, film mince, 20 à 23 °C",
-        es: "aceite de linaza solo, película fina, de 20 a 23 °C",
+        de: "Leinöl allein, dünner Film, 20 bis 23\u00a0°C",
+        fr: "huile de lin seule, film mince, 20 à 23\u00a0°C",
+        es: "aceite de linaza solo, película fina, de 20 a 23\u00a0°C",
       },
     },
   },
@@ -55,9 +55,9 @@ export const DRYING_FIGURES = {
     es: "Factor",
     found: {
       "days over days without it": {
-        de: "Tage durch Tage ohne es",
-        fr: "jours sur jours sans lui",
-        es: "días entre días sin él",
+        de: "Tage geteilt durch die Tage ohne diesen Einfluss",
+        fr: "nombre de jours divisé par ce qu’il serait sans lui",
+        es: "número de días dividido entre el que sería sin él",
       },
     },
   },

@@ -5,39 +5,39 @@ export const MIXTURE_FIGURES = {
   pigmentVolumeShare: {
     en: "Share of the dry pigment, by volume",
     de: "Anteil am trockenen Pigment, nach Volumen",
-    fr: "Part du pigment sec, en volume",
-    es: "Parte del pigmento seco, en volumen",
+    fr: "Part dans le pigment sec, en volume",
+    es: "Proporción en el pigmento seco, en volumen",
     found: {
       "share by mass over density": {
-        de: "Masseanteil durch Dichte",
-        fr: "part en masse sur masse volumique",
-        es: "parte en masa entre densidad",
+        de: "Masseanteil geteilt durch Dichte",
+        fr: "part en masse divisée par la masse volumique",
+        es: "proporción en masa dividida entre la densidad",
       },
     },
   },
   paintMassShare: {
     en: "Share of the paints, by mass",
     de: "Anteil an den Farben, nach Masse",
-    fr: "Part des peintures, en masse",
-    es: "Parte de las pinturas, en masa",
+    fr: "Part dans les peintures, en masse",
+    es: "Proporción en las pinturas, en masa",
     found: {
       "share by mass, each pigment with its own paint's oil": {
         de: "Masseanteil, jedes Pigment mit dem Öl seiner eigenen Farbe",
         fr: "part en masse, chaque pigment avec l’huile de sa propre peinture",
-        es: "parte en masa, cada pigmento con el aceite de su propia pintura",
+        es: "proporción en masa, cada pigmento con el aceite de su propia pintura",
       },
     },
   },
   paintVolumeShare: {
     en: "Share of the paints, tube to tube",
     de: "Anteil an den Farben, Tube zu Tube",
-    fr: "Part des peintures, tube pour tube",
-    es: "Parte de las pinturas, tubo a tubo",
+    fr: "Part dans les peintures, tube pour tube",
+    es: "Proporción en las pinturas, tubo a tubo",
     found: {
       "the same over the density of each paint": {
-        de: "dasselbe durch die Dichte jeder Farbe",
-        fr: "de même sur la masse volumique de chaque peinture",
-        es: "lo mismo entre la densidad de cada pintura",
+        de: "dasselbe geteilt durch die Dichte jeder Farbe",
+        fr: "la même chose, divisée par la masse volumique de chaque peinture",
+        es: "lo mismo, dividido entre la densidad de cada pintura",
       },
     },
   },
@@ -69,8 +69,8 @@ export const MIXTURE_FIGURES = {
     missing: {
       "the mixture itself was not let down in this white": {
         de: "die Mischung selbst wurde in diesem Weiß nicht aufgehellt",
-        fr: "le mélange lui-même n’a pas été dégradé dans ce blanc",
-        es: "la mezcla misma no se rebajó en este blanco",
+        fr: "le mélange lui-même n’a pas de dégradé dans ce blanc",
+        es: "la propia mezcla no se rebajó en este blanco",
       },
     },
   },
@@ -95,8 +95,8 @@ export const MIXTURE_FIGURES = {
     found: {
       "share of paint by mass at which C*ab is least, at L* 50": {
         de: "Masseanteil der Farbe, bei dem C*ab am kleinsten ist, bei L* 50",
-        fr: "part de peinture en masse où C*ab est minimale, à L* 50",
-        es: "parte de pintura en masa a la que C*ab es mínima, a L* 50",
+        fr: "part de peinture en masse pour laquelle C*ab est le plus petit, à L* 50",
+        es: "proporción de pintura en masa con la que C*ab es mínimo, a L* 50",
       },
     },
   },
@@ -108,7 +108,7 @@ export const MIXTURE_FIGURES = {
   },
   neutralChroma: {
     en: "C*ab of the nearest neutral",
-    de: "C*ab des neutralsten Grau",
+    de: "C*ab des neutralsten Graus",
     fr: "C*ab du gris le plus neutre",
     es: "C*ab del gris más neutro",
     found: {

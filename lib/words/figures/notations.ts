@@ -38,8 +38,8 @@ export const NOTATION_FIGURES = {
     gloss: {
       en: "of 267 names of colours, by its Munsell notation and in the standard\u2019s own American spelling; two near a border",
       de: "einer von 267 Farbnamen, nach der Munsell-Notation; zwei nahe einer Grenze",
-      fr: "parmi 267 noms de couleurs, d’après la notation Munsell\u202f; deux près d’une limite",
-      es: "entre 267 nombres de colores, por su notación Munsell; dos cerca de un límite",
+      fr: "parmi 267 noms de couleurs, d’après sa notation Munsell\u202f; deux noms près d’une limite",
+      es: "entre 267 nombres de colores, según su notación Munsell; dos nombres cerca de un límite",
     },
     found: {
       "ISCC-NBS block of the Munsell notation": {
@@ -70,12 +70,12 @@ export const NOTATION_FIGURES = {
   lamplight: {
     en: "Change in lamplight",
     de: "Änderung bei Lampenlicht",
-    fr: "Changement à la lumière de la lampe",
+    fr: "Changement à la lumière de lampe",
     es: "Cambio a la luz de lámpara",
     gloss: {
       en: "ΔE00 between daylight and lamplight, to an eye used to each",
-      de: "ΔE00 zwischen Tageslicht und Lampenlicht, für ein daran gewöhntes Auge",
-      fr: "ΔE00 entre la lumière du jour et celle de la lampe, pour un œil adapté à chacune",
+      de: "ΔE00 zwischen Tageslicht und Lampenlicht, für ein an das jeweilige Licht gewöhntes Auge",
+      fr: "ΔE00 entre la lumière du jour et la lumière de lampe, pour un œil adapté à chacune",
       es: "ΔE00 entre la luz del día y la de lámpara, para un ojo adaptado a cada una",
     },
   },
@@ -87,8 +87,8 @@ export const NOTATION_FIGURES = {
     gloss: {
       en: "the same under CIE LED-B3 (4100 K)",
       de: "dasselbe unter CIE LED-B3 (4100 K)",
-      fr: "la même chose sous CIE LED-B3 (4\u202f100 K)",
-      es: "lo mismo bajo CIE LED-B3 (4100 K)",
+      fr: "la même chose sous CIE LED-B3 (4\u202f100\u00a0K)",
+      es: "lo mismo bajo CIE LED-B3 (4100\u00a0K)",
     },
   },
   lamplightFluorescent: {
@@ -99,8 +99,8 @@ export const NOTATION_FIGURES = {
     gloss: {
       en: "the same under CIE FL11 (4,000 K)",
       de: "dasselbe unter CIE FL11 (4000 K)",
-      fr: "la même chose sous CIE FL11 (4\u202f000 K)",
-      es: "lo mismo bajo CIE FL11 (4000 K)",
+      fr: "la même chose sous CIE FL11 (4\u202f000\u00a0K)",
+      es: "lo mismo bajo CIE FL11 (4000\u00a0K)",
     },
   },
 } satisfies FigureTexts;

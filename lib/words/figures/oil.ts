@@ -9,15 +9,15 @@ export const OIL_FIGURES = {
     es: "Índice de aceite",
     gloss: {
       en: "grams of oil to 100 g of pigment, in the paint as made",
-      de: "Gramm Öl auf 100 g Pigment, in der Farbe wie hergestellt",
-      fr: "grammes d’huile pour 100 g de pigment, dans la peinture telle que nous la faisons",
-      es: "gramos de aceite por 100 g de pigmento, en la pintura tal como la hacemos",
+      de: "Gramm Öl auf 100 g Pigment, in der fertigen Farbe",
+      fr: "grammes d’huile pour 100\u00a0g de pigment, dans la peinture telle que nous la faisons",
+      es: "gramos de aceite por 100\u00a0g de pigmento, en la pintura tal como la hacemos",
     },
     found: {
       "rub-out figure x 1.1 to 2": {
         de: "Ölzahl (angerieben) x 1,1 bis 2",
         fr: "prise d’huile au couteau x 1,1 à 2",
-        es: "absorción a espátula x de 1,1 a 2",
+        es: "absorción de aceite (amasado) x de 1,1 a 2",
       },
       "main oil, and the oils added to it": {
         de: "Hauptöl mit den zugesetzten Ölen",
@@ -34,8 +34,8 @@ export const OIL_FIGURES = {
     gloss: {
       en: "the same without the other oils in it",
       de: "dasselbe ohne die anderen Öle darin",
-      fr: "la même chose sans les autres huiles qu’elle contient",
-      es: "lo mismo sin los demás aceites que contiene",
+      fr: "la même chose, sans les autres huiles qu’elle contient",
+      es: "lo mismo, sin los demás aceites que contiene",
     },
     found: {
       "oil index / (1 + the oils added to it)": {
@@ -48,8 +48,8 @@ export const OIL_FIGURES = {
   oilIndexClass: {
     en: "Oil demand",
     de: "Ölbedarf",
-    fr: "Niveau d’huile",
-    es: "Nivel de aceite",
+    fr: "Besoin en huile",
+    es: "Consumo de aceite",
     found: {
       "class of oil index": {
         de: "Klasse des Ölindex",
@@ -72,9 +72,9 @@ export const OIL_FIGURES = {
     es: "Aceite por volumen de pigmento",
     gloss: {
       en: "the same for 100 cm³ of pigment, so that light and heavy pigments can be compared",
-      de: "dasselbe für 100 cm³ Pigment, damit sich leichte und schwere Pigmente vergleichen lassen",
-      fr: "la même chose pour 100 cm³ de pigment, pour comparer pigments légers et pigments lourds",
-      es: "lo mismo por 100 cm³ de pigmento, para comparar pigmentos ligeros y pesados",
+      de: "dasselbe für 100 cm³ Pigment, damit sich leichte und schwere Pigmente vergleichen lassen",
+      fr: "la même chose pour 100\u00a0cm³ de pigment, pour comparer pigments légers et pigments lourds",
+      es: "lo mismo por 100\u00a0cm³ de pigmento, para comparar pigmentos ligeros y pesados",
     },
     found: {
       "oil index x density of the pigment": {
@@ -149,13 +149,13 @@ export const OIL_FIGURES = {
     found: {
       "PVC = pigment volume / (pigment + oil and medium volume)": {
         de: "PVK = Pigmentvolumen / (Pigment- + Öl- und Malmittelvolumen)",
-        fr: "CPV = volume de pigment / (volume de pigment + d’huile et de médium)",
-        es: "PVC = volumen de pigmento / (volumen de pigmento + aceite y médium)",
+        fr: "CPV = volume de pigment / (volume de pigment, d’huile et de médium)",
+        es: "PVC = volumen de pigmento / (volumen de pigmento, aceite y médium)",
       },
       "PVC = pigment volume / (pigment + oil volume)": {
         de: "PVK = Pigmentvolumen / (Pigment- + Ölvolumen)",
-        fr: "CPV = volume de pigment / (volume de pigment + d’huile)",
-        es: "PVC = volumen de pigmento / (volumen de pigmento + aceite)",
+        fr: "CPV = volume de pigment / (volume de pigment et d’huile)",
+        es: "PVC = volumen de pigmento / (volumen de pigmento y aceite)",
       },
     },
   },
@@ -167,7 +167,7 @@ export const OIL_FIGURES = {
     es: "PVC entre CPVC efectiva",
     gloss: {
       en: "below 1 there is oil to spare and the film is glossy; above 1 it has voids and is matte",
-      de: "unter 1 ist Öl übrig und der Film glänzt; über 1 hat er Hohlräume und ist matt",
+      de: "unter 1 ist Öl übrig, und der Film glänzt; über 1 hat der Film Hohlräume und ist matt",
       fr: "au-dessous de 1 l’huile est en excès et le film brille\u202f; au-dessus de 1 il a des vides et il est mat",
       es: "por debajo de 1 sobra aceite y la película brilla; por encima de 1 tiene huecos y es mate",
     },
@@ -180,13 +180,13 @@ export const OIL_FIGURES = {
     found: {
       "mass / volume of all that is in it": {
         de: "Masse / Volumen all dessen, was darin ist",
-        fr: "masse / volume de tout ce qu’il contient",
+        fr: "masse / volume de tout ce qu’elle contient",
         es: "masa / volumen de todo lo que contiene",
       },
       "measured on one lot": {
         de: "an einer Charge gemessen",
-        fr: "mesuré sur un lot",
-        es: "medido en un lote",
+        fr: "mesurée sur un lot",
+        es: "medida en un lote",
       },
       "median measured on {a} lots": {
         de: "Median aus {a} gemessenen Chargen",
@@ -203,7 +203,7 @@ export const OIL_FIGURES = {
     found: {
       "mass of dry pigment / mass of all that is in it": {
         de: "Masse des trockenen Pigments / Masse all dessen, was darin ist",
-        fr: "masse de pigment sec / masse de tout ce qu’il contient",
+        fr: "masse de pigment sec / masse de tout ce qu’elle contient",
         es: "masa de pigmento seco / masa de todo lo que contiene",
       },
     },
@@ -216,7 +216,7 @@ export const OIL_FIGURES = {
     found: {
       "mass of dry pigment / volume of all that is in it": {
         de: "Masse des trockenen Pigments / Volumen all dessen, was darin ist",
-        fr: "masse de pigment sec / volume de tout ce qu’il contient",
+        fr: "masse de pigment sec / volume de tout ce qu’elle contient",
         es: "masa de pigmento seco / volumen de todo lo que contiene",
       },
       "density of the paint x share of dry pigment": {
@@ -235,12 +235,12 @@ export const OIL_FIGURES = {
       "finish by gloss at 60 degrees": {
         de: "Glanzgrad nach Glanz bei 60°",
         fr: "aspect selon la brillance à 60°",
-        es: "acabado por el brillo a 60°",
+        es: "acabado según el brillo a 60°",
       },
       "finish expected of reduced PVC": {
         de: "Glanzgrad, wie nach der reduzierten PVK zu erwarten",
-        fr: "aspect attendu d’après la CPV réduite",
-        es: "acabado que se espera de la PVC reducida",
+        fr: "aspect à prévoir d’après la CPV réduite",
+        es: "acabado previsible según la PVC reducida",
       },
     },
     missing: {
@@ -251,7 +251,20 @@ export const OIL_FIGURES = {
       },
     },
   },
-  gloss60: { en: "Gloss at 60°", de: "Glanz bei 60°", fr: "Brillance à 60°", es: "Brillo a 60°" },
+  gloss60: {
+    en: "Gloss at 60°",
+    de: "Glanz bei 60°",
+    fr: "Brillance à 60°",
+    es: "Brillo a 60°",
+    units: {
+      GU: {
+        en: "gloss units",
+        de: "Glanzeinheiten",
+        fr: "unités de brillance",
+        es: "unidades de brillo",
+      },
+    },
+  },
   finenessOfGrind: {
     en: "Fineness of grind",
     de: "Mahlfeinheit",
@@ -275,20 +288,20 @@ export const OIL_FIGURES = {
   },
   oilBeforeFat: {
     en: "Oil it takes before it is fat",
-    de: "Öl bis zur fetten Farbe",
-    fr: "Huile avant d’être grasse",
-    es: "Aceite antes de ser grasa",
+    de: "Ölzugabe, bis die Farbe fett ist",
+    fr: "Huile qu’elle admet avant d’être grasse",
+    es: "Aceite que admite antes de ser grasa",
     gloss: {
       en: "a limit and no dose: oil added, by volume of paint from the tube, until a thick stroke may wrinkle",
-      de: "eine Grenze und keine Menge zum Zugeben: Öl nach Volumen der Farbe aus der Tube, bis ein dicker Strich runzeln kann",
-      fr: "une limite et non une dose\u202f: huile ajoutée, en volume de peinture sortie du tube, jusqu’à ce qu’une touche épaisse puisse rider",
-      es: "un límite y no una dosis: aceite añadido, por volumen de pintura del tubo, hasta que una pincelada gruesa puede arrugarse",
+      de: "eine Grenze, keine empfohlene Zugabe: zugesetztes Öl, bezogen auf das Volumen der Farbe aus der Tube, von dem an ein dicker Auftrag runzelig auftrocknen kann",
+      fr: "une limite et non une dose\u202f: huile ajoutée, en volume de peinture sortie du tube, jusqu’à ce qu’une touche épaisse puisse se rider",
+      es: "un límite y no una dosis: aceite añadido, por volumen de pintura del tubo, hasta que una pincelada gruesa pueda arrugarse",
     },
     found: {
       "oil added until {a} % of the dry film is oil / volume of the wet paint": {
-        de: "zugesetztes Öl, bis {a} % des trockenen Films Öl sind / Volumen der nassen Farbe",
+        de: "zugesetztes Öl, bis {a}\u00a0% des trockenen Films Öl sind / Volumen der nassen Farbe",
         fr: "huile ajoutée jusqu’à ce que {a}\u00a0% du film sec soit de l’huile / volume de la peinture fraîche",
-        es: "aceite añadido hasta que el {a}\u00a0% de la película seca sea aceite / volumen de la pintura húmeda",
+        es: "aceite añadido hasta que el {a}\u00a0% de la película seca sea aceite / volumen de la pintura fresca",
       },
     },
   },
@@ -300,18 +313,18 @@ export const OIL_FIGURES = {
     gloss: {
       en: "the share of the wet paint that stays in the film",
       de: "der Anteil der nassen Farbe, der im Film bleibt",
-      fr: "la part de la peinture humide qui reste dans le film",
-      es: "la parte de la pintura húmeda que queda en la película",
+      fr: "la part de la peinture fraîche qui reste dans le film",
+      es: "la parte de la pintura fresca que queda en la película",
     },
     found: {
       "volume of all but thinner / volume of the wet paint": {
         de: "Volumen von allem außer Verdünner / Volumen der nassen Farbe",
         fr: "volume de tout sauf le diluant / volume de la peinture fraîche",
-        es: "volumen de todo menos el diluyente / volumen de la pintura húmeda",
+        es: "volumen de todo menos el diluyente / volumen de la pintura fresca",
       },
     },
   },
-  body: { en: "Body", de: "Konsistenz", fr: "Corps", es: "Cuerpo" },
+  body: { en: "Body", de: "Konsistenz", fr: "Consistance", es: "Consistencia" },
   oilSeparation: {
     en: "Oil separation",
     de: "Ölabscheidung",

@@ -52,19 +52,19 @@ export const OPTICS_FIGURES = {
   extendedToL: {
     en: "L* with the medium in it",
     de: "L* mit dem Medium darin",
-    fr: "L* avec le médium",
-    es: "L* con el médium",
+    fr: "L* du noir mêlé au médium",
+    es: "L* del negro mezclado con el médium",
   },
   mulledStrength: {
     en: "Strength mulled by hand, against milled",
-    de: "Farbstärke von Hand angerieben, gegen gewalzt",
-    fr: "Force, broyé à la molette par rapport à broyé à la machine",
-    es: "Fuerza molido con moleta, frente a molido a máquina",
+    de: "Farbstärke, von Hand angerieben gegen gewalzt",
+    fr: "Force du broyage à la molette, par rapport à la machine",
+    es: "Fuerza con molienda a moleta, frente a la de máquina",
     found: {
       "K/S of let-downs equal by mass of dry pigment in {a}, mulled against milled": {
-        de: "K/S von Aufhellungen gleicher Masse an trockenem Pigment in {a}, angerieben gegen gewalzt",
-        fr: "K/S de dégradés à masse égale de pigment sec dans {a}, broyé à la molette par rapport à broyé à la machine",
-        es: "K/S de rebajes a igual masa de pigmento seco en {a}, molido con moleta frente a molido a máquina",
+        de: "K/S von Aufhellungen gleicher Masse an trockenem Pigment in {a}, von Hand angerieben gegen gewalzt",
+        fr: "K/S de dégradés à masse égale de pigment sec dans {a}, broyage à la molette par rapport au broyage à la machine",
+        es: "K/S de rebajes a igual masa de pigmento seco en {a}, molienda a moleta frente a molienda a máquina",
       },
     },
   },
@@ -87,15 +87,15 @@ export const OPTICS_FIGURES = {
     es: "Residuo ponderado del ajuste",
     gloss: {
       en: "mean square of the misses, against what reading and weighing allow: near 1 is as good as the drawdowns themselves",
-      de: "mittleres Quadrat der Abweichungen, gegen das, was Messen und Wiegen zulassen: nahe 1 ist so gut wie die Aufstriche selbst",
+      de: "mittleres Quadrat der Abweichungen, bezogen auf das, was Messen und Wiegen zulassen: Nahe 1 ist die Anpassung so gut wie die Aufstriche selbst",
       fr: "moyenne des carrés des écarts, rapportés à ce que permettent la mesure et la pesée\u202f: près de 1, l’ajustement vaut les applications elles-mêmes",
       es: "media de los cuadrados de los errores, frente a lo que permiten la medición y la pesada: cerca de 1 vale tanto como las propias aplicaciones",
     },
     found: {
       "mean square of residual over the noise of reading and weighing": {
-        de: "mittleres Quadrat des Rests durch das Rauschen von Messen und Wiegen",
-        fr: "carré moyen du résidu sur le bruit de mesure et de pesée",
-        es: "cuadrado medio del residuo sobre el ruido de medición y pesada",
+        de: "mittleres Quadrat der Abweichung, bezogen auf das Rauschen von Messen und Wiegen",
+        fr: "carré moyen du résidu divisé par le bruit de mesure et de pesée",
+        es: "cuadrado medio del residuo dividido entre el ruido de medición y pesada",
       },
     },
   },
@@ -140,13 +140,13 @@ export const OPTICS_FIGURES = {
     found: {
       "two-constant fit, in units of the scattering of {a} to one part of it by mass of dry pigment: what S hardly passes (97.5 %), by wavelength":
         {
-          de: "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil trockenes Pigment: was S kaum übersteigt (97,5 %), nach Wellenlänge",
+          de: "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil trockenes Pigment: was S kaum übersteigt (97,5\u00a0%), nach Wellenlänge",
           fr: "ajustement à deux constantes, en unités de la diffusion de {a}, pour une partie en masse de pigment sec\u202f: ce que S ne dépasse guère (97,5\u00a0%), par longueur d’onde",
           es: "ajuste de dos constantes, en unidades de la dispersión de {a}, por una parte en masa de pigmento seco: lo que S apenas supera (97,5\u00a0%), por longitud de onda",
         },
       "two-constant fit, in units of the scattering of {a} to one part of it by mass of paint: what S hardly passes (97.5 %), by wavelength":
         {
-          de: "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil Farbe: was S kaum übersteigt (97,5 %), nach Wellenlänge",
+          de: "Zwei-Konstanten-Anpassung, in Einheiten der Streuung von {a}, auf einen Masseteil Farbe: was S kaum übersteigt (97,5\u00a0%), nach Wellenlänge",
           fr: "ajustement à deux constantes, en unités de la diffusion de {a}, pour une partie en masse de peinture\u202f: ce que S ne dépasse guère (97,5\u00a0%), par longueur d’onde",
           es: "ajuste de dos constantes, en unidades de la dispersión de {a}, por una parte en masa de pintura: lo que S apenas supera (97,5\u00a0%), por longitud de onda",
         },
@@ -159,8 +159,8 @@ export const OPTICS_FIGURES = {
     es: "Poder colorante",
     gloss: {
       en: "how much it colours a white, against our reference colour, by mass",
-      de: "wie stark sie ein Weiß färbt, gegen unsere Bezugsfarbe, nach Masse",
-      fr: "combien elle colore un blanc, par rapport à notre couleur de référence, en masse",
+      de: "wie stark die Farbe ein Weiß färbt, verglichen mit unserer Bezugsfarbe, nach Masse",
+      fr: "à quel point elle colore un blanc, par rapport à notre couleur de référence, en masse",
       es: "cuánto colorea un blanco, frente a nuestro color de referencia, en masa",
     },
     found: {
@@ -180,13 +180,13 @@ export const OPTICS_FIGURES = {
       en: "1.00 means that nothing of a black-and-white chart shows through",
       de: "1,00 heißt, dass von einer schwarzweißen Prüfkarte nichts durchscheint",
       fr: "1,00 veut dire que rien d’une carte noire et blanche ne transparaît",
-      es: "1,00 quiere decir que nada de una carta en blanco y negro se transparenta",
+      es: "1,00 quiere decir que de una carta en blanco y negro no se transparenta nada",
     },
     found: {
       "for {a} µm, gloss included": {
-        de: "für {a} µm, mit Glanz",
-        fr: "pour {a} µm, reflet inclus",
-        es: "para {a} µm, brillo incluido",
+        de: "für {a}\u00a0µm, mit Glanz",
+        fr: "pour {a}\u00a0µm, reflet inclus",
+        es: "para {a}\u00a0µm, brillo incluido",
       },
     },
   },
@@ -203,16 +203,16 @@ export const OPTICS_FIGURES = {
     },
     found: {
       "for {a} µm, gloss included: thinnest film of contrast ratio {b}": {
-        de: "für {a} µm, mit Glanz: dünnster Film mit Kontrastverhältnis {b}",
-        fr: "pour {a} µm, reflet inclus\u202f: film le plus mince de rapport de contraste {b}",
-        es: "para {a} µm, brillo incluido: la película más fina con relación de contraste {b}",
+        de: "für {a}\u00a0µm, mit Glanz: dünnster Film mit Kontrastverhältnis {b}",
+        fr: "pour {a}\u00a0µm, reflet inclus\u202f: film le plus mince de rapport de contraste {b}",
+        es: "para {a}\u00a0µm, brillo incluido: la película más fina con relación de contraste {b}",
       },
     },
     missing: {
       "not even 5 mm hides": {
-        de: "nicht einmal 5 mm decken",
-        fr: "même 5 mm ne couvrent pas",
-        es: "ni 5 mm cubren",
+        de: "nicht einmal 5\u00a0mm decken",
+        fr: "même 5\u00a0mm ne couvrent pas",
+        es: "ni 5\u00a0mm cubren",
       },
     },
   },
@@ -223,31 +223,31 @@ export const OPTICS_FIGURES = {
     es: `Dispersión de una película de ${OPACITY_FILM.um}\u00a0µm`,
     gloss: {
       en: "says how transparent a dark paint is: it hides a chart because it absorbs, but only what it scatters veils the layer below",
-      de: "sagt, wie lasierend eine dunkle Farbe ist: eine Prüfkarte deckt sie, weil sie absorbiert, aber nur was sie streut, verschleiert die Schicht darunter",
-      fr: "dit combien une peinture sombre est transparente\u202f: elle couvre une carte parce qu’elle absorbe, mais seul ce qu’elle diffuse voile la couche du dessous",
-      es: "dice cuán transparente es una pintura oscura: cubre una carta porque absorbe, pero solo lo que dispersa vela la capa de debajo",
+      de: "sagt, wie lasierend eine dunkle Farbe ist: Eine Prüfkarte deckt sie, weil sie absorbiert, aber nur was sie streut, verschleiert die Schicht darunter",
+      fr: "dit à quel point une peinture sombre est transparente\u202f: elle couvre une carte parce qu’elle absorbe, mais seul ce qu’elle diffuse voile la couche du dessous",
+      es: "dice hasta qué punto es transparente una pintura oscura: cubre una carta porque absorbe, pero solo lo que dispersa vela la capa de debajo",
     },
     found: {
       "S of its films times {a} µm, averaged over the light that it throws back": {
-        de: "S ihrer Filme mal {a} µm, gemittelt über das Licht, das sie zurückwirft",
-        fr: "S de ses films fois {a} µm, en moyenne sur la lumière qu’il renvoie",
-        es: "S de sus películas por {a} µm, promediada sobre la luz que devuelve",
+        de: "S ihrer Filme mal {a}\u00a0µm, gemittelt über das Licht, das sie zurückwirft",
+        fr: "S de ses films fois {a}\u00a0µm, en moyenne sur la lumière qu’il renvoie",
+        es: "S de sus películas por {a}\u00a0µm, promediada sobre la luz que devuelve",
       },
       "S of its let-downs in units of the white's S, times that of the white's films and {a} µm": {
-        de: "S ihrer Aufhellungen in Einheiten des S des Weiß, mal S der Filme des Weiß und {a} µm",
-        fr: "S de ses dégradés en unités de la S du blanc, fois celle des films du blanc et {a} µm",
-        es: "S de sus rebajes en unidades de la S del blanco, por la de las películas del blanco y {a} µm",
+        de: "S ihrer Aufhellungen in Einheiten des S des Weiß, mal S der Filme des Weiß und {a}\u00a0µm",
+        fr: "S de ses dégradés en unités du S du blanc, fois celui des films du blanc et {a}\u00a0µm",
+        es: "S de sus rebajes en unidades de la S del blanco, por la de las películas del blanco y por {a}\u00a0µm",
       },
     },
     missing: {
       "its let-downs tell how much it scatters beside its whites, and not how much a film of it does":
         {
-          de: "die Aufhellungen sagen, wie stark sie gegenüber ihren Weiß streut, und nicht, wie stark ein Film von ihr",
-          fr: "ses dégradés disent combien elle diffuse par rapport à ses blancs, et non combien en diffuse un film",
-          es: "sus rebajes dicen cuánto dispersa junto a sus blancos, y no cuánto dispersa una película suya",
+          de: "die Aufhellungen sagen, wie stark die Farbe im Vergleich zum Weiß streut, und nicht, wie stark ein Film von ihr streut",
+          fr: "ses dégradés disent combien elle diffuse par rapport à ses blancs, non combien diffuse un de ses films",
+          es: "sus rebajes dicen cuánto dispersa en comparación con sus blancos, no cuánto dispersa una película suya",
         },
       "neither its films nor let-downs tell how much it scatters": {
-        de: "weder Filme noch Aufhellungen sagen, wie stark sie streut",
+        de: "weder Filme noch Aufhellungen sagen, wie stark die Farbe streut",
         fr: "ni ses films ni ses dégradés ne disent combien elle diffuse",
         es: "ni sus películas ni sus rebajes dicen cuánto dispersa",
       },
@@ -260,22 +260,22 @@ export const OPTICS_FIGURES = {
     es: "Opacidad",
     found: {
       "opacity of a film of {a} µm, by contrast ratio": {
-        de: "Deckvermögen eines Films von {a} µm, nach Kontrastverhältnis",
-        fr: "opacité d’un film de {a} µm, par rapport de contraste",
-        es: "opacidad de una película de {a} µm, por relación de contraste",
+        de: "Deckvermögen eines Films von {a}\u00a0µm, nach Kontrastverhältnis",
+        fr: "opacité d’un film de {a}\u00a0µm, par rapport de contraste",
+        es: "opacidad de una película de {a}\u00a0µm, por relación de contraste",
       },
       "opacity of a film of {a} µm, by how much it scatters: it is too dark for the contrast ratio":
         {
-          de: "Deckvermögen eines Films von {a} µm, danach, wie stark er streut: Für das Kontrastverhältnis ist er zu dunkel",
-          fr: "opacité d’un film de {a} µm, selon ce qu’il diffuse\u202f: il est trop sombre pour le rapport de contraste",
-          es: "opacidad de una película de {a} µm, por cuánto dispersa: es demasiado oscura para la relación de contraste",
+          de: "Deckvermögen eines Films von {a}\u00a0µm, danach, wie stark er streut: Für das Kontrastverhältnis ist der Film zu dunkel",
+          fr: "opacité d’un film de {a}\u00a0µm, selon ce qu’il diffuse\u202f: il est trop sombre pour le rapport de contraste",
+          es: "opacidad de una película de {a}\u00a0µm, por cuánto dispersa: es demasiado oscura para la relación de contraste",
         },
     },
     missing: {
       "too dark for a class by contrast ratio, and how much it scatters is not told": {
-        de: "zu dunkel für eine Klasse nach Kontrastverhältnis, und wie stark sie streut, ist nicht bekannt",
-        fr: "trop sombre pour une classe par rapport de contraste, et l’on ne sait combien elle diffuse",
-        es: "demasiado oscuro para una clase por relación de contraste, y no se sabe cuánto dispersa",
+        de: "zu dunkel für eine Klasse nach Kontrastverhältnis, und wie stark die Farbe streut, ist nicht bekannt",
+        fr: "trop sombre pour être classée par rapport de contraste, et l’on ne sait pas combien elle diffuse",
+        es: "demasiado oscura para clasificarla por relación de contraste, y no se sabe cuánto dispersa",
       },
     },
   },

@@ -22,29 +22,29 @@ export const PERMANENCE_FIGURES = {
       },
       "as stated for {a}": {
         de: "wie für {a} angegeben",
-        fr: "comme indiqué pour {a}",
+        fr: "selon ce qui est déclaré pour {a}",
         es: "según se declara para {a}",
       },
       "as stated for the colour": {
         de: "wie für die Farbe angegeben",
-        fr: "comme indiqué pour la couleur",
+        fr: "selon ce qui est déclaré pour la couleur",
         es: "según se declara para el color",
       },
       "by colour change against the standard's limits": {
         de: "nach der Farbänderung gegen die Grenzen der Norm",
-        fr: "par le changement de couleur, au regard des limites de la norme",
-        es: "por el cambio de color frente a los límites de la norma",
+        fr: "d’après le changement de couleur, selon les limites de la norme",
+        es: "por el cambio de color, según los límites de la norma",
       },
       "the exposure was another": {
-        de: "die Belichtung war eine andere",
-        fr: "l’exposition était autre",
-        es: "la exposición fue otra",
+        de: "es wurde anders belichtet",
+        fr: "l’exposition n’était pas celle de la norme",
+        es: "la exposición no fue la de la norma",
       },
     },
     missing: {
       "not exposed here, and no category is stated": {
         de: "hier nicht belichtet, und keine Kategorie ist angegeben",
-        fr: "non exposé ici, et aucune catégorie n’est déclarée",
+        fr: "non exposée ici, et aucune catégorie n’est déclarée",
         es: "no expuesto aquí, y no hay ninguna categoría declarada",
       },
     },
@@ -56,9 +56,9 @@ export const PERMANENCE_FIGURES = {
     es: "Solidez a la luz, previsible",
     found: {
       "by its pigments, of which the least lightfast form of the least lightfast decides": {
-        de: "nach ihren Pigmenten, von denen die am wenigsten lichtechte Form des am wenigsten lichtechten entscheidet",
-        fr: "d’après ses pigments, dont décide la forme la moins solide du moins solide",
-        es: "por sus pigmentos, de los que decide la forma menos sólida del menos sólido",
+        de: "nach den Pigmenten: Es entscheidet das am wenigsten lichtechte in seiner am wenigsten lichtechten Form",
+        fr: "d’après ses pigments\u202f: la forme la moins solide du moins solide décide",
+        es: "por sus pigmentos: decide la forma menos sólida del menos sólido",
       },
     },
     missing: {
@@ -69,14 +69,14 @@ export const PERMANENCE_FIGURES = {
       },
       "not needed: it was exposed, or is stated": {
         de: "nicht nötig: belichtet oder angegeben",
-        fr: "inutile\u202f: exposé, ou déclaré",
-        es: "no hace falta: se expuso, o está declarado",
+        fr: "inutile\u202f: elle a été exposée, ou sa tenue est déclarée",
+        es: "no hace falta: se expuso, o su solidez está declarada",
       },
       "how {a} stands in light is not known, and a mixture is as good as its weakest": {
-        de: "das Verhalten von {a} im Licht ist nicht bekannt, und eine Mischung ist so gut wie ihr schwächstes Pigment",
+        de: "wie lichtecht {a} ist, ist nicht bekannt, und eine Mischung ist nur so lichtecht wie ihr am wenigsten lichtechtes Pigment",
         fr: (name) =>
-          `la tenue ${of(name)} à la lumière n’est pas connue, et un mélange vaut son pigment le plus faible`,
-        es: "no se sabe cómo aguanta a la luz {a}, y una mezcla vale lo que su pigmento más débil",
+          `la tenue ${of(name)} à la lumière n’est pas connue, et un mélange ne vaut que ce que vaut son pigment le plus faible`,
+        es: "no se sabe cómo aguanta a la luz {a}, y una mezcla vale solo lo que su pigmento más débil",
       },
     },
   },
@@ -94,12 +94,12 @@ export const PERMANENCE_FIGURES = {
     found: {
       "as stated, on the scale of ISO 105-B02": {
         de: "wie angegeben, nach der Skala von ISO 105-B02",
-        fr: "comme indiqué, sur l’échelle d’ISO 105-B02",
+        fr: "selon ce qui est déclaré, sur l’échelle d’ISO 105-B02",
         es: "según se declara, en la escala de ISO 105-B02",
       },
       "the weakest of its pigments, as stated, on the scale of ISO 105-B02": {
-        de: "das schwächste ihrer Pigmente, wie angegeben, nach der Skala von ISO 105-B02",
-        fr: "le plus faible de ses pigments, comme indiqué, sur l’échelle d’ISO 105-B02",
+        de: "das am wenigsten lichtechte ihrer Pigmente, wie angegeben, nach der Skala von ISO 105-B02",
+        fr: "le plus faible de ses pigments, selon ce qui est déclaré, sur l’échelle d’ISO 105-B02",
         es: "el más débil de sus pigmentos, según se declara, en la escala de ISO 105-B02",
       },
     },
@@ -129,7 +129,7 @@ export const PERMANENCE_FIGURES = {
         es: "CIE 1976, expuesto frente a guardado a oscuras",
       },
       "CIE 1976, exposed against kept dark, of the form that changed most": {
-        de: "CIE 1976, belichtet gegen dunkel aufbewahrt, an der Form, die sich am meisten änderte",
+        de: "CIE 1976, belichtet gegen dunkel aufbewahrt, an der Form, die sich am stärksten änderte",
         fr: "CIE 1976, partie exposée par rapport à la partie gardée à l’obscurité, pour la forme qui a le plus changé",
         es: "CIE 1976, expuesto frente a guardado a oscuras, de la forma que más cambió",
       },
@@ -142,7 +142,7 @@ export const PERMANENCE_FIGURES = {
     missing: {
       "not exposed here": {
         de: "hier nicht belichtet",
-        fr: "non exposé ici",
+        fr: "non exposée ici",
         es: "no expuesto aquí",
       },
     },

@@ -5,8 +5,8 @@ export const PIGMENT_FIGURES = {
   massFraction: {
     en: "Share of the dry pigment",
     de: "Anteil am trockenen Pigment",
-    fr: "Part du pigment sec",
-    es: "Parte del pigmento seco",
+    fr: "Part dans le pigment sec",
+    es: "Proporción en el pigmento seco",
     found: {
       "parts by mass, as recorded": {
         de: "Masseteile, wie aufgezeichnet",
@@ -46,7 +46,7 @@ export const PIGMENT_FIGURES = {
     es: "Tamaño de partícula",
   },
   formula: { en: "Formula", de: "Formel", fr: "Formule", es: "Fórmula" },
-  mineral: { en: "As a mineral", de: "Als Mineral", fr: "Comme minéral", es: "Como mineral" },
+  mineral: { en: "As a mineral", de: "Als Mineral", fr: "Minéral", es: "Mineral" },
   introduced: { en: "Introduced", de: "Eingeführt", fr: "Introduit en", es: "Introducido en" },
   expectedOpacity: {
     en: "Opacity to expect",
@@ -58,18 +58,18 @@ export const PIGMENT_FIGURES = {
   percentOfOil: {
     en: "Share on the oil",
     de: "Anteil am Öl",
-    fr: "Part sur l’huile",
-    es: "Parte sobre el aceite",
+    fr: "Part rapportée à l’huile",
+    es: "Proporción sobre el aceite",
   },
   additionDensity: { en: "Density", de: "Dichte", fr: "Masse volumique", es: "Densidad" },
   metalPercentOfOil: {
     en: "Metal on the oil",
     de: "Metall auf Öl",
-    fr: "Métal sur l’huile",
+    fr: "Métal rapporté à l’huile",
     es: "Metal sobre el aceite",
     found: {
       "{a} % of metal in it, as recorded": {
-        de: "{a} % Metall darin, wie aufgezeichnet",
+        de: "{a}\u00a0% Metall darin, wie aufgezeichnet",
         fr: "{a}\u00a0% de métal, selon les relevés",
         es: "{a}\u00a0% de metal, según los registros",
       },
@@ -78,7 +78,7 @@ export const PIGMENT_FIGURES = {
       "how much metal is in it is not recorded": {
         de: "wie viel Metall darin ist, ist nicht aufgezeichnet",
         fr: "la part de métal n’est pas consignée",
-        es: "cuánto metal contiene no está registrado",
+        es: "no está registrado cuánto metal contiene",
       },
     },
   },
@@ -101,9 +101,9 @@ export const PIGMENT_FIGURES = {
     es: "Absorción de aceite (amasado)",
     gloss: {
       en: "grams of oil that just bind 100 g of pigment on the slab",
-      de: "Gramm Öl, die 100 g Pigment auf der Reibplatte gerade binden",
-      fr: "grammes d’huile qui lient tout juste 100 g de pigment sur le marbre",
-      es: "gramos de aceite que bastan justo para ligar 100 g de pigmento en la losa",
+      de: "Gramm Öl, die 100 g Pigment auf der Reibplatte gerade eben binden",
+      fr: "grammes d’huile qui lient tout juste 100\u00a0g de pigment sur le marbre",
+      es: "gramos de aceite que bastan justo para ligar 100\u00a0g de pigmento en la losa",
     },
     found: {
       "blend by pigment volume": {

@@ -10,15 +10,15 @@ export const TINT_FIGURES = {
   },
   leaveOneOut: {
     en: "Missed when left out",
-    de: "Abweichung, wenn ausgelassen",
-    fr: "Écart une fois écarté",
-    es: "Error al dejarlo fuera",
+    de: "Abweichung, wenn weggelassen",
+    fr: "Écart s’il est laissé de côté",
+    es: "Error si se deja fuera",
   },
   massRatio: {
     en: "Colour to white, by mass",
     de: "Farbe zu Weiß, nach Masse",
-    fr: "Couleur pour blanc, en masse",
-    es: "Color a blanco, en masa",
+    fr: "Rapport couleur/blanc, en masse",
+    es: "Proporción color/blanco, en masa",
   },
   strengthByMass: {
     en: "White to L* 50, by mass of paint",
@@ -28,8 +28,8 @@ export const TINT_FIGURES = {
     found: {
       "the same of the paints that hold the pigment": {
         de: "dasselbe für die Farben, die das Pigment enthalten",
-        fr: "de même pour les peintures qui contiennent le pigment",
-        es: "lo mismo de las pinturas que contienen el pigmento",
+        fr: "la même chose, pour les peintures qui contiennent le pigment",
+        es: "lo mismo, con las pinturas que contienen el pigmento",
       },
     },
   },
@@ -47,8 +47,8 @@ export const TINT_FIGURES = {
     found: {
       "the same of the dry pigment in the paints": {
         de: "dasselbe für das trockene Pigment in den Farben",
-        fr: "de même pour le pigment sec dans les peintures",
-        es: "lo mismo del pigmento seco en las pinturas",
+        fr: "la même chose, pour le pigment sec que contiennent les peintures",
+        es: "lo mismo, con el pigmento seco que contienen las pinturas",
       },
     },
   },

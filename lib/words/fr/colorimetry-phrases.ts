@@ -7,8 +7,8 @@ import { bracketed, decimals, deltaE00Text, listed, sentence } from "./phrases.t
 /** Lamps as they are bought. */
 export const LAMP_NAMES: Readonly<Record<Lamp, string>> = {
   incandescent: "une lampe à incandescence ou halogène",
-  led: "une LED blanche (4\u202f100 K)",
-  fluorescent: "un tube fluorescent (4\u202f000 K)",
+  led: "une LED blanche (4\u202f100\u00a0K)",
+  fluorescent: "un tube fluorescent (4\u202f000\u00a0K)",
 };
 
 const CHANGES = {
@@ -36,6 +36,6 @@ export function shifted(shift: LampShift, how: string): string {
   const also = changes.length === 0 ? "" : `, et ${listed(changes)}`;
   const others = LAMPS.filter((lamp) => lamp !== shift.lamp);
   return sentence(
-    `tourne ${how} ${TOWARD[shift.towards].fr} sous ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE00Text(shift[shift.lamp]))}\u202f; ${underEach(shift, others)}`,
+    `vire ${how} ${TOWARD[shift.towards].fr} sous ${LAMP_NAMES[shift.lamp]}${also}${bracketed(deltaE00Text(shift[shift.lamp]))}\u202f; ${underEach(shift, others)}`,
   );
 }

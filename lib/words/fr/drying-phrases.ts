@@ -75,7 +75,7 @@ export function theWhite({ pigment, massFraction }: NamedShare): string {
 }
 
 export function alone({ daysInLinseed }: Pick<Acting, "daysInLinseed">): string {
-  return `seul dans l’huile de lin ${dayCount(daysInLinseed)}`;
+  return `seul dans l’huile de lin, ${dayCount(daysInLinseed)}`;
 }
 
 type Acting = Of<"pigment-speeds-drying" | "white-speeds-drying" | "pigment-slows-drying">;
@@ -138,5 +138,5 @@ export function beside({ touchDryDays, expectedDays }: Of<"trial-slower-than-exp
 
 export function oilOfFilm({ oilVolumeFraction }: Of<"lean-film">): string {
   const judged = typeof oilVolumeFraction === "number" ? "" : ", au milieu de l’estimation";
-  return `${judged}\u202f: huile ${percent(oilVolumeFraction)} du film sec en volume`;
+  return `${judged}\u202f: l’huile fait ${percent(oilVolumeFraction)} du film sec en volume`;
 }

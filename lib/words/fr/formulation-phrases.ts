@@ -53,12 +53,12 @@ export function finish(
 ): string {
   const reach = spans.length > 1 ? `\u202f; l’estimation va ${fromTo(spans, FINISHES)}` : "";
   return sentence(
-    `${FINISHES[expected].fr} à prévoir\u202f: la CPV est de ${decimals(reducedPvc, 2)} de la CPVC effective, donc ${because}${reach}`,
+    `${FINISHES[expected].fr} à prévoir\u202f: la CPV vaut ${decimals(reducedPvc, 2)} fois la CPVC effective, donc ${because}${reach}`,
   );
 }
 
 export function gauge({ finenessOfGrindUm, limitUm }: Of<"opened-by-fineness">): string {
-  return `la jauge marque ${micrometres(finenessOfGrindUm)} (jusqu’à ${micrometres(limitUm)} on le compte pour bien broyé)`;
+  return `la jauge marque ${micrometres(finenessOfGrindUm)} (jusqu’à ${micrometres(limitUm)} on le tient pour bien broyé)`;
 }
 
 export function filling({ pigment, massG, takenMl }: Of<"fills-the-jar">): string {

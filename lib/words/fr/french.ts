@@ -1,7 +1,7 @@
 /** Translation, to be reviewed by a reader of trade French. */
 import { CRITERIA, limitsText } from "./lot-phrases.ts";
 import { lowerFirst } from "../letter-case.ts";
-import type { Words } from "../words.ts";
+import type { OwnWords } from "../words.ts";
 import { contributionWords } from "../contribution-name.ts";
 import { tableWords } from "../table-words.ts";
 import { pageWords } from "../pages/all-pages.ts";
@@ -17,7 +17,7 @@ const PAGES = pageWords("fr");
 
 const TINTS = tintWords("fr");
 
-export const FRENCH: Words = {
+export const FRENCH: OwnWords = {
   language: "fr",
   about: ABOUT,
   reach: (classes) => listed(classes, "or"),

@@ -22,7 +22,7 @@ type Of<R extends LabelStatement["rule"]> = ValuesOf<LabelStatement, R>;
 
 export function named(ingredients: readonly string[]): string {
   return namesWithin([
-    ...new Set(ingredients.map((slug) => (slug === UNACCOUNTED ? "la part non connue" : slug))),
+    ...new Set(ingredients.map((slug) => (slug === UNACCOUNTED ? "la part inconnue" : slug))),
   ]);
 }
 

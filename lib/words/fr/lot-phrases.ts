@@ -12,7 +12,7 @@ export const CRITERIA = criteriaIn(
     oilIndex: "Indice d’huile",
     density: "Masse volumique",
   },
-  "g pour 100 g",
+  "g pour 100\u00a0g",
 );
 
 export const { limitsText, figureOf, withUncertainty } = criterionFigures(CRITERIA, {
@@ -31,13 +31,13 @@ export const CHARTED: Readonly<Record<Charted, string>> = {
 
 export const NOT_READ = {
   masstone:
-    "Aucun spectre de son ton plein n’est consigné\u202f: le verdict ne dit rien du ton plein.",
+    "Aucun spectre du ton plein du lot n’est consigné\u202f: le verdict ne dit rien du ton plein.",
   "let-down":
-    "Aucun spectre d’un dégradé n’en est consigné\u202f: le verdict ne dit rien de sa force.",
-  both: "Aucun spectre de son ton plein ni d’un dégradé n’est consigné.",
+    "Aucun spectre d’un dégradé du lot n’est consigné\u202f: le verdict ne dit rien de sa force.",
+  both: "Aucun spectre du ton plein du lot ni d’un de ses dégradés n’est consigné.",
 } as const;
 
 export const WITHOUT_STRENGTH = {
   "pigment-fluoresces": "est fluorescent",
-  "pigment-is-flakes": "est fait de paillettes",
+  "pigment-is-flakes": "est en paillettes",
 } as const;

@@ -22,7 +22,7 @@ export function forbidden({ basis, buyers }: InForce, words: string): string {
   const plain = (text: string): string => text.trim().replace(/\.$/, "");
   const unless =
     basis === undefined || buyers === undefined
-      ? "aucune base légale n’est consignée, et il n’est donc pas proposé ici"
-      : `vendu seulement à\u202f: ${plain(buyers)}\u202f; base légale\u202f: ${plain(basis)}`;
+      ? "aucune base légale n’est consignée, et la vente n’est donc pas proposée ici"
+      : `vente réservée à\u202f: ${plain(buyers)}\u202f; base légale\u202f: ${plain(basis)}`;
   return sentence(`${words}\u202f; ${unless}`);
 }

@@ -42,6 +42,6 @@ export function whyNotJudged({ wantedL, nearestL, contrast }: NotJudged): string
     return "il faut une mesure du ton plein et un dégradé près de L* 50";
   const { masstoneMax, aboveMasstone } = TINT_RULES.lightness;
   if (wantedL > masstoneMax + aboveMasstone)
-    return "elle est elle-même trop pâle pour y faire beaucoup";
+    return "elle est elle-même trop pâle pour y avoir beaucoup d’effet";
   return `il faut un dégradé près de ${lightnessText(wantedL)}\u202f; le plus proche est à ${lightnessText(nearestL)}`;
 }

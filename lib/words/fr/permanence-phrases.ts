@@ -3,7 +3,7 @@ import type { ExposureStatement, StatedContradiction } from "../../permanence/ex
 import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
 import { FORMS, wordOf } from "../closed-sets.ts";
 import { bracketed, decimals, deltaEabText, listed, namesWithin, sentence } from "./phrases.ts";
-import { pigmentWord } from "../pigment-words.ts";
+import type { Substance } from "../words.ts";
 
 /** What the pigment does, of one and of several. */
 export const EFFECTS: Readonly<
@@ -58,17 +58,21 @@ export function holds(pigments: readonly string[]): string {
 }
 
 /** What the pigment stands among in the list, unless that is its own name. */
-export function kindsBeside(kinds: string, pigment: string): string | undefined {
+export function kindsBeside(
+  kinds: string,
+  pigment: string,
+  substance: Substance,
+): string | undefined {
   return kinds.toLowerCase() === pigment.toLowerCase()
     ? undefined
-    : `parmi\u202f: ${pigmentWord(kinds, "fr")}`;
+    : `groupe\u202f: ${substance(kinds)}`;
 }
 
 /** Of the components of a mixture: the one whose loss is the likeliest. */
 export function leastLightfast(pigments: readonly string[], ground: string | undefined): string {
   return pigments.length > 1
-    ? `Les moins solides à la lumière, autant qu’on sache${bracketed(ground)}\u202f: ${namesWithin(pigments)}\u202f; ce sont eux qu’il faut surveiller.`
-    : `Le moins solide à la lumière, autant qu’on sache${bracketed(ground)}\u202f: ${namesWithin(pigments)}\u202f; c’est lui qu’il faut surveiller.`;
+    ? `Les moins solides à la lumière, pour autant qu’on sache${bracketed(ground)}\u202f: ${namesWithin(pigments)}\u202f; ce sont eux qu’il faut surveiller.`
+    : `Le moins solide à la lumière, pour autant qu’on sache${bracketed(ground)}\u202f: ${namesWithin(pigments)}\u202f; c’est lui qu’il faut surveiller.`;
 }
 
 export function harm(

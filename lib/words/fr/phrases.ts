@@ -33,7 +33,7 @@ export function dayCount(days: Quantity): string {
   return withUnit(significant(days, 2), ends(days)[1] < 2 ? "jour" : "jours");
 }
 
-/** "1.3-1.6 fois plus de jours"; of what shortens them "30-50 % des jours". */
+/** "1.3-1.6 fois le nombre de jours"; of what shortens them "30-50 % du nombre de jours". */
 export function timesTheDays(factor: Quantity): string {
   const [least, most] = ends(factor);
   const text = significant(factor, 2);

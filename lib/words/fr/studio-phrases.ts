@@ -13,11 +13,11 @@ import {
 } from "./phrases.ts";
 
 export const DUSTINESS = {
-  "very dusty": "Une poudre très poussiéreuse",
-  dusty: "Une poudre poussiéreuse",
-  "less dusty": "Une poudre lourde, moins poussiéreuse que la plupart",
+  "very dusty": "Une poudre qui dégage beaucoup de poussière",
+  dusty: "Une poudre qui dégage de la poussière",
+  "less dusty": "Une poudre lourde, qui dégage moins de poussière que la plupart",
   "not known":
-    "On n’a pas consigné combien la poudre est poussiéreuse\u202f; la traiter comme très poussiéreuse",
+    "On n’a pas consigné combien la poudre dégage de poussière\u202f; la traiter comme si elle en dégageait beaucoup",
 } as const;
 export const NATURES = {
   "fine carbon": "La poussière de carbone fin peut brûler.",
@@ -28,12 +28,12 @@ export const NATURES = {
 
 /** What makes each kind of test hold no harm. */
 export const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
-  heat: "À la chaleur\u202f: sous aspiration à la source ou dehors, sur une cuiller métallique tenue à la pince, et jamais avec un pigment de plomb, cadmium, mercure, arsenic, chromate, antimoine ou cuivre.",
-  acid: "À l’acide\u202f: une goutte et pas plus, à l’air libre, avec des gants\u202f; jamais sur un sulfure, un cyanure ou un pigment d’arsenic, en quelque quantité que ce soit.",
+  heat: "À la chaleur\u202f: sous aspiration à la source ou dehors, sur une cuiller métallique tenue à la pince, et jamais avec un pigment de plomb, de cadmium, de mercure, d’arsenic, de chromate, d’antimoine ou de cuivre.",
+  acid: "À l’acide\u202f: une goutte et pas plus, dans un endroit bien aéré, avec des gants\u202f; jamais sur un sulfure, un cyanure ou un pigment d’arsenic, en quelque quantité que ce soit.",
   lye: "À la soude caustique ou au carbonate de soude\u202f: avec des gants, et loin des yeux.",
   peroxide:
-    "À l’eau oxygénée\u202f: à trois pour cent et pas plus forte, avec des gants, jamais dans un récipient fermé.",
-  solvent: "Au solvant\u202f: à l’air libre, et aucune flamme dans la pièce.",
+    "À l’eau oxygénée\u202f: à trois pour cent, pas davantage, avec des gants, jamais dans un récipient fermé.",
+  solvent: "Au solvant\u202f: dans une pièce bien aérée, sans aucune flamme.",
 };
 
 /** What the hazards of a label do, after a subject. */
@@ -51,6 +51,11 @@ interface OfPigments {
 
 export function pigments({ pigments: of }: OfPigments): string {
   return of === undefined ? "le pigment" : namesWithin(of);
+}
+
+/** ": Lamp black" where a caution names pigments. */
+export function named({ pigments: of }: OfPigments): string {
+  return of === undefined ? "" : `\u202f: ${namesWithin(of)}`;
 }
 
 /** The pigments that a caution names, or the paint when it names none. */

@@ -1,4 +1,4 @@
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 
 declare global {
   interface ImportMeta {

@@ -5,7 +5,7 @@ export const ABOUT = {
   heading: { en: "About", de: "Über uns", fr: "À propos", es: "Acerca de" },
   lead: (workshop: string) => ({
     en: `What ${workshop} is, and what these sheets are.`,
-    de: `Was ${workshop} ist, und was diese Blätter sind.`,
+    de: `Was ${workshop} ist und was diese Blätter sind.`,
     fr: `Ce qu’est ${workshop}, et ce que sont ces fiches.`,
     es: `Qué es ${workshop}, y qué son estas fichas.`,
   }),
@@ -26,9 +26,9 @@ export const ABOUT = {
       },
       {
         en: "A sheet is worked out from our records: what went into the batch, rub-outs, drawdowns read with an instrument or matched by eye, drying trials, exposures, suppliers\u2019 papers. Each figure says how it is known. Where we do not know, it says what it would take.",
-        de: "Ein Blatt wird aus unseren Aufzeichnungen errechnet: was in den Ansatz ging, Ölzahlen, Aufstriche, mit einem Gerät gemessen oder nach Augenmaß verglichen, Trockenversuche, Belichtungen, Papiere der Lieferanten. Jeder Wert sagt, woher er bekannt ist. Wo wir es nicht wissen, steht, was dazu nötig wäre.",
-        fr: "Une fiche est calculée d’après nos relevés\u202f: ce qui est entré dans la fabrication, prises d’huile, applications mesurées à l’instrument ou comparées à l’œil, essais de séchage, expositions, documents des fournisseurs. Chaque chiffre dit d’où on le sait. Là où nous ne savons pas, la fiche dit ce qu’il y faudrait.",
-        es: "Una ficha se calcula a partir de nuestros registros: lo que entró en la fabricación, absorciones de aceite, aplicaciones medidas con un instrumento o igualadas a ojo, ensayos de secado, exposiciones, documentos de los proveedores. Cada cifra dice cómo se sabe. Donde no sabemos, dice qué haría falta.",
+        de: "Ein Blatt wird aus unseren Aufzeichnungen errechnet: was in den Ansatz ging, Ölzahlen, Aufstriche (mit einem Gerät gemessen oder nach Augenmaß verglichen), Trockenversuche, Belichtungen, Unterlagen der Lieferanten. Bei jedem Wert steht, woher er bekannt ist. Wo wir etwas nicht wissen, steht, was dazu nötig wäre.",
+        fr: "Une fiche est calculée d’après nos relevés\u202f: ce qui est entré dans la fabrication, prises d’huile, applications mesurées à l’instrument ou comparées à l’œil, essais de séchage, expositions, documents des fournisseurs. Chaque chiffre dit d’où on le sait. Là où nous ne le savons pas, la fiche dit ce qu’il faudrait pour le savoir.",
+        es: "Una ficha se calcula a partir de nuestros registros: lo que entró en la fabricación, absorciones de aceite, aplicaciones medidas con un instrumento o igualadas a ojo, ensayos de secado, exposiciones, documentos de los proveedores. Cada cifra dice cómo se sabe. Donde no lo sabemos, la ficha dice qué haría falta.",
       },
     ],
     [

@@ -1,4 +1,4 @@
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 import { saidIn, type Said } from "../texts.ts";
 import { ABOUT } from "./about.ts";
 import { ANSWERS } from "./answers.ts";

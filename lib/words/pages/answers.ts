@@ -36,7 +36,7 @@ const FACTS: readonly (readonly [RegExp, InEach])[] = [
     /^cautions\.supplemental$/,
     {
       en: "Supplemental statements",
-      de: "Ergänzende Hinweise",
+      de: "Ergänzende Gefahrenhinweise",
       fr: "Informations supplémentaires",
       es: "Información suplementaria",
     },
@@ -45,7 +45,7 @@ const FACTS: readonly (readonly [RegExp, InEach])[] = [
     /^cautions\.notForSale$/,
     {
       en: "Markets where it may not be sold for want of a legal basis",
-      de: "Märkte, in denen mangels Rechtsgrundlage kein Verkauf erlaubt ist",
+      de: "Märkte, auf denen der Verkauf mangels Rechtsgrundlage nicht erlaubt ist",
       fr: "Marchés où la vente est exclue faute de base légale",
       es: "Mercados donde no puede venderse por falta de base legal",
     },
@@ -64,7 +64,7 @@ const FACTS: readonly (readonly [RegExp, InEach])[] = [
     {
       en: "Acts of its markets",
       de: "Vorschriften der Märkte",
-      fr: "Textes de ses marchés",
+      fr: "Règles de ses marchés",
       es: "Normas de sus mercados",
     },
   ],
@@ -127,15 +127,15 @@ const FACTS: readonly (readonly [RegExp, InEach])[] = [
     {
       en: "Grounds of the lightfastness",
       de: "Gründe der Lichtechtheit",
-      fr: "Raisons de la solidité",
-      es: "Razones de la solidez",
+      fr: "Raisons de la solidité à la lumière",
+      es: "Razones de la solidez a la luz",
     },
   ],
   [
     /^permanence\.weakest$/,
     {
       en: "Weakest in light",
-      de: "Am schwächsten im Licht",
+      de: "Am wenigsten lichtecht",
       fr: "Le plus faible à la lumière",
       es: "El más débil a la luz",
     },
@@ -144,9 +144,9 @@ const FACTS: readonly (readonly [RegExp, InEach])[] = [
     /^cautions\.notClassified$/,
     {
       en: "Contains, though not classified for it",
-      de: "Enthalten, ohne dass es eingestuft wäre",
-      fr: "Contenu, sans classement pour cela",
-      es: "Contenido, sin clasificación por ello",
+      de: "Enthalten, aber dafür nicht eingestuft",
+      fr: "Contient, sans être classé pour cela",
+      es: "Contiene, sin estar clasificado por ello",
     },
   ],
 ];
@@ -175,7 +175,7 @@ export const ANSWERS = {
   heading: { en: "Questions", de: "Fragen", fr: "Questions", es: "Preguntas" },
   lead: {
     en: "What painters ask us: the answer first, then why.",
-    de: "Was Malerinnen und Maler uns fragen: erst die Antwort, dann warum.",
+    de: "Was Malerinnen und Maler uns fragen: erst die Antwort, dann die Begründung.",
     fr: "Ce que les peintres nous demandent\u202f: la réponse d’abord, puis le pourquoi.",
     es: "Lo que nos preguntan los pintores: primero la respuesta, luego el porqué.",
   },
@@ -200,7 +200,7 @@ export const ANSWERS = {
     },
     lasting: {
       en: "Will it last",
-      de: "Ob sie hält",
+      de: "Beständigkeit",
       fr: "Sa tenue dans le temps",
       es: "¿Durará?",
     },
@@ -220,7 +220,7 @@ export const ANSWERS = {
   },
   none: {
     en: "No question has been answered yet.",
-    de: "Noch keine Frage beantwortet.",
+    de: "Noch ist keine Frage beantwortet.",
     fr: "Aucune question n’a encore de réponse.",
     es: "Aún no se ha respondido ninguna pregunta.",
   },
@@ -241,7 +241,7 @@ export const ANSWERS = {
     }),
     caption: {
       en: "What the answer says, and what our records say today",
-      de: "Was die Antwort sagt, und was unsere Aufzeichnungen heute sagen",
+      de: "Was die Antwort sagt und was unsere Aufzeichnungen heute sagen",
       fr: "Ce que dit la réponse, et ce que disent nos relevés aujourd’hui",
       es: "Lo que dice la respuesta, y lo que dicen hoy nuestros registros",
     },
@@ -439,7 +439,7 @@ export const ANSWERS = {
   picture: {
     swatchesTitle: (level: string, white: string) => ({
       en: `Mixed with ${white} to one lightness, L*\u00a0${level}`,
-      de: `Mit ${white} auf eine Helligkeit gemischt, L*\u00a0${level}`,
+      de: `Mit ${white} auf dieselbe Helligkeit gemischt, L*\u00a0${level}`,
       fr: `Mélangées à ${white} jusqu’à une même clarté, L*\u00a0${level}`,
       es: `Mezclados con ${white} hasta una misma claridad, L*\u00a0${level}`,
     }),
@@ -492,12 +492,12 @@ export const ANSWERS = {
   tintIn: (white: string) => ({
     en: `below: a tint with ${en.namesWithin([white])}`,
     de: `unten: eine Aufhellung mit ${de.namesWithin([white])}`,
-    fr: `en bas\u202f: un ton dégradé avec ${fr.namesWithin([white])}`,
-    es: `abajo: un tono rebajado con ${es.namesWithin([white])}`,
+    fr: `en bas\u202f: un dégradé avec ${fr.namesWithin([white])}`,
+    es: `abajo: un rebaje con ${es.namesWithin([white])}`,
   }),
   coloursNote: (whites: readonly string[]) => ({
     en: `Each alone, then as a middle tone with ${en.namesWithin(whites)}.`,
-    de: `Jede allein, dann als mittlerer Ton mit ${de.namesWithin(whites)}.`,
+    de: `Jede allein, dann als Mittelton mit ${de.namesWithin(whites)}.`,
     fr: `Chacune pure, puis en ton moyen avec ${fr.namesWithin(whites)}.`,
     es: `Cada uno puro, y luego en tono medio con ${es.namesWithin(whites)}.`,
   }),
@@ -510,7 +510,7 @@ export const ANSWERS = {
     },
     lead: {
       en: "Plain text, ready to paste into a letter. The figures are those of the sheets.",
-      de: "Reiner Text, fertig zum Einfügen in einen Brief. Die Werte sind die der Blätter.",
+      de: "Reiner Text, fertig zum Einfügen in einen Brief. Die Werte stammen von den Blättern.",
       fr: "Texte simple, prêt à coller dans une lettre. Les chiffres sont ceux des fiches.",
       es: "Texto sencillo, listo para pegar en una carta. Las cifras son las de las fichas.",
     },
@@ -524,8 +524,8 @@ export const ANSWERS = {
     copied: { en: "Copied.", de: "Kopiert.", fr: "Copié.", es: "Copiado." },
     notCopied: {
       en: "It could not be copied: select the text and copy it by hand.",
-      de: "Das Kopieren ist nicht gelungen: markieren Sie den Text und kopieren Sie ihn von Hand.",
-      fr: "La copie n’a pas pu se faire\u202f: sélectionner le texte et le copier à la main.",
+      de: "Das Kopieren ist nicht gelungen: Markieren Sie den Text und kopieren Sie ihn von Hand.",
+      fr: "La copie a échoué\u202f: sélectionner le texte et le copier à la main.",
       es: "No se pudo copiar: seleccione el texto y cópielo a mano.",
     },
     question: {

@@ -15,7 +15,7 @@ export const BLACKS = {
     cell: (a: string, b: string) => alike(`${a}, ${b}`),
     note: {
       en: "a* and b*, under D65 for the 10\u00b0 observer. 0, 0 is neutral; b* below zero is blue, above it yellow. A dash: not tried in that white, or not at that lightness.",
-      de: "a* und b*, unter D65 für den 10\u00b0-Beobachter. 0, 0 ist neutral; b* unter null ist Blau, darüber Gelb. Ein Strich: in diesem Weiß nicht erprobt, oder nicht bei dieser Helligkeit.",
+      de: "a* und b*, unter D65 für den 10\u00b0-Beobachter. 0, 0 ist neutral; b* unter null ist Blau, darüber Gelb. Ein Strich: in diesem Weiß nicht erprobt oder nicht bei dieser Helligkeit.",
       fr: "a* et b*, sous D65 pour l’observateur 10\u00b0. 0, 0 est neutre\u202f; b* au-dessous de zéro est bleu, au-dessus jaune. Un tiret\u202f: non essayé dans ce blanc, ou pas à cette clarté.",
       es: "a* y b*, bajo D65 para el observador de 10\u00b0. 0, 0 es neutro; b* por debajo de cero es azul, por encima amarillo. Una raya: no probado en ese blanco, o no a esa claridad.",
     },
@@ -25,7 +25,7 @@ export const BLACKS = {
       en: `b* of each black in each white, all at L*\u00a0${level}; the bars are one standard uncertainty`,
       de: `b* jedes Schwarz in jedem Weiß, alle bei L*\u00a0${level}; die Balken sind eine Standardunsicherheit`,
       fr: `b* de chaque noir dans chaque blanc, tous à L*\u00a0${level}\u202f; les barres valent une incertitude type`,
-      es: `b* de cada negro en cada blanco, todos a L*\u00a0${level}; las barras son una incertidumbre típica`,
+      es: `b* de cada negro en cada blanco, todos a L*\u00a0${level}; las barras valen una incertidumbre típica`,
     }),
     axis: {
       en: "b* at equal lightness",
@@ -67,15 +67,15 @@ export const BLACKS = {
     },
     axis: {
       en: "Scattering beside 560 nm",
-      de: "Streuung neben 560 nm",
-      fr: "Diffusion par rapport à 560 nm",
-      es: "Dispersión frente a 560 nm",
+      de: "Streuung, bezogen auf 560\u00a0nm",
+      fr: "Diffusion par rapport à 560\u00a0nm",
+      es: "Dispersión frente a 560\u00a0nm",
     },
     read: (filmsUm: readonly number[]) => ({
       en: `line: worked out from its own films of ${filmsUm.join(", ")}\u00a0\u00b5m over an opacity chart, as far as they did not hide it`,
-      de: `Linie: errechnet aus eigenen Filmen von ${filmsUm.join(", ")}\u00a0\u00b5m über einer Prüfkarte, soweit sie diese nicht deckten`,
+      de: `Linie: errechnet aus den eigenen Filmen von ${filmsUm.join(", ")}\u00a0\u00b5m über einer Prüfkarte, soweit sie diese nicht deckten`,
       fr: `ligne\u202f: calculée d’après ses propres films de ${filmsUm.join(", ")}\u00a0\u00b5m sur une carte de contraste, tant qu’ils ne la couvraient pas`,
-      es: `línea: calculada a partir de sus propias películas de ${filmsUm.join(", ")}\u00a0\u00b5m sobre una carta de contraste, mientras no la cubrían`,
+      es: `línea: calculada a partir de sus propias películas de ${filmsUm.join(", ")}\u00a0\u00b5m sobre una carta de contraste, en la medida en que no la cubrían`,
     }),
     band: {
       en: "band: what theory says, from the grain and what is not known of it",
@@ -91,9 +91,9 @@ export const BLACKS = {
     }),
     at: (kind: string, nm: string, value: string) => ({
       en: `${kind} ${value} at ${nm} nm`,
-      de: `${kind} ${value} bei ${nm} nm`,
-      fr: `${kind} ${value} à ${nm} nm`,
-      es: `${kind} ${value} a ${nm} nm`,
+      de: `${kind} ${value} bei ${nm}\u00a0nm`,
+      fr: `${kind} ${value} à ${nm}\u00a0nm`,
+      es: `${kind} ${value} a ${nm}\u00a0nm`,
     }),
     kinds: {
       read: {
@@ -119,7 +119,7 @@ export const BLACKS = {
   theory: {
     title: (level: string) => ({
       en: `What theory allows at L*\u00a0${level}: ranges, not a figure of any paint`,
-      de: `Was die Theorie bei L*\u00a0${level} zulässt: Bereiche, kein Wert irgendeiner Farbe`,
+      de: `Was die Theorie bei L*\u00a0${level} zulässt: Bereiche, kein Wert einer bestimmten Farbe`,
       fr: `Ce que la théorie permet à L*\u00a0${level}\u202f: des intervalles, non un chiffre d’une peinture`,
       es: `Lo que permite la teoría a L*\u00a0${level}: intervalos, no una cifra de una pintura`,
     }),
@@ -145,9 +145,9 @@ export const BLACKS = {
     }),
     statementsNote: (runs: number, robust: string) => ({
       en: `Each of ${runs} cases takes other sizes, spreads, indices and oil. Theory can say what comes out the same way in ${robust} of them.`,
-      de: `Jeder der ${runs} Fälle nimmt andere Größen, Streubreiten, Indizes und Öl. Sagen kann die Theorie, was in ${robust} davon gleich herauskommt.`,
-      fr: `Chacun des ${runs} cas prend d’autres tailles, d’autres étalements, d’autres indices et une autre huile. La théorie peut dire ce qui sort de même dans ${robust} d’entre eux.`,
-      es: `Cada uno de los ${runs} casos toma otros tamaños, otras anchuras, otros índices y otro aceite. La teoría puede decir lo que sale igual en ${robust} de ellos.`,
+      de: `Jeder der ${runs} Fälle geht von anderen Größen, Streubreiten, Indizes und anderem Öl aus. Sagen kann die Theorie, was in ${robust} davon gleich herauskommt.`,
+      fr: `Chacun des ${runs} cas prend d’autres tailles, d’autres étalements, d’autres indices et une autre huile. La théorie peut dire ce qui va dans le même sens dans ${robust} d’entre eux.`,
+      es: `Cada uno de los ${runs} casos toma otros tamaños, otras anchuras, otros índices y otro aceite. La teoría puede decir lo que va en el mismo sentido en ${robust} de ellos.`,
     }),
     pair: (black: string, white: string) => ({
       en: `${black} in ${white}`,
@@ -184,22 +184,22 @@ export const BLACKS = {
       sizeKinds: {
         "volume median": {
           en: "middle, by volume",
-          de: "Mitte, nach Volumen",
+          de: "Median, nach Volumen",
           fr: "médiane, en volume",
           es: "mediana, en volumen",
         },
         "number mean": {
           en: "mean, by number",
-          de: "Mittel, nach Anzahl",
+          de: "Mittelwert, nach Anzahl",
           fr: "moyenne, en nombre",
           es: "media, en número",
         },
       },
       note: (oils: readonly string[]) => ({
         en: `Oil of index ${oils.join(", ")}, by chance. Spread: the geometric standard deviation. The theory is of spheres far apart; real grains are crowded and of other shapes, so it cannot say how strong a colour is, and no swatch is drawn from it.`,
-        de: `Öl vom Index ${oils.join(", ")}, zufällig gewählt. Streubreite: die geometrische Standardabweichung. Die Theorie gilt für Kugeln weit auseinander; wirkliche Körner liegen dicht und haben andere Formen, daher kann sie nicht sagen, wie stark eine Farbe ist, und kein Farbfeld ist nach ihr gezeichnet.`,
-        fr: `Huile d’indice ${oils.join(", ")}, au hasard. Étalement\u202f: l’écart type géométrique. La théorie est celle de sphères éloignées les unes des autres\u202f; les vrais grains sont serrés et d’autres formes, et elle ne peut dire combien une couleur est forte\u202f: aucun échantillon n’en est tiré.`,
-        es: `Aceite de índice ${oils.join(", ")}, al azar. Anchura: la desviación típica geométrica. La teoría es de esferas alejadas entre sí; los granos reales están apretados y tienen otras formas, así que no puede decir cuán fuerte es un color, y de ella no se saca ninguna muestra.`,
+        de: `Öl mit dem Brechungsindex ${oils.join(", ")}, zufällig gewählt. Streubreite: die geometrische Standardabweichung. Die Theorie gilt für Kugeln, die weit auseinanderliegen. Wirkliche Körner liegen dicht und haben andere Formen; wie farbstark eine Farbe ist, kann die Theorie daher nicht sagen, und kein Farbfeld ist nach ihr gezeichnet.`,
+        fr: `Huile d’indice ${oils.join(", ")}, au hasard. Étalement\u202f: l’écart type géométrique. La théorie est celle de sphères éloignées les unes des autres\u202f; les vrais grains sont serrés et d’autres formes, et elle ne peut dire si une couleur est forte\u202f: aucun échantillon n’en est tiré.`,
+        es: `Aceite de índice ${oils.join(", ")}, al azar. Anchura: la desviación típica geométrica. La teoría es de esferas alejadas entre sí; los granos reales están apretados y tienen otras formas, así que no puede decir si un color es fuerte, y no se dibuja ninguna muestra con ella.`,
       }),
     },
   },

@@ -28,9 +28,9 @@ export const CARDS = {
   },
   noTint: {
     en: "What it does in a white is not stated.",
-    de: "Was sie in einem Weiß tut: keine Angabe.",
-    fr: "Ce qu’elle fait dans un blanc n’est pas indiqué.",
-    es: "Qué hace en un blanco no está indicado.",
+    de: "Verhalten in Weiß: keine Angabe.",
+    fr: "Ce qu’elle donne dans un blanc n’est pas indiqué.",
+    es: "No se indica cómo queda en un blanco.",
   },
   extender: {
     en: "An extender medium.",
@@ -45,16 +45,16 @@ export const CARDS = {
         : `A white: ${count} colours of the range were let down in it.`,
     de:
       count === 1
-        ? "Ein Weiß: eine Farbe des Sortiments wurde darin aufgehellt."
+        ? "Ein Weiß: Eine Farbe des Sortiments wurde darin aufgehellt."
         : `Ein Weiß: ${count} Farben des Sortiments wurden darin aufgehellt.`,
     fr:
       count === 1
-        ? "Un blanc\u202f: une couleur de la gamme y a été dégradée."
-        : `Un blanc\u202f: ${count} couleurs de la gamme y ont été dégradées.`,
+        ? "Un blanc\u202f: une couleur de la gamme y a été essayée."
+        : `Un blanc\u202f: ${count} couleurs de la gamme y ont été essayées.`,
     es:
       count === 1
-        ? "Un blanco: se rebajó en él un color de la gama."
-        : `Un blanco: se rebajaron en él ${count} colores de la gama.`,
+        ? "Un blanco: se rebajó con él un color de la gama."
+        : `Un blanco: se rebajaron con él ${count} colores de la gama.`,
   }),
   /** Of a white: parts of it that bring one of the reference to a middle tone. */
   whitens: (parts: string, reference: string) => ({
@@ -72,7 +72,7 @@ export const CARDS = {
   /** On a swatch that was read in a layer thicker than any coat. */
   thickLayer: {
     en: "In a thick layer: a coat of it lets what is below show.",
-    de: "In dicker Schicht: ein Anstrich lässt den Grund sehen.",
+    de: "Nur dick aufgetragen: Ein gewöhnlicher Auftrag lässt den Grund durchscheinen.",
     fr: "En couche épaisse\u202f: une couche ordinaire laisse voir le fond.",
     es: "En capa gruesa: una capa normal deja ver el fondo.",
   },
@@ -84,7 +84,7 @@ export const CARDS = {
   },
   ragLead: {
     en: "Oily rags can catch fire by themselves: see overleaf.",
-    de: "Ölgetränkte Lappen können sich selbst entzünden: siehe Rückseite.",
+    de: "Mit Öl getränkte Lappen können sich selbst entzünden: siehe Rückseite.",
     fr: "Les chiffons gras peuvent prendre feu d’eux-mêmes\u202f: voir au verso.",
     es: "Los trapos con aceite pueden prenderse solos: véase al dorso.",
   },
@@ -102,9 +102,9 @@ export const CARDS = {
   }),
   drawdown: {
     en: "Printed colour only comes near: a painted drawdown rules.",
-    de: "Der Druck kommt der Farbe nur nahe: der gemalte Aufstrich gilt.",
-    fr: "La couleur imprimée n’est qu’approchante\u202f: une application peinte fait foi.",
-    es: "El color impreso solo se acerca: manda una aplicación pintada.",
+    de: "Der Druck kommt der Farbe nur nahe: Es gilt der gemalte Aufstrich.",
+    fr: "La couleur imprimée n’est qu’approchante\u202f: c’est l’application peinte qui fait foi.",
+    es: "El color impreso es solo aproximado: vale la aplicación pintada.",
   },
   approximateNote: {
     en: "This one was read under another light and adapted.",
@@ -165,9 +165,9 @@ export const CARDS = {
     },
     lead: (size: string, width: string, height: string) => ({
       en: `Every card as it prints in the size ${size}, ${width} \u00d7 ${height} mm: front and back. A screen does not show a paint; nor does a printer quite.`,
-      de: `Jede Karte, wie sie in der Größe ${size} gedruckt wird, ${width} \u00d7 ${height} mm: vorn und hinten. Ein Bildschirm zeigt eine Farbe nicht, wie sie ist; ein Drucker auch nicht ganz.`,
-      fr: `Chaque carte telle qu’elle s’imprime au format ${size}, ${width} \u00d7 ${height} mm\u202f: recto et verso. Un écran ne montre pas une peinture\u202f; une imprimante non plus, tout à fait.`,
-      es: `Cada tarjeta tal como se imprime en el tamaño ${size}, ${width} \u00d7 ${height} mm: anverso y dorso. Una pantalla no muestra una pintura; una impresora tampoco del todo.`,
+      de: `Jede Karte, wie sie in der Größe ${size} gedruckt wird, ${width} \u00d7 ${height}\u00a0mm: vorn und hinten. Ein Bildschirm zeigt eine Farbe nicht, wie sie ist; ein Drucker auch nicht ganz.`,
+      fr: `Chaque carte telle qu’elle s’imprime au format ${size}, ${width} \u00d7 ${height}\u00a0mm\u202f: recto et verso. Un écran ne montre pas une peinture\u202f; une imprimante non plus, tout à fait.`,
+      es: `Cada tarjeta tal como se imprime en el tamaño ${size}, ${width} \u00d7 ${height}\u00a0mm: anverso y dorso. Una pantalla no muestra una pintura; una impresora tampoco del todo.`,
     }),
     sizes: { en: "Sizes", de: "Größen", fr: "Formats", es: "Tamaños" },
     front: { en: "front", de: "vorn", fr: "recto", es: "anverso" },
@@ -181,9 +181,9 @@ export const CARDS = {
     withoutHeading: { en: "Without a card", de: "Ohne Karte", fr: "Sans carte", es: "Sin tarjeta" },
     without: (markets: readonly string[]) => ({
       en: `may be sold in ${markets.join(", ")} on a legal basis alone, or not at all: no card, no price`,
-      de: `darf nur auf einer Rechtsgrundlage oder gar nicht verkauft werden (${markets.join(", ")}): keine Karte, kein Preis`,
-      fr: `vente permise sur base légale seulement, ou pas du tout (${markets.join(", ")})\u202f: ni carte, ni prix`,
-      es: `solo puede venderse con base legal, o no puede venderse (${markets.join(", ")}): ni tarjeta, ni precio`,
+      de: `darf nur mit einer Rechtsgrundlage oder gar nicht verkauft werden (${markets.join(", ")}): keine Karte, kein Preis`,
+      fr: `vente permise sur base légale seulement, ou interdite (marchés\u202f: ${markets.join(", ")})\u202f; ni carte, ni prix`,
+      es: `venta permitida solo con base legal, o prohibida (mercados: ${markets.join(", ")}); ni tarjeta, ni precio`,
     }),
     lacks: (lacks: readonly ("colour" | "price")[]) => ({
       en: lacks.map((lack) => (lack === "colour" ? "no colour read yet" : "no price")).join(", "),
@@ -205,7 +205,7 @@ export const CARDS = {
     },
     pdf: (size: string) => ({
       en: `these cards to print and cut, ${size}`,
-      de: `diese Karten zum Drucken und Schneiden, ${size}`,
+      de: `diese Karten zum Drucken und Ausschneiden, ${size}`,
       fr: `ces cartes à imprimer et à couper, ${size}`,
       es: `estas tarjetas para imprimir y cortar, ${size}`,
     }),
@@ -228,7 +228,7 @@ export const CARDS = {
     gone: {
       en: "no card any more: take it off the shelf",
       de: "keine Karte mehr: aus dem Regal nehmen",
-      fr: "plus de carte\u202f: la retirer du rayon",
+      fr: "il n’y a plus de carte\u202f: la retirer du rayon",
       es: "ya no hay tarjeta: retírela del estante",
     },
     changed: (what: string, before: string, now: string) => ({
@@ -254,7 +254,7 @@ export const CARDS = {
   /** Names of what a card states, as the list of reprints has them. */
   states: {
     name: { en: "Name", de: "Name", fr: "Nom", es: "Nombre" },
-    madeOf: { en: "Made of", de: "Besteht aus", fr: "Composition", es: "Hecho de" },
+    madeOf: { en: "Made of", de: "Besteht aus", fr: "Composition", es: "Composición" },
     masstone: { en: "Masstone", de: "Vollton", fr: "Ton plein", es: "Tono pleno" },
     tints: { en: "Tints", de: "Aufhellungen", fr: "Dégradés", es: "Rebajes" },
     sentence: { en: "In the whites", de: "In Weiß", fr: "Dans les blancs", es: "En los blancos" },

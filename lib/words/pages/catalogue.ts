@@ -50,7 +50,7 @@ export const CATALOGUE = {
     },
     unwarned: {
       en: "need no warning",
-      de: "keine Warnung brauchen",
+      de: "keinen Warnhinweis brauchen",
       fr: "ne demandent aucun avertissement",
       es: "no necesitan advertencia",
     },
@@ -63,7 +63,7 @@ export const CATALOGUE = {
   }),
   gridLead: {
     en: "Every colour, alone above and with white below, brought to a middle tone.",
-    de: "Jede Farbe, oben allein und unten mit Weiß, auf einen mittleren Ton gebracht.",
+    de: "Jede Farbe: oben allein, unten mit Weiß auf einen Mittelton gebracht.",
     fr: "Chaque couleur, pure en haut et avec du blanc dessous, menée à un ton moyen.",
     es: "Cada color, puro arriba y con blanco debajo, llevado a un tono medio.",
   },
@@ -102,7 +102,7 @@ export const CATALOGUE = {
     },
     value: {
       en: "From the darkest to the lightest, as they come from the tube.",
-      de: "Von der dunkelsten zur hellsten, wie sie aus der Tube kommen.",
+      de: "Von der dunkelsten zur hellsten, so wie sie aus der Tube kommen.",
       fr: "De la plus sombre à la plus claire, telles qu’elles sortent du tube.",
       es: "Del más oscuro al más claro, tal como salen del tubo.",
     },
@@ -116,11 +116,11 @@ export const CATALOGUE = {
       en: "The fastest first. Where the days are a range, its middle decides the order; count on the later day.",
       de: "Die schnellste zuerst. Wo die Tage ein Bereich sind, entscheidet dessen Mitte; rechnen Sie mit dem späteren Tag.",
       fr: "Les plus rapides d’abord. Là où les jours sont un intervalle, son milieu règle l’ordre\u202f; mieux vaut compter sur le dernier jour.",
-      es: "Los más rápidos primero. Donde los días son un intervalo, su medio decide el orden; cuente con el último día.",
+      es: "Los más rápidos primero. Donde los días son un intervalo, el orden lo decide su centro; más vale contar con el último día.",
     },
     permanence: {
       en: "Most lightfast first. Of one category what was tested stands first: our own test counts for more than a supplier\u2019s word, and that for more than what is only expected.",
-      de: "Die lichtechteste zuerst. In einer Kategorie steht das Geprüfte voran: unsere eigene Prüfung zählt mehr als die Angabe eines Lieferanten, und diese mehr als das, was nur zu erwarten ist.",
+      de: "Die lichtechteste zuerst. In einer Kategorie steht das Geprüfte voran: Unsere eigene Prüfung zählt mehr als die Angabe eines Lieferanten und diese mehr als das, was nur zu erwarten ist.",
       fr: "Les plus solides à la lumière d’abord. Dans une catégorie, ce qui a été testé vient en tête\u202f: notre propre essai vaut plus que la parole d’un fournisseur, et celle-ci plus que ce qui est seulement à prévoir.",
       es: "Los más sólidos a la luz primero. En una misma categoría va delante lo ensayado: nuestro propio ensayo vale más que la palabra de un proveedor, y esta más que lo que solo es previsible.",
     },

@@ -39,7 +39,7 @@ export const CHANGES = {
   otherwise: {
     colour: {
       en: "Something else on its sheet changed.",
-      de: "Etwas anderes auf dem Farbblatt hat sich geändert.",
+      de: "Auf dem Farbblatt hat sich etwas anderes geändert.",
       fr: "Autre chose a changé sur sa fiche.",
       es: "Ha cambiado otra cosa en su ficha.",
     },
@@ -88,11 +88,11 @@ export const CHANGES = {
   },
   price: (ml: number) => ({
     en: `Price of ${ml}\u00a0ml`,
-    de: `Preis von ${ml}\u00a0ml`,
+    de: `Preis für ${ml}\u00a0ml`,
     fr: `Prix de ${ml}\u00a0ml`,
     es: `Precio de ${ml}\u00a0ml`,
   }),
-  photographs: { en: "Photographs", de: "Fotografien", fr: "Photographies", es: "Fotografías" },
+  photographs: { en: "Photographs", de: "Fotos", fr: "Photographies", es: "Fotografías" },
   said: {
     madeOf: { en: "Made of", de: "Besteht aus", fr: "Composition", es: "Composición" },
     sentence: { en: "In white", de: "In Weiß", fr: "Avec du blanc", es: "Con blanco" },
@@ -132,13 +132,13 @@ export const CHANGES = {
     },
     supplemental: {
       en: "Supplemental statement",
-      de: "Ergänzende Angabe",
+      de: "Ergänzender Gefahrenhinweis",
       fr: "Information supplémentaire",
       es: "Información suplementaria",
     },
     studio: {
       en: "Caution for the studio",
-      de: "Vorsicht im Atelier",
+      de: "Vorsichtsregel im Atelier",
       fr: "Précaution à l\u2019atelier",
       es: "Precaución en el taller",
     },

@@ -15,13 +15,13 @@ export const COMPARE = {
   },
   lead: {
     en: "Two to four colours, alone and in each white; then what differs, what is too close to call, and what is the same.",
-    de: "Zwei bis vier Farben, allein und in jedem Weiß; dann, was sich unterscheidet, was zu nah beieinander liegt und was gleich ist.",
-    fr: "De deux à quatre couleurs, pures et dans chaque blanc\u202f; puis ce qui diffère, ce qui est trop proche pour trancher, et ce qui est pareil.",
-    es: "De dos a cuatro colores, puros y en cada blanco; luego qué difiere, qué está demasiado cerca para decidir, y qué es igual.",
+    de: "Zwei bis vier Farben, allein und in jedem Weiß; dann, was sich unterscheidet, was für ein Urteil zu ähnlich ist und was gleich ist.",
+    fr: "De deux à quatre couleurs, pures et dans chaque blanc\u202f; puis ce qui diffère, ce qui est trop proche pour trancher, et ce qui est identique.",
+    es: "De dos a cuatro colores, puros y en cada blanco; luego qué difiere, qué es demasiado parecido para decidir, y qué es igual.",
   },
   description: (names: readonly string[]) => ({
     en: `${en.listed(names)} side by side: in the whites, strength, oil, drying, permanence, cautions and pigments.`,
-    de: `${de.listed(names)} nebeneinander: in Weiß, Farbstärke, Öl, Trocknung, Beständigkeit, Vorsicht und Pigmente.`,
+    de: `${de.listed(names)} nebeneinander: in Weiß, Farbstärke, Öl, Trocknung, Beständigkeit, Warnhinweise und Pigmente.`,
     fr: `${fr.listed(names)} côte à côte\u202f: dans les blancs, force, huile, séchage, permanence, précautions et pigments.`,
     es: `${es.listed(names)} lado a lado: en los blancos, fuerza, aceite, secado, permanencia, precauciones y pigmentos.`,
   }),
@@ -43,14 +43,14 @@ export const COMPARE = {
     notRead: { en: "not read", de: "nicht gemessen", fr: "non mesuré", es: "no medido" },
     notTried: { en: "not tried", de: "nicht erprobt", fr: "non essayé", es: "no probado" },
     notReached: { en: "not reached", de: "nicht erreicht", fr: "non atteint", es: "no alcanzado" },
-    same: { en: "The same.", de: "Gleich.", fr: "Pareil.", es: "Lo mismo." },
+    same: { en: "The same.", de: "Gleich.", fr: "Identique.", es: "Igual." },
   },
   /** What differs and what is too close to call, before any figure. */
   summary: {
     differ: (names: readonly string[]) => ({
       en: `They differ in ${en.listed(names)}.`,
       de: `Unterschiede: ${de.listed(names)}.`,
-      fr: `Elles diffèrent par\u202f: ${fr.listed(names)}.`,
+      fr: `Ce qui les distingue\u202f: ${fr.listed(names)}.`,
       es: `Difieren en ${es.listed(names)}.`,
     }),
     nothing: {
@@ -61,9 +61,9 @@ export const COMPARE = {
     },
     tooClose: (names: readonly string[]) => ({
       en: `Too close to call: ${en.listed(names)}.`,
-      de: `Zu nah beieinander: ${de.listed(names)}.`,
-      fr: `Trop proche pour trancher\u202f: ${fr.listed(names)}.`,
-      es: `Demasiado cerca para decidir: ${es.listed(names)}.`,
+      de: `Zu ähnlich für ein Urteil: ${de.listed(names)}.`,
+      fr: `Trop proches pour trancher\u202f: ${fr.listed(names)}.`,
+      es: `Demasiado parecido para decidir: ${es.listed(names)}.`,
     }),
     /** What a row is about, in a word within these sentences. */
     inShort: {
@@ -71,8 +71,8 @@ export const COMPARE = {
       white: {
         en: "what they do in white",
         de: "das Verhalten in Weiß",
-        fr: "ce qu’elles font dans le blanc",
-        es: "lo que hacen en blanco",
+        fr: "ce qu’elles donnent dans un blanc",
+        es: "cómo quedan en un blanco",
       },
       strength: { en: "strength", de: "Farbstärke", fr: "la force", es: "la fuerza" },
       whitens: {
@@ -95,14 +95,14 @@ export const COMPARE = {
       },
       label: {
         en: "warnings",
-        de: "Warnungen",
+        de: "Warnhinweise",
         fr: "les avertissements",
         es: "las advertencias",
       },
       sale: {
         en: "where they may be sold",
         de: "Verkaufsbeschränkungen",
-        fr: "les lieux où la vente est permise",
+        fr: "les pays où la vente est permise",
         es: "dónde pueden venderse",
       },
       pigments: { en: "pigments", de: "Pigmente", fr: "les pigments", es: "los pigmentos" },
@@ -129,9 +129,9 @@ export const COMPARE = {
       id: alike("not-told"),
       heading: {
         en: "Too close to call",
-        de: "Zu nah beieinander",
+        de: "Zu ähnlich für ein Urteil",
         fr: "Trop proche pour trancher",
-        es: "Demasiado cerca para decidir",
+        es: "Demasiado parecido para decidir",
       },
     },
     same: {
@@ -139,7 +139,7 @@ export const COMPARE = {
       heading: {
         en: "What is the same",
         de: "Was gleich ist",
-        fr: "Ce qui est pareil",
+        fr: "Ce qui est identique",
         es: "Qué es igual",
       },
     },
@@ -196,7 +196,12 @@ export const COMPARE = {
       head: { en: "Strength", de: "Farbstärke", fr: "Force", es: "Fuerza" },
     },
     whitens: {
-      head: { en: "Whitens", de: "Aufhellvermögen", fr: "Blanchit", es: "Blanquea" },
+      head: {
+        en: "Whitens",
+        de: "Aufhellvermögen",
+        fr: "Pouvoir blanchissant",
+        es: "Poder blanqueador",
+      },
     },
     opacity: {
       head: { en: "Opacity", de: "Deckvermögen", fr: "Opacité", es: "Opacidad" },
@@ -205,9 +210,9 @@ export const COMPARE = {
       head: { en: "Oil", de: "Öl", fr: "Huile", es: "Aceite" },
       unit: {
         en: "to 100 g of pigment",
-        de: "auf 100 g Pigment",
-        fr: "pour 100 g de pigment",
-        es: "por 100 g de pigmento",
+        de: "auf 100\u00a0g Pigment",
+        fr: "pour 100\u00a0g de pigment",
+        es: "por 100\u00a0g de pigmento",
       },
     },
     oilByVolume: {
@@ -219,30 +224,30 @@ export const COMPARE = {
       },
       unit: {
         en: "to 100 cm\u00b3 of pigment",
-        de: "auf 100 cm\u00b3 Pigment",
-        fr: "pour 100 cm\u00b3 de pigment",
-        es: "por 100 cm\u00b3 de pigmento",
+        de: "auf 100\u00a0cm\u00b3 Pigment",
+        fr: "pour 100\u00a0cm\u00b3 de pigment",
+        es: "por 100\u00a0cm\u00b3 de pigmento",
       },
     },
     finish: {
       head: { en: "Finish", de: "Glanzgrad", fr: "Aspect", es: "Acabado" },
     },
     drying: {
-      head: { en: "Dries", de: "Trocknet", fr: "Sèche", es: "Seca" },
+      head: { en: "Dries", de: "Trocknet", fr: "Séchage", es: "Secado" },
       unit: { en: "to the touch", de: "bis grifftrocken", fr: "au toucher", es: "al tacto" },
     },
     lightfastness: {
       head: { en: "Lasts", de: "Lichtechtheit", fr: "Tenue", es: "Solidez" },
     },
     label: {
-      head: { en: "Warning", de: "Warnung", fr: "Avertissement", es: "Advertencia" },
+      head: { en: "Warning", de: "Warnhinweis", fr: "Avertissement", es: "Advertencia" },
     },
     sale: {
       head: {
         en: "Limits on sale",
         de: "Verkaufsbeschränkungen",
-        fr: "Limites à la vente",
-        es: "Límites a la venta",
+        fr: "Restrictions de vente",
+        es: "Restricciones de venta",
       },
     },
     pigments: {
@@ -305,7 +310,7 @@ export const COMPARE = {
     }),
     nothingClassified: {
       en: "None needed",
-      de: "Keine nötig",
+      de: "Keiner nötig",
       fr: "Aucun nécessaire",
       es: "No hace falta",
     },
@@ -319,11 +324,11 @@ export const COMPARE = {
       en: "None recorded",
       de: "Keine aufgezeichnet",
       fr: "Aucune consignée",
-      es: "Ninguno registrado",
+      es: "Ninguna registrada",
     },
     limited: (markets: readonly string[]) => ({
       en: `Only on a legal basis in ${en.listed(markets.map(withThe))}`,
-      de: `Nur auf einer Rechtsgrundlage: ${de.listed(markets)}`,
+      de: `Nur mit Rechtsgrundlage: ${de.listed(markets)}`,
       fr: `Seulement sur base légale\u202f: ${fr.listed(markets)}`,
       es: `Solo con base legal: ${es.listed(markets)}`,
     }),
@@ -366,7 +371,7 @@ export const COMPARE = {
     result: { en: "Side by side", de: "Nebeneinander", fr: "Côte à côte", es: "Lado a lado" },
     without: {
       en: "Choosing colours here needs the page\u2019s script and a web server. The comparisons below need neither.",
-      de: "Um hier Farben zu wählen, braucht es das Skript der Seite und einen Webserver. Die Vergleiche unten kommen ohne beides aus.",
+      de: "Um hier Farben zu wählen, sind das Skript der Seite und ein Webserver nötig. Die Vergleiche unten kommen ohne beides aus.",
       fr: "Pour choisir ici des couleurs, il faut le script de la page et un serveur web. Les comparaisons ci-dessous s’en passent.",
       es: "Para elegir colores aquí hacen falta el script de la página y un servidor web. Las comparaciones de abajo no necesitan ninguno.",
     },
@@ -398,28 +403,28 @@ export const COMPARE = {
     }),
     tooMany: {
       en: "Four fit side by side; take one away first.",
-      de: "Vier passen nebeneinander; nehmen Sie erst eine weg.",
+      de: "Mehr als vier passen nicht nebeneinander; nehmen Sie erst eine weg.",
       fr: "Quatre tiennent côte à côte\u202f; en retirer une d’abord.",
       es: "Caben cuatro lado a lado; quite uno antes.",
     },
     leftOut: {
       en: "Four fit side by side; the others are left out.",
-      de: "Vier passen nebeneinander; die übrigen bleiben weg.",
+      de: "Mehr als vier passen nicht nebeneinander; die übrigen bleiben weg.",
       fr: "Quatre tiennent côte à côte\u202f; les autres sont laissées de côté.",
       es: "Caben cuatro lado a lado; los demás se dejan fuera.",
     },
     failed: {
       en: "The figures could not be fetched. Opened from a folder, a page may not read other files: open the site through a web server.",
-      de: "Die Werte ließen sich nicht laden. Aus einem Ordner geöffnet, darf eine Seite andere Dateien oft nicht lesen: öffnen Sie sie über einen Webserver.",
+      de: "Die Werte ließen sich nicht laden. Eine Seite, die aus einem Ordner geöffnet wird, darf andere Dateien oft nicht lesen: Öffnen Sie die Seite über einen Webserver.",
       fr: "Les chiffres n’ont pas pu être chargés. Ouverte depuis un dossier, une page ne peut pas lire d’autres fichiers\u202f: ouvrir le site par un serveur web.",
       es: "No se pudieron cargar las cifras. Abierta desde una carpeta, una página no puede leer otros archivos: abra el sitio con un servidor web.",
     },
   },
   pairs: {
     en: "Often asked about",
-    de: "Oft gefragt",
-    fr: "Souvent demandées",
-    es: "Lo que más se pregunta",
+    de: "Oft verglichen",
+    fr: "Souvent comparées",
+    es: "Se comparan a menudo",
   },
   more: {
     en: "Choose other colours",
@@ -442,7 +447,7 @@ export const COMPARE = {
   },
   fromCatalogue: {
     en: "Set two to four of them side by side",
-    de: "Zwei bis vier davon nebeneinander stellen",
+    de: "Zwei bis vier davon nebeneinanderstellen",
     fr: "En mettre de deux à quatre côte à côte",
     es: "Poner de dos a cuatro lado a lado",
   },

@@ -1,3 +1,4 @@
+import { quoted } from "./quoted.ts";
 import type { Texts } from "../texts.ts";
 
 /** What stands around and beside the text of every page. */
@@ -28,14 +29,14 @@ export const EVERY_PAGE = {
     nothing: {
       en: "Nothing found.",
       de: "Nichts gefunden.",
-      fr: "Rien trouvé.",
-      es: "No se encontró nada.",
+      fr: "Aucun résultat.",
+      es: "Ningún resultado.",
     },
     count: {
       en: "{count} found.",
       de: "{count} gefunden.",
-      fr: "Trouvés\u202f: {count}.",
-      es: "Encontrados: {count}.",
+      fr: "Résultats\u202f: {count}.",
+      es: "Resultados: {count}.",
     },
     kinds: {
       pigment: { en: "Pigment", de: "Pigment", fr: "Pigment", es: "Pigmento" },
@@ -95,33 +96,33 @@ export const EVERY_PAGE = {
       en: "Colours made from it",
       de: "Farben daraus",
       fr: "Couleurs qui en sont faites",
-      es: "Colores hechos de él",
+      es: "Colores hechos con él",
     },
     languages: { en: "Languages", de: "Sprachen", fr: "Langues", es: "Idiomas" },
   },
   demonstration: {
     en: "Demonstration: everything here is invented.",
-    de: "Demonstration: alles hier ist erfunden.",
+    de: "Demonstration: Alles hier ist erfunden.",
     fr: "Démonstration\u202f: tout ici est inventé.",
     es: "Demostración: aquí todo es inventado.",
   },
   ragLine: {
     en: "Rags soaked in drying oil can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can. Never in a bin or a heap.",
-    de: "Lappen, mit trocknendem Öl getränkt, können sich selbst entzünden: einzeln im Freien ausbreiten, bis sie hart trocken sind, oder in Wasser in einer geschlossenen Metalldose aufbewahren. Niemals in den Abfalleimer oder auf einen Haufen.",
+    de: "Mit trocknendem Öl getränkte Lappen können sich selbst entzünden: einzeln im Freien ausbreiten, bis sie hart trocken sind, oder in Wasser in einer geschlossenen Metalldose aufbewahren. Niemals in den Abfalleimer oder auf einen Haufen.",
     fr: "Les chiffons imbibés d’huile siccative peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors jusqu’à ce qu’ils durcissent, ou les tremper dans l’eau dans un bidon métallique fermé. Jamais à la poubelle ni en tas.",
     es: "Los trapos empapados de aceite secante pueden prenderse solos: extenderlos uno a uno al aire libre hasta que endurezcan, o remojarlos en agua en una lata metálica cerrada. Nunca en la basura ni en un montón.",
   },
   fromPapers: {
     en: "Hazards: from our suppliers\u2019 papers.",
-    de: "Gefahren: aus den Papieren unserer Lieferanten.",
+    de: "Gefahrenangaben: nach Unterlagen unserer Lieferanten.",
     fr: "Dangers\u202f: d’après les documents de nos fournisseurs.",
     es: "Peligros: de los documentos de nuestros proveedores.",
   },
   cautionLine: {
     en: "The label, the safety data sheet, your local rules and licensed practice come first.",
-    de: "Das Etikett, das Sicherheitsdatenblatt, Ihre örtlichen Vorschriften und zugelassene Fachleute gehen vor.",
-    fr: "L’étiquette, la fiche de données de sécurité, vos règles locales et la pratique habilitée priment.",
-    es: "La etiqueta, la ficha de datos de seguridad, sus normas locales y la práctica autorizada tienen prioridad.",
+    de: "Etikett, Sicherheitsdatenblatt, örtliche Vorschriften und zugelassene Fachleute gehen vor.",
+    fr: "L’étiquette, la fiche de données de sécurité, vos règles locales et les pratiques agréées priment.",
+    es: "La etiqueta, la ficha de datos de seguridad, sus normas locales y las prácticas autorizadas tienen prioridad.",
   },
   build: (date: string | undefined) => ({
     en: date === undefined ? "Built from undated records." : `Built from records to ${date}.`,
@@ -165,7 +166,7 @@ export const EVERY_PAGE = {
     },
     csv: {
       en: "one line a size, for a shop to load",
-      de: "eine Zeile je Größe, für einen Laden zum Einlesen",
+      de: "eine Zeile je Größe, zum Einlesen in einen Onlineshop",
       fr: "une ligne par contenance, à charger dans une boutique",
       es: "una línea por tamaño, para cargar en una tienda",
     },
@@ -197,11 +198,12 @@ export const EVERY_PAGE = {
     }),
     someOf: (shown: number, all: number) => ({
       en: `${shown} of ${all} are shown, taken evenly out of all of them.`,
-      de: `${shown} von ${all} sind gezeigt, gleichmäßig aus allen genommen.`,
+      de: `${shown} von ${all} sind gezeigt, gleichmäßig aus allen ausgewählt.`,
       fr: `${shown} sur ${all} sont montrées, prises régulièrement parmi toutes.`,
       es: `Se muestran ${shown} de ${all}, tomados de modo uniforme entre todos.`,
     }),
   },
+  quoted,
   former: {
     gone: (name: string, date: string | undefined) => ({
       en:
@@ -223,7 +225,7 @@ export const EVERY_PAGE = {
     }),
     replacedBy: (name: string) => ({
       en: `In its place: ${name}`,
-      de: `An ihrer Stelle: ${name}`,
+      de: `Stattdessen: ${name}`,
       fr: `\u00c0 sa place\u202f: ${name}`,
       es: `En su lugar: ${name}`,
     }),
@@ -237,7 +239,7 @@ export const EVERY_PAGE = {
     },
     lead: {
       en: "There is nothing at this address. A colour may have been renamed or taken out of the range.",
-      de: "Unter dieser Adresse ist nichts. Eine Farbe kann umbenannt oder aus dem Sortiment genommen worden sein.",
+      de: "Unter dieser Adresse ist nichts zu finden. Vielleicht wurde eine Farbe umbenannt oder aus dem Sortiment genommen.",
       fr: "Il n’y a rien à cette adresse. Une couleur a peut-être changé de nom ou quitté la gamme.",
       es: "No hay nada en esta dirección. Puede que un color haya cambiado de nombre o salido de la gama.",
     },

@@ -5,13 +5,13 @@ import type { InEach } from "../in-each.ts";
 export const EVIDENCE = {
   summary: {
     en: "Every figure of this sheet, how we came by it and what it was worked out from. Figures go by the names that the sheet’s data and the claims of answers use.",
-    de: "Jeder Wert dieses Blatts, woher wir ihn haben und woraus er errechnet ist. Die Werte stehen unter den Namen, die die Daten des Blatts und die Aussagen der Antworten verwenden.",
-    fr: "Chaque chiffre de cette fiche, d’où nous le tenons et de quoi il est calculé. Les chiffres portent les noms qu’emploient les données de la fiche et les affirmations des réponses.",
+    de: "Jeder Wert dieses Blatts: woher wir ihn haben und woraus er errechnet ist. Die Werte stehen unter den Namen, die die Daten des Blatts und die Aussagen der Antworten verwenden.",
+    fr: "Chaque chiffre de cette fiche, d’où nous le tenons et à partir de quoi il est calculé. Les chiffres portent les noms qu’emploient les données de la fiche et les affirmations des réponses.",
     es: "Cada cifra de esta ficha, de dónde sale y a partir de qué se calculó. Las cifras llevan los nombres que usan los datos de la ficha y las afirmaciones de las respuestas.",
   },
   caption: {
     en: "Figures and how each was found",
-    de: "Werte, und wie jeder gefunden wurde",
+    de: "Werte und wie jeder ermittelt wurde",
     fr: "Les chiffres et comment chacun a été trouvé",
     es: "Las cifras y cómo se halló cada una",
   },
@@ -32,11 +32,17 @@ export const EVIDENCE = {
     pigments: { en: "The pigment", de: "Das Pigment", fr: "Le pigment", es: "El pigmento" },
     notations: { en: "Notations", de: "Notationen", fr: "Notations", es: "Notaciones" },
     tints: { en: "In the whites", de: "In Weiß", fr: "Dans les blancs", es: "En los blancos" },
+    expectedTints: {
+      en: "In whites not tried",
+      de: "In nicht erprobten Weiß",
+      fr: "Dans les blancs non essayés",
+      es: "En los blancos no probados",
+    },
     mixture: { en: "As a mixture", de: "Als Mischung", fr: "Comme mélange", es: "Como mezcla" },
     optics: {
       en: "Strength, hiding, gloss and the fit",
-      de: "Farbstärke, Decken, Glanz und Anpassung",
-      fr: "Force, opacité, brillant et ajustement",
+      de: "Farbstärke, Deckvermögen, Glanz und Anpassung",
+      fr: "Force, opacité, brillance et ajustement",
       es: "Fuerza, opacidad, brillo y el ajuste",
     },
     oil: {
@@ -77,9 +83,9 @@ export const EVIDENCE = {
   },
   notStatedCaption: {
     en: "Not known yet, and what it would take",
-    de: "Noch nicht bekannt, und was dazu nötig wäre",
-    fr: "Pas encore connu, et ce qu’il y faudrait",
-    es: "Aún no se sabe, y qué haría falta",
+    de: "Noch nicht bekannt und was dazu nötig wäre",
+    fr: "Pas encore connu, et ce qu’il faudrait pour le savoir",
+    es: "Aún no se sabe, y qué haría falta para saberlo",
   },
   reason: { en: "Why", de: "Warum", fr: "Pourquoi", es: "Por qué" },
   wanting: { en: "Needs", de: "Es fehlt", fr: "Il faut", es: "Hace falta" },

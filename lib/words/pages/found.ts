@@ -20,21 +20,21 @@ export const FOUND = {
   notForSale: (market: string) => ({
     en: `The colour may not be sold in ${market} without a legal basis and a class of buyer under legalBasis`,
     de: `Die Farbe darf ohne Rechtsgrundlage und Käuferkreis unter legalBasis in ${market} nicht verkauft werden`,
-    fr: `La couleur ne peut être vendue en ${market} sans base légale ni catégorie d’acheteurs sous legalBasis`,
-    es: `El color no puede venderse en ${market} sin base legal y clase de comprador en legalBasis`,
+    fr: `La couleur ne peut être vendue sur le marché ${market} sans base légale ni catégorie d’acheteurs sous legalBasis`,
+    es: `El color no puede venderse en el mercado ${market} sin base legal ni clase de comprador en legalBasis`,
   }),
 
   legalBasisUnneeded: (market: string) => ({
     en: `Nothing known here restricts this colour in ${market}, and its legalBasis takes it off the general sale there`,
-    de: `Nichts, was hier bekannt ist, beschränkt diese Farbe in ${market}, und ihre legalBasis nimmt sie dort aus dem allgemeinen Verkauf`,
-    fr: `Rien de connu ici ne restreint cette couleur en ${market}, et son legalBasis l’y retire de la vente au public`,
-    es: `Nada de lo que aquí se sabe restringe este color en ${market}, y su legalBasis lo retira allí de la venta al público`,
+    de: `Nichts, was hier bekannt ist, beschränkt den Verkauf dieser Farbe in ${market}, und ihre legalBasis nimmt sie dort aus dem allgemeinen Verkauf`,
+    fr: `Rien de connu ici ne restreint cette couleur sur le marché ${market}, et son legalBasis l’y retire de la vente au public`,
+    es: `Nada de lo que aquí se sabe restringe este color en el mercado ${market}, y su legalBasis lo retira allí de la venta al público`,
   }),
 
   /** Of what a statement says in full. */
   labelDiffers: (statement: string) => ({
     en: `The maker's label and the reckoning differ: ${statement}`,
-    de: `Das Etikett des Herstellers und die Rechnung weichen voneinander ab: ${statement}`,
+    de: `Das Etikett des Herstellers und unsere Berechnung weichen voneinander ab: ${statement}`,
     fr: `L’étiquette du fabricant et le calcul diffèrent\u202f: ${statement}`,
     es: `La etiqueta del fabricante y el cálculo difieren: ${statement}`,
   }),
@@ -53,7 +53,7 @@ export const FOUND = {
 
   suspectAlone: (ratio: string, white: string) => ({
     en: `The drawdown ${ratio} in ${white} does not agree with the others: it is shown and not used`,
-    de: `Der Aufstrich ${ratio} in ${white} passt nicht zu den anderen: er wird gezeigt und nicht verwendet`,
+    de: `Der Aufstrich ${ratio} in ${white} passt nicht zu den anderen: Er wird gezeigt und nicht verwendet`,
     fr: `L’application ${ratio} dans ${white} ne s’accorde pas avec les autres\u202f: elle est montrée, mais non utilisée`,
     es: `La aplicación ${ratio} en ${white} no concuerda con las demás: se muestra y no se usa`,
   }),
@@ -66,8 +66,8 @@ export const FOUND = {
   fitMisses: (times: number) => ({
     en: `The fit misses the drawdowns by ${times} times what reading and weighing explain`,
     de: `Die Anpassung verfehlt die Aufstriche um das ${times}-Fache dessen, was Messen und Wägen erklären`,
-    fr: `L’ajustement manque les applications de ${times} fois ce qu’expliquent la mesure et la pesée`,
-    es: `El ajuste se aparta de las aplicaciones ${times} veces lo que explican la lectura y la pesada`,
+    fr: `L’ajustement s’écarte des applications de ${times} fois ce qu’expliquent la mesure et la pesée`,
+    es: `El ajuste se aparta de las aplicaciones ${times} veces lo que explican la medición y la pesada`,
   }),
 
   /** Of a trial that tells a colour worse than its sheet does; `ended` is a date, and nothing while it goes on. */
@@ -91,7 +91,7 @@ export const FOUND = {
     }),
     expected: (ended: string | undefined, found: FoundChange, expectation: Expectation) => ({
       en: `${trial(ended).en}${changed(found).en}, and by its pigments alone ${expectation} is expected${BETTER.en}`,
-      de: `${trial(ended).de}${changed(found).de}, und nach den Pigmenten allein ist ${EXPECTED[expectation].de} zu erwarten${BETTER.de}`,
+      de: `${trial(ended).de}${changed(found).de}, und allein nach den Pigmenten ist ${EXPECTED[expectation].de} zu erwarten${BETTER.de}`,
       fr: `${trial(ended).fr}${changed(found).fr}, et ses seuls pigments font prévoir\u202f: ${EXPECTED[expectation].fr}${BETTER.fr}`,
       es: `${trial(ended).es}${changed(found).es}, y solo por sus pigmentos cabe prever: ${EXPECTED[expectation].es}${BETTER.es}`,
     }),
@@ -103,9 +103,9 @@ export const FOUND = {
       recordedDays: number,
     ) => ({
       en: `${trial(ended).en}, still ${found} on day ${day}, and ${colour} says dry to the touch in ${recordedDays} days${BETTER.en}`,
-      de: `${trial(ended).de}, am Tag ${day} noch ${notDry(found, NOT_DRY_DE, "oder")}, und ${colour} nennt handtrocken nach ${de.dayCount(recordedDays)}${BETTER.de}`,
-      fr: `${trial(ended).fr}, encore ${notDry(found, NOT_DRY_FR, "ou")} au jour ${day}, et ${colour} indique sec au toucher en ${fr.dayCount(recordedDays)}${BETTER.fr}`,
-      es: `${trial(ended).es}, aún ${notDry(found, NOT_DRY_ES, "o")} el día ${day}, y ${colour} indica seco al tacto en ${es.dayCount(recordedDays)}${BETTER.es}`,
+      de: `${trial(ended).de}, am Tag ${day} noch ${notDry(found, NOT_DRY_DE, "oder")}, und ${colour} nennt grifftrocken nach ${de.dayCount(recordedDays, "dative")}${BETTER.de}`,
+      fr: `${trial(ended).fr}, le film étant encore ${notDry(found, NOT_DRY_FR, "ou")} au jour ${day}, et ${colour} indique sec au toucher en ${fr.dayCount(recordedDays)}${BETTER.fr}`,
+      es: `${trial(ended).es}, con la película aún ${notDry(found, NOT_DRY_ES, "o")} el día ${day}, y ${colour} indica seco al tacto en ${es.dayCount(recordedDays)}${BETTER.es}`,
     }),
   },
 
@@ -113,39 +113,39 @@ export const FOUND = {
   hints: {
     misses: {
       en: "let-downs in each other's columns, a ratio written white to colour, or a masstone of another paint",
-      de: "Aufhellungen in vertauschten Spalten, ein Verhältnis als Weiß zu Farbe geschrieben, oder der Vollton einer anderen Farbe",
+      de: "Aufhellungen in vertauschten Spalten, ein Verhältnis als Weiß zu Farbe geschrieben oder der Vollton einer anderen Farbe",
       fr: "des dégradés dans les colonnes l’un de l’autre, un rapport écrit blanc sur couleur, ou le ton plein d’une autre peinture",
-      es: "rebajados en las columnas uno de otro, una proporción escrita de blanco a color, o el tono pleno de otra pintura",
+      es: "rebajes en las columnas uno de otro, una proporción escrita de blanco a color, o el tono pleno de otra pintura",
     },
     opacityByTints: {
       en: "let-downs of another white, the films of that white, or another Colour Index name of the pigment?",
-      de: "Aufhellungen eines anderen Weiß, die Filme dieses Weiß, oder ein anderer Colour-Index-Name des Pigments?",
+      de: "Aufhellungen eines anderen Weiß, die Filme dieses Weiß oder ein anderer Colour-Index-Name des Pigments?",
       fr: "des dégradés d’un autre blanc, les films de ce blanc, ou un autre nom Colour Index du pigment\u202f?",
-      es: "¿rebajados de otro blanco, las películas de ese blanco u otro nombre Colour Index del pigmento?",
+      es: "¿rebajes de otro blanco, las películas de ese blanco u otro nombre Colour Index del pigmento?",
     },
     opacityByFilms: {
       en: "a film's thickness, the chart's readings, films in each other's columns, or another Colour Index name of the pigment?",
-      de: "die Dicke eines Films, die Messungen der Karte, Filme in vertauschten Spalten, oder ein anderer Colour-Index-Name des Pigments?",
+      de: "die Dicke eines Films, die Messungen der Karte, Filme in vertauschten Spalten oder ein anderer Colour-Index-Name des Pigments?",
       fr: "l’épaisseur d’un film, les mesures de la carte, des films dans les colonnes l’un de l’autre, ou un autre nom Colour Index du pigment\u202f?",
-      es: "¿el espesor de una película, las lecturas de la carta, películas en las columnas una de otra u otro nombre Colour Index del pigmento?",
+      es: "¿el espesor de una película, las mediciones de la carta, películas en las columnas una de otra u otro nombre Colour Index del pigmento?",
     },
     timedInHours: (days: number) => ({
       en: `${days} days if it was timed in hours`,
-      de: `${de.NUMBERS.plain(days)} Tage, wenn in Stunden gezählt wurde`,
+      de: `${de.NUMBERS.plain(days)} Tage, falls in Stunden gezählt wurde`,
       fr: `${fr.NUMBERS.plain(days)} jours si le temps a été compté en heures`,
       es: `${es.NUMBERS.plain(days)} días si se contó en horas`,
     }),
     inPercentOfPaint: (oilIndexGPer100g: number) => ({
       en: `${oilIndexGPer100g} g/100 g if it was given in percent of the paint`,
-      de: `${de.NUMBERS.plain(oilIndexGPer100g)} g/100 g, wenn es in Prozent der Farbe angegeben war`,
-      fr: `${fr.NUMBERS.plain(oilIndexGPer100g)} g/100 g s’il était donné en pour cent de la peinture`,
-      es: `${es.NUMBERS.plain(oilIndexGPer100g)} g/100 g si se dio en tanto por ciento de la pintura`,
+      de: `${de.NUMBERS.plain(oilIndexGPer100g)}\u00a0g/100\u00a0g, falls in Prozent der Farbe angegeben`,
+      fr: `${fr.NUMBERS.plain(oilIndexGPer100g)}\u00a0g/100\u00a0g s’il était donné en pour cent de la peinture`,
+      es: `${es.NUMBERS.plain(oilIndexGPer100g)}\u00a0g/100\u00a0g si se dio en tanto por ciento de la pintura`,
     }),
     showsGround: (ratio: string, white: string, contrast: string, isChartRead: boolean) => ({
       en: `${ratio} in ${white} lets its ground show (contrast ratio ${contrast}), and no coat that hides reads so; ${isChartRead ? "a thicker film would tell more" : "grounds in workshop.yaml, the chart's two halves read bare, would tell a coat that hides"}`,
-      de: `${ratio} in ${white} lässt den Grund durchscheinen (Kontrastverhältnis ${contrast}), und keine deckende Schicht misst sich so; ${isChartRead ? "ein dickerer Film sagte mehr" : "grounds in workshop.yaml, die beiden bloßen Hälften der Karte, zeigten eine deckende Schicht"}`,
-      fr: `${ratio} dans ${white} laisse voir son fond (rapport de contraste ${contrast}), et aucune couche couvrante ne se mesure ainsi\u202f; ${isChartRead ? "un film plus épais en dirait plus" : "grounds dans workshop.yaml, les deux moitiés nues de la carte, feraient reconnaître une couche couvrante"}`,
-      es: `${ratio} en ${white} deja ver el fondo (razón de contraste ${contrast}), y ninguna capa que cubre se lee así; ${isChartRead ? "una película más gruesa diría más" : "grounds en workshop.yaml, las dos mitades desnudas de la carta, dejarían reconocer una capa que cubre"}`,
+      de: `${ratio} in ${white} lässt den Grund durchscheinen (Kontrastverhältnis ${contrast}), und eine deckende Schicht ergäbe keinen solchen Messwert; ${isChartRead ? "ein dickerer Film würde mehr sagen" : "mit grounds in workshop.yaml, den beiden unbestrichenen Hälften der Karte, ließe sich auf eine deckende Schicht schließen"}`,
+      fr: `${ratio} dans ${white} laisse voir son fond (rapport de contraste ${contrast}), et aucune couche qui couvre ne donne cette mesure\u202f; ${isChartRead ? "un film plus épais en dirait plus" : "grounds dans workshop.yaml, les deux moitiés nues de la carte, permettraient de reconnaître une couche qui couvre"}`,
+      es: `${ratio} en ${white} deja ver el fondo (relación de contraste ${contrast}), y ninguna capa que cubre da esa medición; ${isChartRead ? "una película más gruesa diría más" : "grounds en workshop.yaml, las dos mitades desnudas de la carta, permitirían reconocer una capa que cubre"}`,
     }),
   },
 } satisfies Texts;
@@ -177,9 +177,9 @@ function changed({ deltaEab, category }: FoundChange) {
 
 const BETTER = {
   en: ": the sheet tells it better than it was found",
-  de: ": das Blatt sagt es besser, als es gefunden wurde",
-  fr: "\u202f: la fiche la dit meilleure qu’elle n’a été trouvée",
-  es: ": la ficha lo dice mejor de lo que se halló",
+  de: ": Das Blatt stellt es günstiger dar, als es gefunden wurde",
+  fr: "\u202f: la fiche annonce mieux que ce qui a été trouvé",
+  es: ": la ficha promete más de lo que se halló",
 };
 
 function notDry(

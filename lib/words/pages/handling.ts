@@ -41,13 +41,13 @@ export const HANDLING = {
   },
   nothing: {
     en: "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. Our suppliers' papers ask for no warning on the label; that does not mean it can do no harm.",
-    de: "Trockenes Pigment und Schleifstaub aus der Luft und aus der Lunge halten, Farbe aus dem Mund. Die Papiere unserer Lieferanten verlangen keine Warnung auf dem Etikett; das heißt nicht, dass sie nicht schaden kann.",
+    de: "Trockenes Pigment und Schleifstaub aus der Luft und aus der Lunge halten, Farbe aus dem Mund. Die Unterlagen unserer Lieferanten verlangen keinen Warnhinweis auf dem Etikett; das heißt nicht, dass die Farbe nicht schaden kann.",
     fr: "Tenir le pigment sec et la poussière de ponçage hors de l’air et des poumons, et la peinture hors de la bouche. Les documents de nos fournisseurs ne demandent aucun avertissement sur l’étiquette\u202f; cela ne veut pas dire que le produit ne peut pas nuire.",
     es: "Mantener el pigmento seco y el polvo de lijado fuera del aire y de los pulmones, y la pintura fuera de la boca. Los documentos de nuestros proveedores no piden ninguna advertencia en la etiqueta; eso no quiere decir que no pueda hacer daño.",
   },
   nothingStated: {
     en: "Keep dry pigment and sanding dust out of the air and out of the lungs, and paint out of mouths. The maker's label states no hazard; that does not mean it can do no harm.",
-    de: "Trockenes Pigment und Schleifstaub aus der Luft und aus der Lunge halten, Farbe aus dem Mund. Das Etikett des Herstellers gibt keine Gefahr an; das heißt nicht, dass sie nicht schaden kann.",
+    de: "Trockenes Pigment und Schleifstaub aus der Luft und aus der Lunge halten, Farbe aus dem Mund. Das Etikett des Herstellers gibt keine Gefahr an; das heißt nicht, dass die Farbe nicht schaden kann.",
     fr: "Tenir le pigment sec et la poussière de ponçage hors de l’air et des poumons, et la peinture hors de la bouche. L’étiquette du fabricant ne déclare aucun danger\u202f; cela ne veut pas dire que le produit ne peut pas nuire.",
     es: "Mantener el pigmento seco y el polvo de lijado fuera del aire y de los pulmones, y la pintura fuera de la boca. La etiqueta del fabricante no declara ningún peligro; eso no quiere decir que no pueda hacer daño.",
   },
@@ -65,9 +65,9 @@ export const HANDLING = {
   }),
   basisUnknown: {
     en: "Not yet classified: no label can be worked out before that paper is here.",
-    de: "Noch nicht eingestuft: bevor dieses Papier hier ist, lässt sich kein Etikett errechnen.",
-    fr: "Pas encore classé\u202f: aucune étiquette ne peut être calculée avant que ce document soit là.",
-    es: "Aún sin clasificar: no puede calcularse ninguna etiqueta antes de que ese documento esté aquí.",
+    de: "Noch nicht eingestuft: Solange das Sicherheitsdatenblatt fehlt, lässt sich kein Etikett errechnen.",
+    fr: "Pas encore classé\u202f: sans ce document, aucune étiquette ne peut être calculée.",
+    es: "Aún sin clasificar: sin ese documento no puede calcularse ninguna etiqueta.",
   },
   basisWorkedOut: (frame: string, edition: string) => ({
     en: `Worked out from the suppliers' data by ${frame} (${edition}). The maker's label prevails.`,
@@ -89,21 +89,21 @@ export const HANDLING = {
   }),
   dryNothing: {
     en: "Keep its dust out of the air and out of the lungs. The supplier's paper classifies nothing; that does not mean it can do no harm.",
-    de: "Den Staub aus der Luft und aus der Lunge halten. Das Papier des Lieferanten stuft nichts ein; das heißt nicht, dass es nicht schaden kann.",
-    fr: "Tenir sa poussière hors de l’air et des poumons. Le document du fournisseur ne classe rien\u202f; cela ne veut pas dire que le produit ne peut pas nuire.",
-    es: "Mantener su polvo fuera del aire y de los pulmones. El documento del proveedor no clasifica nada; eso no quiere decir que no pueda hacer daño.",
+    de: "Den Staub aus der Luft und aus der Lunge halten. Nach den Unterlagen des Lieferanten ist nichts eingestuft; das heißt nicht, dass das Pigment nicht schaden kann.",
+    fr: "Tenir sa poussière hors de l’air et des poumons. Le document du fournisseur ne donne aucun classement\u202f; cela ne veut pas dire que le produit ne peut pas nuire.",
+    es: "Mantener su polvo fuera del aire y de los pulmones. El documento del proveedor no da ninguna clasificación; eso no quiere decir que no pueda hacer daño.",
   },
 
   /** @param isGrave whether its dust calls for more than the mask that does for any pigment. */
   general: (isGrave: boolean) => ({
     en: `As with every colour: treat the dry pigment as very dusty, with an extractor first and ${isGrave ? "on top of it, with this one, a mask of FFP3, P3 or P100" : "a mask of FFP2 at least on top of it"}. No food beside it, no brush in the mouth, not for a child's use. Do not sand it dry; wipe up wet; pour nothing down the drain. Rags soaked in oil can catch fire by themselves: spread them singly outdoors, or keep them in water in a closed metal can.`,
-    de: `Wie bei jeder Farbe: das trockene Pigment als stark staubend behandeln, zuerst mit Absaugung und ${isGrave ? "bei diesem zusätzlich mit einer Maske FFP3, P3 oder P100" : "zusätzlich mit einer Maske, mindestens FFP2"}. Kein Essen daneben, kein Pinsel im Mund, nicht für den Gebrauch durch Kinder. Nicht trocken schleifen; nass aufwischen; nichts in den Ausguss gießen. Ölgetränkte Lappen können sich selbst entzünden: einzeln im Freien ausbreiten oder in Wasser in einer geschlossenen Metalldose aufbewahren.`,
-    fr: `Comme pour toute couleur\u202f: traiter le pigment sec comme très poussiéreux, avec une aspiration d’abord et ${isGrave ? "en plus, pour celui-ci, un masque FFP3, P3 ou P100" : "un masque FFP2 au moins en plus"}. Pas de nourriture à côté, pas de pinceau dans la bouche, pas entre les mains d’un enfant. Ne pas poncer à sec\u202f; essuyer mouillé\u202f; ne rien verser à l’égout. Les chiffons imbibés d’huile peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors, ou les garder dans l’eau dans un bidon métallique fermé.`,
-    es: `Como con todo color: tratar el pigmento seco como muy pulverulento, con un extractor primero y ${isGrave ? "además, con este, una mascarilla FFP3, P3 o P100" : "además una mascarilla FFP2 como mínimo"}. Sin comida al lado, sin pincel en la boca, no para uso de un niño. No lijarlo en seco; limpiar en mojado; no verter nada por el desagüe. Los trapos empapados de aceite pueden prenderse solos: extenderlos uno a uno al aire libre, o guardarlos en agua en una lata metálica cerrada.`,
+    de: `Wie bei jeder Farbe: das trockene Pigment als stark staubend behandeln, zuerst mit Absaugung und ${isGrave ? "bei diesem Pigment zusätzlich mit einer Maske FFP3, P3 oder P100" : "zusätzlich mit einer Maske, mindestens FFP2"}. Kein Essen daneben, kein Pinsel im Mund, nicht für den Gebrauch durch Kinder. Nicht trocken schleifen; nass aufwischen; nichts in den Ausguss gießen. Mit Öl getränkte Lappen können sich selbst entzünden: einzeln im Freien ausbreiten oder in Wasser in einer geschlossenen Metalldose aufbewahren.`,
+    fr: `Comme pour toute couleur\u202f: traiter le pigment sec comme s’il dégageait beaucoup de poussière, avec une aspiration d’abord et ${isGrave ? "en plus, pour celui-ci, un masque FFP3, P3 ou P100" : "un masque FFP2 au moins en plus"}. Pas de nourriture à côté, pas de pinceau dans la bouche, pas d’usage par un enfant. Ne pas poncer à sec\u202f; nettoyer à l’humide\u202f; ne rien verser à l’égout. Les chiffons imbibés d’huile peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors, ou les garder dans l’eau dans un bidon métallique fermé.`,
+    es: `Como con todo color: tratar el pigmento seco como si levantara mucho polvo, con un extractor primero y ${isGrave ? "además, con este, una mascarilla FFP3, P3 o P100" : "además una mascarilla FFP2 como mínimo"}. Ni comida al lado, ni pincel en la boca, ni uso por niños. No lijarlo en seco; limpiar en húmedo; no verter nada por el desagüe. Los trapos empapados de aceite pueden prenderse solos: extenderlos uno a uno al aire libre, o guardarlos en agua en una lata metálica cerrada.`,
   }),
   generalLink: {
     en: "What holds for every colour, and why",
-    de: "Was für jede Farbe gilt, und warum",
+    de: "Was für jede Farbe gilt und warum",
     fr: "Ce qui vaut pour toute couleur, et pourquoi",
     es: "Lo que vale para todo color, y por qué",
   },
@@ -121,7 +121,7 @@ export const HANDLING = {
   },
   leftOut: {
     en: "What suppliers state and this label does not carry",
-    de: "Was Lieferanten angeben und dieses Etikett nicht trägt",
+    de: "Was Lieferanten angeben und auf diesem Etikett nicht steht",
     fr: "Ce que les fournisseurs déclarent et que cette étiquette ne porte pas",
     es: "Lo que declaran los proveedores y esta etiqueta no lleva",
   },
@@ -139,8 +139,8 @@ export const HANDLING = {
   }),
   languageNote: {
     en: "The official wording is the Official Journal's; these texts were read in an extraction from it, and what an official text leaves open is completed here. What is marked is to be reviewed before it goes on a label.",
-    de: "Der amtliche Wortlaut ist der des Amtsblatts; diese Texte wurden in einem Auszug daraus gelesen, und was ein amtlicher Text offenlässt, ist hier ergänzt. Was markiert ist, ist zu prüfen, bevor es auf ein Etikett kommt.",
-    fr: "Le texte officiel est celui du Journal officiel\u202f; ces textes ont été lus dans un extrait qui en est tiré, et ce qu’un texte officiel laisse ouvert est complété ici. Ce qui est marqué est à revoir avant d’aller sur une étiquette.",
+    de: "Amtlich ist der Wortlaut im Amtsblatt. Diese Texte sind nach einem Auszug daraus wiedergegeben; was ein amtlicher Text offenlässt, ist hier ergänzt. Was markiert ist, muss geprüft werden, bevor es auf ein Etikett kommt.",
+    fr: "Le texte officiel est celui du Journal officiel\u202f; ces textes ont été lus dans un extrait qui en est tiré, et ce qu’un texte officiel laisse ouvert est complété ici. Ce qui est marqué est à vérifier avant d’aller sur une étiquette.",
     es: "El texto oficial es el del Diario Oficial; estos textos se leyeron en un extracto de él, y lo que un texto oficial deja abierto se completa aquí. Lo marcado debe revisarse antes de ir a una etiqueta.",
   },
 
@@ -158,9 +158,9 @@ export const HANDLING = {
   },
   checks: {
     en: "Where the maker's label and our own working differ",
-    de: "Wo das Etikett des Herstellers und unsere Rechnung voneinander abweichen",
-    fr: "Où l’étiquette du fabricant et notre calcul diffèrent",
-    es: "Dónde difieren la etiqueta del fabricante y nuestro cálculo",
+    de: "Wo das Etikett des Herstellers und unsere Berechnung voneinander abweichen",
+    fr: "En quoi l’étiquette du fabricant et notre calcul diffèrent",
+    es: "En qué difieren la etiqueta del fabricante y nuestro cálculo",
   },
   ufi: (ufi: string) => ({
     en: `Unique formula identifier (UFI): ${ufi}`,
@@ -194,7 +194,7 @@ export const HANDLING = {
   }),
   noPoisonCentre: {
     en: "If it is swallowed or breathed in, ask the poison centre of your country or a doctor.",
-    de: "Bei Verschlucken oder Einatmen fragen Sie das Giftinformationszentrum Ihres Landes oder einen Arzt.",
+    de: "Bei Verschlucken oder Einatmen das Giftinformationszentrum Ihres Landes anrufen oder einen Arzt fragen.",
     fr: "En cas d’ingestion ou d’inhalation, appeler le centre antipoison de votre pays ou un médecin.",
     es: "Si se traga o se inhala, consulte al centro de toxicología de su país o a un médico.",
   },

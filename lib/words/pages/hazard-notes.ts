@@ -1,7 +1,8 @@
+import * as fr from "../fr/phrases.ts";
 import { NAMES_OF_LANGUAGES } from "../language-names.ts";
 import { alike } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 
 /** A note, without a full stop, and what holds until somebody has seen to it. */
 export interface HazardNote {
@@ -36,7 +37,7 @@ export const HAZARD_NOTES = {
       hint: "a trade name tells nobody what is in it",
     },
     de: {
-      message: `Ein Etikett würde ${name} nennen, einen Handelsnamen, wo der Stoff selbst verlangt ist: casNumber angeben, oder components`,
+      message: `Ein Etikett würde ${name} nennen, einen Handelsnamen, wo der Stoff selbst verlangt ist: casNumber oder components angeben`,
       hint: "ein Handelsname sagt niemandem, was darin ist",
     },
     fr: {
@@ -54,15 +55,15 @@ export const HAZARD_NOTES = {
       hint: "its hazard is that of an umber until then",
     },
     de: {
-      message: `${name} kann eine Siena sein, mit etwa 1 % Mangandioxid, oder eine Umbra, mit 5 bis 20 %: manganeseDioxideFraction angeben, oder earth`,
+      message: `${name} kann eine Siena sein, mit etwa 1\u00a0% Mangandioxid, oder eine Umbra, mit 5 bis 20\u00a0%: manganeseDioxideFraction oder earth angeben`,
       hint: "bis dahin gilt die Gefahr einer Umbra",
     },
     fr: {
-      message: `${name} peut être une terre de Sienne, à environ 1\u202f% de dioxyde de manganèse, ou une terre d’ombre, à 5 à 20\u202f%\u202f: donner manganeseDioxideFraction, ou earth`,
+      message: `${name} peut être une terre de Sienne, à environ 1\u202f% de dioxyde de manganèse, ou une terre d’ombre, de 5 à 20\u202f%\u202f: donner manganeseDioxideFraction, ou earth`,
       hint: "jusque-là, son danger est celui d’une terre d’ombre",
     },
     es: {
-      message: `${name} puede ser una tierra de Siena, con cerca del 1 % de dióxido de manganeso, o una tierra de sombra, con el 5 al 20 %: dar manganeseDioxideFraction, o earth`,
+      message: `${name} puede ser una tierra de Siena, con cerca del 1\u00a0% de dióxido de manganeso, o una tierra de sombra, con un 5 a 20\u00a0%: dar manganeseDioxideFraction, o earth`,
       hint: "hasta entonces su peligro es el de una tierra de sombra",
     },
   }),
@@ -72,15 +73,15 @@ export const HAZARD_NOTES = {
       hint: "treated as hazardous until then",
     },
     de: {
-      message: `Die Aufzeichnung schweigt über die Gefahren von ${whose}: hazards angeben, oder eine leere Liste, wo der Lieferant keine nennt`,
+      message: `Die Aufzeichnung schweigt über die Gefahren (${whose}): hazards angeben oder eine leere Liste, wo der Lieferant keine nennt`,
       hint: "bis dahin wie ein gefährlicher Stoff behandelt",
     },
     fr: {
-      message: `Le relevé se tait sur les dangers de ${whose}\u202f: donner hazards, ou une liste vide si le fournisseur n’en déclare aucun`,
+      message: `Le relevé ne dit rien des dangers ${fr.of(whose)}\u202f: donner hazards, ou une liste vide si le fournisseur n’en déclare aucun`,
       hint: "traité comme dangereux jusque-là",
     },
     es: {
-      message: `El registro calla sobre los peligros de ${whose}: dar hazards, o una lista vacía si el proveedor no declara ninguno`,
+      message: `El registro no dice nada de los peligros de ${whose}: dar hazards, o una lista vacía si el proveedor no declara ninguno`,
       hint: "hasta entonces se trata como peligroso",
     },
   }),
@@ -115,7 +116,7 @@ export const HAZARD_NOTES = {
       hint: "printed as the record names it until the record gives that name; of a component by its CAS number alone",
     },
     de: {
-      message: `Kein Name auf ${inWords(language).de} ist hier bekannt für ${names}: ein Etikett muss seine Stoffe in der Sprache seines Marktes nennen`,
+      message: `Kein Name auf ${inWords(language).de} ist hier bekannt für ${names}: Ein Etikett muss seine Stoffe in der Sprache seines Marktes nennen`,
       hint: "gedruckt, wie die Aufzeichnung ihn nennt, bis sie diesen Namen angibt; bei einem Bestandteil geht es nur über seine CAS-Nummer",
     },
     fr: {
@@ -133,15 +134,15 @@ export const HAZARD_NOTES = {
       hint: "review them before they go on a label",
     },
     de: {
-      message: `${names.length === 1 ? "Der Name" : "Die Namen"} auf ${inWords(language).de} von ${names.join("; ")} ${names.length === 1 ? "stammt" : "stammen"} aus dem Gedächtnis: die Namen des EG-Verzeichnisses gehen vor`,
+      message: `${names.length === 1 ? "Der Name" : "Die Namen"} auf ${inWords(language).de} (${names.join("; ")}) ${names.length === 1 ? "stammt" : "stammen"} aus dem Gedächtnis: Die Namen des EG-Verzeichnisses gehen vor`,
       hint: "vor dem Druck auf ein Etikett prüfen",
     },
     fr: {
-      message: `${names.length === 1 ? "Le nom" : "Les noms"} en ${inWords(language).fr} de ${names.join("\u202f; ")} ${names.length === 1 ? "est donné" : "sont donnés"} de mémoire\u202f: ceux de l’inventaire CE passent d’abord`,
+      message: `${names.length === 1 ? "Le nom" : "Les noms"} en ${inWords(language).fr} de ${names.join("\u202f; ")} ${names.length === 1 ? "est donné" : "sont donnés"} de mémoire\u202f: ceux de l’inventaire CE priment`,
       hint: "à vérifier avant d’aller sur une étiquette",
     },
     es: {
-      message: `${names.length === 1 ? "El nombre" : "Los nombres"} en ${inWords(language).es} de ${names.join("; ")} ${names.length === 1 ? "es" : "son"} de memoria: los del inventario CE van primero`,
+      message: `${names.length === 1 ? "El nombre" : "Los nombres"} en ${inWords(language).es} de ${names.join("; ")} ${names.length === 1 ? "es" : "son"} de memoria: los del inventario CE tienen prioridad`,
       hint: "revisar antes de que vaya a una etiqueta",
     },
   }),
@@ -151,7 +152,7 @@ export const HAZARD_NOTES = {
       hint: "printed in English until then",
     },
     de: {
-      message: `Kein Text auf ${inWords(language).de} ist bekannt für ${quoted(codes, "„", "“")}: der Wortlaut ist der des Amtsblatts`,
+      message: `Kein Text auf ${inWords(language).de} ist bekannt für ${quoted(codes, "„", "“")}: Es gilt der Wortlaut des Amtsblatts`,
       hint: "bis dahin auf Englisch gedruckt",
     },
     fr: {
@@ -169,15 +170,15 @@ export const HAZARD_NOTES = {
       hint: "review them before they go on a label",
     },
     de: {
-      message: `${codes.length === 1 ? "Der Text" : "Die Texte"} auf ${inWords(language).de} zu ${quoted(codes, "„", "“")} ${codes.length === 1 ? "stammt" : "stammen"} aus dem Gedächtnis oder von uns: hat das Amtsblatt einen Wortlaut, so geht dieser vor`,
+      message: `${codes.length === 1 ? "Der Text" : "Die Texte"} auf ${inWords(language).de} zu ${quoted(codes, "„", "“")} ${codes.length === 1 ? "stammt" : "stammen"} aus dem Gedächtnis oder von uns: Hat das Amtsblatt einen Wortlaut, so geht dieser vor`,
       hint: "vor dem Druck auf ein Etikett prüfen",
     },
     fr: {
-      message: `${codes.length === 1 ? "Le texte" : "Les textes"} en ${inWords(language).fr} de ${quoted(codes, "«\u202f", "\u202f»")} ${codes.length === 1 ? "vient" : "viennent"} de mémoire ou de nous\u202f: là où le Journal officiel a un libellé, celui-ci passe d’abord`,
+      message: `${codes.length === 1 ? "Le texte" : "Les textes"} en ${inWords(language).fr} de ${quoted(codes, "«\u202f", "\u202f»")} ${codes.length === 1 ? "est donné" : "sont donnés"} de mémoire ou par nous\u202f: là où le Journal officiel a un libellé, celui-ci prime`,
       hint: "à vérifier avant d’aller sur une étiquette",
     },
     es: {
-      message: `${codes.length === 1 ? "El texto" : "Los textos"} en ${inWords(language).es} de ${quoted(codes, "«", "»")} ${codes.length === 1 ? "es" : "son"} de memoria o nuestros: donde el Diario Oficial tenga una redacción, esta va primero`,
+      message: `${codes.length === 1 ? "El texto" : "Los textos"} en ${inWords(language).es} de ${quoted(codes, "«", "»")} ${codes.length === 1 ? "es de memoria o nuestro" : "son de memoria o nuestros"}: donde el Diario Oficial tenga una redacción, esta tiene prioridad`,
       hint: "revisar antes de que vaya a una etiqueta",
     },
   }),
@@ -192,11 +193,11 @@ export const HAZARD_NOTES = {
     },
     fr: {
       message: `${codes.length === 1 ? "Le texte" : "Les textes"} en ${inWords(language).fr} de ${quoted(codes, "«\u202f", "\u202f»")} ${codes.length === 1 ? "est officiel" : "sont officiels"}, un blanc laissé au fournisseur y étant rempli ici`,
-      hint: "voir s’il dit ce qui vaut pour vous",
+      hint: "vérifier qu’il dit ce qui vaut pour vous",
     },
     es: {
       message: `${codes.length === 1 ? "El texto" : "Los textos"} en ${inWords(language).es} de ${quoted(codes, "«", "»")} ${codes.length === 1 ? "es oficial" : "son oficiales"}, con un hueco que se deja al proveedor rellenado aquí`,
-      hint: "ver que diga lo que vale para usted",
+      hint: "comprobar que dice lo que vale para usted",
     },
   }),
 };

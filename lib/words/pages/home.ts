@@ -61,7 +61,7 @@ export const HOME = {
       ...(unread === 0 ? [] : [`${unread} noch zu messen`]),
     ].join(", "),
     fr: [
-      ...(byEye === 0 ? [] : [`${byEye} de plus à l’œil ou d’après les chiffres d’autrui`]),
+      ...(byEye === 0 ? [] : [`${byEye} de plus, à l’œil ou d’après les chiffres d’autrui`]),
       ...(unread === 0 ? [] : [`${unread} encore à mesurer`]),
     ].join(", "),
     es: [
@@ -71,17 +71,17 @@ export const HOME = {
   }),
   pressFamily: {
     en: "Press a family for its colours, and a colour for its sheet: what it does in white, whether it lasts, when it dries, what is in the tube.",
-    de: "Tippen Sie auf eine Familie für ihre Farben und auf eine Farbe für ihr Blatt: was sie in Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
-    fr: "Toucher une famille pour voir ses couleurs, et une couleur pour voir sa fiche\u202f: ce qu’elle fait dans le blanc, si elle tient, quand elle sèche, ce qu’il y a dans le tube.",
-    es: "Pulse una familia para ver sus colores, y un color para ver su ficha: qué hace en blanco, si dura, cuándo seca, qué hay en el tubo.",
+    de: "Tippen Sie auf eine Familie für ihre Farben und auf eine Farbe für ihr Blatt: wie sie sich in Weiß verhält, wie beständig sie ist, wann sie trocknet, was in der Tube ist.",
+    fr: "Toucher une famille pour voir ses couleurs, et une couleur pour voir sa fiche\u202f: ce qu’elle donne dans un blanc, si elle tient, quand elle sèche, ce qu’il y a dans le tube.",
+    es: "Pulse una familia para ver sus colores, y un color para ver su ficha: cómo queda en un blanco, si dura, cuándo seca, qué hay en el tubo.",
   },
   press: {
     en: "Press a colour for its sheet: what it does in white, whether it lasts, when it dries, what is in the tube.",
-    de: "Tippen Sie auf eine Farbe für ihr Blatt: was sie in Weiß tut, ob sie hält, wann sie trocknet, was in der Tube ist.",
-    fr: "Toucher une couleur pour voir sa fiche\u202f: ce qu’elle fait dans le blanc, si elle tient, quand elle sèche, ce qu’il y a dans le tube.",
-    es: "Pulse un color para ver su ficha: qué hace en blanco, si dura, cuándo seca, qué hay en el tubo.",
+    de: "Tippen Sie auf eine Farbe für ihr Blatt: wie sie sich in Weiß verhält, wie beständig sie ist, wann sie trocknet, was in der Tube ist.",
+    fr: "Toucher une couleur pour voir sa fiche\u202f: ce qu’elle donne dans un blanc, si elle tient, quand elle sèche, ce qu’il y a dans le tube.",
+    es: "Pulse un color para ver su ficha: cómo queda en un blanco, si dura, cuándo seca, qué hay en el tubo.",
   },
-  ask: { en: "Ask", de: "Fragen", fr: "Demander", es: "Preguntar" },
+  ask: { en: "Ask", de: "Fragen", fr: "Vos questions", es: "Sus preguntas" },
   allQuestions: (count: number) => ({
     en: `All ${count} questions`,
     de: `Alle ${count} Fragen`,
@@ -114,7 +114,7 @@ export const HOME = {
   },
   knowLink: {
     en: "How to read a label",
-    de: "Wie ein Etikett zu lesen ist",
+    de: "Wie man ein Etikett liest",
     fr: "Comment lire une étiquette",
     es: "Cómo leer una etiqueta",
   },

@@ -10,8 +10,8 @@ export const LABEL_PAGE = {
   },
   lead: {
     en: "A tube has room for a few lines. What each of them says, what it leaves out, and what a sheet adds.",
-    de: "Auf einer Tube ist Platz für wenige Zeilen. Was jede davon sagt, was sie auslässt, und was ein Blatt hinzufügt.",
-    fr: "Un tube n’a place que pour quelques lignes. Ce que dit chacune, ce qu’elle tait, et ce qu’une fiche y ajoute.",
+    de: "Auf einer Tube ist Platz für wenige Zeilen. Was jede davon sagt, was sie auslässt und was ein Blatt hinzufügt.",
+    fr: "Un tube n’a de place que pour quelques lignes. Ce que dit chacune, ce qu’elle tait, et ce qu’une fiche y ajoute.",
     es: "En un tubo caben pocas líneas. Qué dice cada una, qué calla, y qué añade una ficha.",
   },
   columns: {
@@ -51,8 +51,8 @@ export const LABEL_PAGE = {
         line: { en: "Pigment", de: "Pigment", fr: "Pigment", es: "Pigmento" },
         says: {
           en: "In words and by its Colour Index generic name: P for pigment or N for a natural one, letters for the hue, a number. It names a kind of pigment; maker, shade and quality still differ.",
-          de: "In Worten und mit seinem Colour-Index-Namen: P für Pigment oder N für ein natürliches, Buchstaben für den Buntton, eine Nummer. Er nennt eine Art Pigment; Hersteller, Ton und Güte unterscheiden sich noch.",
-          fr: "En mots et par son nom générique au Colour Index\u202f: P pour un pigment ou N pour un naturel, des lettres pour la teinte, un numéro. Il nomme une sorte de pigment\u202f; fabricant, nuance et qualité diffèrent encore.",
+          de: "In Worten und mit seinem Colour-Index-Namen: P für Pigment oder N für ein natürliches, Buchstaben für den Buntton, eine Nummer. Er nennt eine Art von Pigment; je nach Hersteller, Farbton und Güte gibt es trotzdem Unterschiede.",
+          fr: "En mots et par son nom générique du Colour Index\u202f: P pour un pigment ou N pour un colorant naturel, des lettres pour la teinte, un numéro. Il nomme une sorte de pigment\u202f; fabricant, nuance et qualité diffèrent encore.",
           es: "En palabras y por su nombre genérico del Colour Index: P de pigmento o N de natural, letras para el matiz, un número. Nombra una clase de pigmento; fabricante, tono y calidad aún difieren.",
         },
       },
@@ -60,7 +60,7 @@ export const LABEL_PAGE = {
         line: { en: "Vehicle", de: "Bindemittel", fr: "Liant", es: "Aglutinante" },
         says: {
           en: "The oil that binds it, and what was added. It sets how the film yellows and helps to set how fast it dries.",
-          de: "Das Öl, das bindet, und was zugesetzt wurde. Es bestimmt, wie der Film vergilbt, und bestimmt mit, wie schnell er trocknet.",
+          de: "Das Öl, das die Farbe bindet, und was zugesetzt wurde. Das Bindemittel bestimmt, wie der Film vergilbt, und mit darüber, wie schnell er trocknet.",
           fr: "L’huile qui le lie, et ce qu’on y a ajouté. Il décide du jaunissement du film et compte pour la vitesse du séchage.",
           es: "El aceite que lo liga, y lo que se añadió. Decide cómo amarillea la película e influye en la rapidez con que seca.",
         },
@@ -74,7 +74,7 @@ export const LABEL_PAGE = {
         },
         says: {
           en: "A category from I to V only where the exposures of a standard were made, or as somebody's word; else what was done instead, or that nothing was.",
-          de: "Eine Kategorie von I bis V nur, wo die Belichtungen einer Norm gemacht wurden, oder als Angabe eines anderen; sonst steht da, was stattdessen getan wurde, oder dass nichts getan wurde.",
+          de: "Eine Kategorie von I bis V nur, wo nach einer Norm belichtet wurde, oder als Angabe eines anderen; sonst steht da, was stattdessen geprüft wurde oder dass nichts geprüft wurde.",
           fr: "Une catégorie de I à V seulement si les expositions d’une norme ont été faites, ou sur la déclaration d’autrui\u202f; sinon ce qu’on a fait à la place, ou que rien n’a été fait.",
           es: "Una categoría de I a V solo donde se hicieron las exposiciones de una norma, o por declaración ajena; si no, qué se hizo en su lugar, o que no se hizo nada.",
         },
@@ -83,7 +83,7 @@ export const LABEL_PAGE = {
         line: { en: "Hazards", de: "Gefahren", fr: "Dangers", es: "Peligros" },
         says: {
           en: "Signal word, pictograms and statements in fixed words. They are about the paint in the tube; dust from sanding it and the dry pigment can be worse.",
-          de: "Signalwort, Piktogramme und Hinweise in festen Worten. Sie gelten der Farbe in der Tube; der Staub beim Schleifen und das trockene Pigment können schlimmer sein.",
+          de: "Signalwort, Piktogramme und Hinweise in festem Wortlaut. Sie gelten für die Farbe in der Tube; Schleifstaub und trockenes Pigment können gefährlicher sein.",
           fr: "Mention d’avertissement, pictogrammes et mentions en termes fixes. Ils concernent la peinture dans le tube\u202f; la poussière de ponçage et le pigment sec peuvent être pires.",
           es: "Palabra de advertencia, pictogramas e indicaciones en términos fijos. Tratan de la pintura en el tubo; el polvo de lijarla y el pigmento seco pueden ser peores.",
         },
@@ -101,7 +101,7 @@ export const LABEL_PAGE = {
         line: { en: "Lot", de: "Charge", fr: "Lot", es: "Lote" },
         says: {
           en: "Which batch it was: the thing to quote when something is wrong. Lots of one colour differ a little.",
-          de: "Welcher Ansatz es war: das, was Sie nennen, wenn etwas nicht stimmt. Chargen einer Farbe unterscheiden sich ein wenig.",
+          de: "Aus welchem Ansatz die Farbe stammt: Nennen Sie die Charge, wenn etwas nicht stimmt. Chargen einer Farbe unterscheiden sich ein wenig.",
           fr: "De quelle fabrication il vient\u202f: c’est ce qu’il faut citer quand quelque chose ne va pas. Les lots d’une couleur diffèrent un peu.",
           es: "De qué fabricación salió: lo que hay que citar cuando algo va mal. Los lotes de un color difieren un poco.",
         },
@@ -109,7 +109,7 @@ export const LABEL_PAGE = {
     },
     nothing: {
       en: "no warning: the suppliers' papers call for none",
-      de: "kein Warnhinweis: die Papiere der Lieferanten verlangen keinen",
+      de: "kein Warnhinweis: Die Unterlagen der Lieferanten verlangen keinen",
       fr: "pas d’avertissement\u202f: les documents des fournisseurs n’en demandent aucun",
       es: "ninguna advertencia: los documentos de los proveedores no piden ninguna",
     },
@@ -133,9 +133,9 @@ export const LABEL_PAGE = {
     },
     unsaid: {
       en: "A label has no room for what the colour does in a white, how much oil is in it, when it is dry, and how any of that is known. That is what its sheet is for.",
-      de: "Ein Etikett hat keinen Platz dafür, was die Farbe in einem Weiß tut, wie viel Öl darin ist, wann sie trocken ist und woher das alles bekannt ist. Dafür ist ihr Blatt da.",
-      fr: "Une étiquette n’a pas place pour ce que la couleur fait dans un blanc, combien d’huile elle contient, quand elle est sèche, et d’où l’on sait tout cela. C’est l’affaire de sa fiche.",
-      es: "En una etiqueta no cabe qué hace el color en un blanco, cuánto aceite lleva, cuándo está seco, y cómo se sabe todo ello. Para eso está su ficha.",
+      de: "Ein Etikett hat keinen Platz dafür, wie sich die Farbe in Weiß verhält, wie viel Öl darin ist, wann sie trocken ist und woher das alles bekannt ist. Dafür ist ihr Blatt da.",
+      fr: "Une étiquette n’a pas la place de dire ce que la couleur donne dans un blanc, combien d’huile elle contient, quand elle est sèche, et d’où l’on sait tout cela. C’est l’affaire de sa fiche.",
+      es: "En una etiqueta no cabe cómo queda el color en un blanco, cuánto aceite lleva, cuándo está seco, y cómo se sabe todo ello. Para eso está su ficha.",
     },
   },
   studio: {
@@ -147,9 +147,9 @@ export const LABEL_PAGE = {
     },
     text: {
       en: "These cautions hold in every studio and workshop, whichever colour is on the table, and so they stand here once. What is particular to a colour stands on its sheet, first; a label and a safety data sheet prevail, and local codes and licensed practice come before anything that is said here.",
-      de: "Diese Vorsichtsregeln gelten in jedem Atelier und jeder Werkstatt, gleich welche Farbe auf dem Tisch liegt, und stehen daher hier ein einziges Mal. Was einer Farbe eigen ist, steht auf ihrem Blatt, zuerst; Etikett und Sicherheitsdatenblatt gehen vor, und örtliche Vorschriften und zugelassene Fachleute kommen vor allem, was hier gesagt ist.",
-      fr: "Ces précautions valent dans tout atelier, quelle que soit la couleur sur la table\u202f; elles sont donc dites ici une fois. Ce qui est propre à une couleur est sur sa fiche, en premier\u202f; une étiquette et une fiche de données de sécurité prévalent, et les règlements locaux et la pratique habilitée passent avant tout ce qui est dit ici.",
-      es: "Estas precauciones valen en todo estudio y taller, sea cual sea el color que esté sobre la mesa, y por eso están aquí una vez. Lo propio de un color está en su ficha, en primer lugar; prevalecen la etiqueta y la ficha de datos de seguridad, y los reglamentos locales y la práctica autorizada van antes que todo lo que aquí se dice.",
+      de: "Diese Vorsichtsregeln gelten in jedem Atelier und jeder Werkstatt, gleich welche Farbe auf dem Tisch liegt; deshalb stehen sie hier ein einziges Mal. Was nur für eine Farbe gilt, steht zuoberst auf ihrem Blatt. Etikett und Sicherheitsdatenblatt gehen vor, ebenso örtliche Vorschriften und zugelassene Fachleute.",
+      fr: "Ces précautions valent dans tout atelier, quelle que soit la couleur sur la table\u202f; elles sont donc dites ici une fois. Ce qui est propre à une couleur est sur sa fiche, en premier\u202f; une étiquette et une fiche de données de sécurité prévalent, et les règlements locaux et les pratiques agréées passent avant tout ce qui est dit ici.",
+      es: "Estas precauciones valen en todo estudio y taller, sea cual sea el color que esté sobre la mesa, y por eso están aquí una vez. Lo propio de un color está en su ficha, en primer lugar; prevalecen la etiqueta y la ficha de datos de seguridad, y los reglamentos locales y las prácticas autorizadas van antes que todo lo que aquí se dice.",
     },
     caption: {
       en: "In every studio",
@@ -159,15 +159,15 @@ export const LABEL_PAGE = {
     },
     dust: {
       en: "A dry pigment goes up as dust: treat it as very dusty unless its bulk density says otherwise.",
-      de: "Ein trockenes Pigment staubt: behandeln Sie es als stark staubend, sofern seine Schüttdichte nichts anderes sagt.",
-      fr: "Un pigment sec s’envole en poussière\u202f: le traiter comme très poussiéreux, sauf si sa masse volumique apparente dit autre chose.",
-      es: "Un pigmento seco se levanta en polvo: tratarlo como muy pulverulento salvo que su densidad aparente diga otra cosa.",
+      de: "Ein trockenes Pigment staubt: Behandeln Sie es als stark staubend, sofern seine Schüttdichte nichts anderes sagt.",
+      fr: "Un pigment sec s’envole en poussière\u202f: le traiter comme s’il dégageait beaucoup de poussière, sauf si sa masse volumique apparente dit autre chose.",
+      es: "Un pigmento seco se levanta en polvo: tratarlo como si levantara mucho polvo, salvo que su densidad aparente diga otra cosa.",
     },
     columns: {
-      operation: { en: "At", de: "Bei", fr: "Au moment de", es: "Al" },
+      operation: { en: "At", de: "Bei", fr: "Opération", es: "Al" },
       caution: {
         en: "What to do, and what to leave",
-        de: "Was zu tun und zu lassen ist",
+        de: "Was zu tun und was zu lassen ist",
         fr: "Ce qu’il faut faire, et ne pas faire",
         es: "Qué hacer, y qué no",
       },
@@ -189,8 +189,8 @@ export const LABEL_PAGE = {
     },
     text: (single: number, all: number) => ({
       en: `Of the ${all} colours here ${single} ${single === 1 ? "is" : "are"} made of a single pigment. Look at how many Colour Index names a label gives: one name is one kind of pigment, which mixes cleanly and behaves alike in every layer. Several names are a mixture that could be made on the palette; it is sold because it is handy, or stands in for a pigment that is dear, harmful or fugitive.`,
-      de: `Von den ${all} Farben hier ${single === 1 ? "ist" : "sind"} ${single} aus einem einzigen Pigment gemacht. Sehen Sie nach, wie viele Colour-Index-Namen ein Etikett nennt: ein Name ist eine Art Pigment, die rein mischt und sich in jeder Schicht gleich verhält. Mehrere Namen sind eine Mischung, die sich auch auf der Palette machen ließe; sie wird verkauft, weil sie handlich ist oder ein Pigment ersetzt, das teuer, gesundheitsschädlich oder nicht lichtecht ist.`,
-      fr: `Des ${all} couleurs d’ici, ${single} ${single === 1 ? "est faite" : "sont faites"} d’un seul pigment. Il faut regarder combien de noms du Colour Index donne une étiquette\u202f: un seul nom est une seule sorte de pigment, qui se mélange proprement et se comporte de même dans chaque couche. Plusieurs noms sont un mélange qu’on pourrait faire sur la palette\u202f; il se vend parce qu’il est commode, ou remplace un pigment cher, nocif ou fugace.`,
+      de: `Von den ${all} Farben hier ${single === 1 ? "ist" : "sind"} ${single} aus einem einzigen Pigment gemacht. Sehen Sie nach, wie viele Colour-Index-Namen ein Etikett nennt: Ein Name steht für eine Art von Pigment, die sich rein mischen lässt und sich in jeder Schicht gleich verhält. Mehrere Namen stehen für eine Mischung, die sich auch auf der Palette herstellen ließe; verkauft wird sie, weil sie praktisch ist oder ein Pigment ersetzt, das teuer, gesundheitsschädlich oder nicht lichtecht ist.`,
+      fr: `Des ${all} couleurs d’ici, ${single} ${single === 1 ? "est faite" : "sont faites"} d’un seul pigment. Il faut regarder combien de noms du Colour Index une étiquette donne\u202f: un seul nom est une seule sorte de pigment, qui se mélange proprement et se comporte de la même façon dans chaque couche. Plusieurs noms sont un mélange qu’on pourrait faire sur la palette\u202f; il se vend parce qu’il est commode, ou remplace un pigment cher, nocif ou fugace.`,
       es: `De los ${all} colores de aquí, ${single} ${single === 1 ? "está hecho" : "están hechos"} de un solo pigmento. Mire cuántos nombres del Colour Index da una etiqueta: un nombre es una clase de pigmento, que mezcla limpio y se comporta igual en cada capa. Varios nombres son una mezcla que podría hacerse en la paleta; se vende porque es cómoda, o sustituye a un pigmento caro, nocivo o fugaz.`,
     }),
     columns: {
@@ -206,7 +206,7 @@ export const LABEL_PAGE = {
     alike: {
       en: "alike, as far as is known",
       de: "gleich, soweit bekannt",
-      fr: "semblables, autant qu’on sache",
+      fr: "semblables, pour autant qu’on sache",
       es: "iguales, hasta donde se sabe",
     },
     unknown: { en: "not known", de: "nicht bekannt", fr: "inconnu", es: "no se sabe" },
@@ -232,15 +232,15 @@ export const LABEL_PAGE = {
     },
     text: {
       en: "A Colour Index name covers everything of one constitution: raw and burnt earths share a name, and so do a coarse and a fine grade. Nor does a name follow from a CAS number: lamp black (PBk 6) and gas-made carbon black (PBk 7) have one number between them, and differ in grain, in oil and in what they do in a white.",
-      de: "Ein Colour-Index-Name umfasst alles von einem Aufbau: rohe und gebrannte Erden teilen sich einen Namen, ebenso eine grobe und eine feine Sorte. Auch folgt ein Name nicht aus einer CAS-Nummer: Lampenruß (PBk 6) und aus Gas gewonnener Ruß (PBk 7) haben eine gemeinsame Nummer und unterscheiden sich im Korn, im Öl und in dem, was sie in einem Weiß tun.",
-      fr: "Un nom du Colour Index couvre tout ce qui a une même constitution\u202f: terres naturelles et brûlées partagent un nom, comme une qualité grossière et une fine. Un nom ne suit pas non plus d’un numéro CAS\u202f: le noir de lampe (PBk 6) et le noir de carbone au gaz (PBk 7) ont un même numéro, et diffèrent par le grain, par l’huile et par ce qu’ils font dans un blanc.",
-      es: "Un nombre del Colour Index abarca todo lo de una misma constitución: las tierras naturales y tostadas comparten un nombre, y también una calidad gruesa y una fina. Tampoco un nombre se sigue de un número CAS: el negro de humo (PBk 6) y el negro de carbono de gas (PBk 7) tienen un solo número, y difieren en el grano, en el aceite y en lo que hacen en un blanco.",
+      de: "Ein Colour-Index-Name umfasst alles von gleichem chemischem Aufbau: Rohe und gebrannte Erden teilen sich einen Namen, ebenso eine grobe und eine feine Sorte. Aus einer CAS-Nummer folgt der Name auch nicht: Lampenruß (PBk 6) und aus Gas gewonnener Ruß (PBk 7) haben eine gemeinsame Nummer und unterscheiden sich im Korn, im Öl und im Verhalten in Weiß.",
+      fr: "Un nom du Colour Index couvre tout ce qui a une même constitution\u202f: terres naturelles et brûlées partagent un nom, comme une qualité grossière et une qualité fine. Un numéro CAS ne donne pas non plus le nom\u202f: le noir de fumée (PBk 6) et le noir de carbone au gaz (PBk 7) ont un même numéro, et diffèrent par le grain, par l’huile et par ce qu’ils donnent dans un blanc.",
+      es: "Un nombre del Colour Index abarca todo lo de una misma constitución: las tierras naturales y tostadas comparten un nombre, y también una calidad gruesa y una fina. Tampoco un número CAS da el nombre: el negro de humo (PBk 6) y el negro de carbono de gas (PBk 7) tienen un solo número, y difieren en el grano, en el aceite y en cómo quedan en un blanco.",
     },
     columns: {
       index: {
         en: "Colour Index name",
         de: "Colour-Index-Name",
-        fr: "Nom au Colour Index",
+        fr: "Nom du Colour Index",
         es: "Nombre del Colour Index",
       },
       pigments: { en: "Pigments", de: "Pigmente", fr: "Pigments", es: "Pigmentos" },
@@ -262,9 +262,9 @@ export const LABEL_PAGE = {
     },
     text: {
       en: "A black of a single pigment has one thing that can change. If light takes some of it, it grows lighter and keeps its hue. A mixed black is a balance: pigments of unlike hue are weighed so that together they look neutral. If one of them loses strength the balance tips, and the black drifts towards those that stay: towards brown where a blue or green gives way, towards green or blue where a red does. What fades first in light, what alkali, acid or heat reach, and what merely looks weaker in one white than in another can each tip it. So in a mixture the least lightfast pigment decides, and a mixture of pigments that are alike in light has little reason to drift.",
-      de: "In einem Schwarz aus einem einzigen Pigment kann sich nur eines ändern. Nimmt ihm das Licht etwas, so wird es heller und behält seinen Buntton. Ein gemischtes Schwarz ist ein Gleichgewicht: Pigmente von ungleichem Buntton sind so gewogen, dass sie zusammen neutral wirken. Verliert eines an Stärke, kippt das Gleichgewicht, und das Schwarz verschiebt sich zu denen hin, die bleiben: nach Braun, wo ein Blau oder Grün nachgibt, nach Grün oder Blau, wo ein Rot nachgibt. Was im Licht zuerst verblasst, was Lauge, Säure oder Hitze erreichen, und was in einem Weiß nur schwächer wirkt als in einem anderen: jedes davon kann es kippen. In einer Mischung entscheidet daher das am wenigsten lichtechte Pigment, und eine Mischung aus Pigmenten, die im Licht gleich sind, hat wenig Grund, sich zu verschieben.",
-      fr: "Un noir d’un seul pigment n’a qu’une chose qui puisse changer. Si la lumière en prend une part, il s’éclaircit et garde sa teinte. Un noir de mélange est un équilibre\u202f: des pigments de teintes différentes sont dosés pour que l’ensemble paraisse neutre. Si l’un perd de sa force, l’équilibre penche, et le noir dérive vers ceux qui restent\u202f: vers le brun quand cède un bleu ou un vert, vers le vert ou le bleu quand cède un rouge. Ce qui passe le premier à la lumière, ce qu’atteignent alcali, acide ou chaleur, et ce qui paraît seulement plus faible dans un blanc que dans un autre peut chacun le faire pencher. Dans un mélange, le pigment le moins solide à la lumière décide donc, et un mélange de pigments qui se valent à la lumière a peu de raisons de dériver.",
-      es: "Un negro de un solo pigmento tiene una sola cosa que puede cambiar. Si la luz se lleva una parte, se aclara y conserva su matiz. Un negro mezclado es un equilibrio: pigmentos de matices distintos se dosifican para que juntos parezcan neutros. Si uno pierde fuerza el equilibrio se inclina, y el negro deriva hacia los que quedan: hacia el pardo donde cede un azul o un verde, hacia el verde o el azul donde cede un rojo. Lo que se desvanece primero a la luz, lo que alcanzan los álcalis, los ácidos o el calor, y lo que solo parece más débil en un blanco que en otro pueden inclinarlo. Así que en una mezcla decide el pigmento menos sólido a la luz, y una mezcla de pigmentos iguales a la luz tiene poco motivo para derivar.",
+      de: "In einem Schwarz aus einem einzigen Pigment kann sich nur eines ändern. Nimmt ihm das Licht etwas, so wird es heller und behält seinen Buntton. Ein gemischtes Schwarz ist ein Gleichgewicht: Pigmente von ungleichem Buntton sind so abgewogen, dass sie zusammen neutral wirken. Verliert eines an Farbstärke, so kippt das Gleichgewicht, und das Schwarz verschiebt sich zu den Pigmenten hin, die bleiben: nach Braun, wo ein Blau oder Grün schwindet, nach Grün oder Blau, wo ein Rot schwindet. Was im Licht zuerst verblasst, was Lauge, Säure oder Hitze angreift und was in einem Weiß nur schwächer wirkt als in einem anderen: Jedes davon kann das Gleichgewicht kippen. In einer Mischung entscheidet daher das am wenigsten lichtechte Pigment, und eine Mischung aus Pigmenten, die gleich lichtecht sind, verschiebt sich kaum.",
+      fr: "Un noir d’un seul pigment n’a qu’une chose qui puisse changer. Si la lumière en prend une part, il s’éclaircit et garde sa teinte. Un noir de mélange est un équilibre\u202f: des pigments de teintes différentes sont dosés pour que l’ensemble paraisse neutre. Si l’un perd de sa force, l’équilibre penche, et le noir dérive vers ceux qui restent\u202f: vers le brun quand cède un bleu ou un vert, vers le vert ou le bleu quand cède un rouge. Ce qui passe le premier à la lumière, ce qu’attaquent les alcalis, les acides ou la chaleur, ce qui paraît seulement plus faible dans un blanc que dans un autre\u202f: tout cela peut le faire pencher. Dans un mélange, le pigment le moins solide à la lumière décide donc, et un mélange de pigments qui se valent à la lumière a peu de raisons de dériver.",
+      es: "Un negro de un solo pigmento tiene una sola cosa que puede cambiar. Si la luz se lleva una parte, se aclara y conserva su matiz. Un negro mezclado es un equilibrio: pigmentos de matices distintos se dosifican para que juntos parezcan neutros. Si uno pierde fuerza el equilibrio se inclina, y el negro deriva hacia los que quedan: hacia el pardo donde cede un azul o un verde, hacia el verde o el azul donde cede un rojo. Lo que se desvanece primero a la luz, lo que atacan los álcalis, los ácidos o el calor, lo que solo parece más débil en un blanco que en otro: todo ello puede inclinarlo. Así que en una mezcla decide el pigmento menos sólido a la luz, y una mezcla de pigmentos que aguantan igual a la luz tiene poco motivo para derivar.",
     },
     driftColumn: {
       en: "If it loses 30\u00a0% of one pigment",
@@ -274,7 +274,7 @@ export const LABEL_PAGE = {
     },
     notReckoned: {
       en: "not reckoned here",
-      de: "hier nicht gerechnet",
+      de: "hier nicht errechnet",
       fr: "non calculé ici",
       es: "no calculado aquí",
     },
@@ -294,65 +294,65 @@ export const LABEL_PAGE = {
     },
     caption: {
       en: "The facts of a first screen",
-      de: "Die Angaben des ersten Bildschirms",
+      de: "Die Angaben oben auf dem Blatt",
       fr: "Les données du premier écran",
       es: "Los datos de la primera pantalla",
     },
     facts: {
       lasts: {
         en: "How it held, or is expected to hold, in light. The small print says which: exposed under the standard, exposed here, stated by somebody, or expected from its pigments and not tested.",
-        de: "Wie sie im Licht hielt oder voraussichtlich hält. Das Kleingedruckte sagt, welches: nach der Norm belichtet, hier belichtet, von jemandem angegeben, oder nach den Pigmenten zu erwarten und nicht geprüft.",
-        fr: "Comment elle a tenu, ou doit tenir, à la lumière. Les petits caractères le précisent\u202f: exposée selon la norme, exposée ici, déclarée par quelqu’un, ou à prévoir d’après ses pigments et non testée.",
+        de: "Wie lichtecht die Farbe ist oder voraussichtlich ist. Das Kleingedruckte sagt, woher das bekannt ist: nach der Norm belichtet, hier belichtet, von jemandem angegeben oder nach den Pigmenten zu erwarten und nicht geprüft.",
+        fr: "Comment elle a tenu, ou devrait tenir, à la lumière. Les petits caractères le précisent\u202f: exposée selon la norme, exposée ici, déclarée par quelqu’un, ou à prévoir d’après ses pigments et non testée.",
         es: "Cómo aguantó, o se prevé que aguante, a la luz. La letra pequeña lo precisa: expuesto según la norma, expuesto aquí, declarado por alguien, o previsible por sus pigmentos y no ensayado.",
       },
       hides: {
         en: "How well a film covers black and white alike, and how thick a dry film has to be for it.",
-        de: "Wie gut ein Film Schwarz und Weiß gleich deckt, und wie dick ein trockener Film dafür sein muss.",
-        fr: "Combien un film couvre également le noir et le blanc, et quelle épaisseur de film sec il y faut.",
-        es: "Cuánto cubre una película el negro y el blanco por igual, y qué espesor de película seca hace falta.",
+        de: "Wie gut ein Film Schwarz und Weiß gleichermaßen deckt und wie dick ein trockener Film dafür sein muss.",
+        fr: "Dans quelle mesure un film couvre à la fois le noir et le blanc, et quelle épaisseur de film sec il faut pour cela.",
+        es: "Cuánto cubre una película el negro y el blanco por igual, y qué espesor de película seca hace falta para ello.",
       },
       dries: {
         en: "A class by the middle of the days to touch dry, for a film of the thickness and a room of the warmth that the sheet names. Touch dry is not through dry.",
-        de: "Eine Klasse nach der Mitte der Tage bis grifftrocken, für einen Film der Dicke und einen Raum der Wärme, die das Blatt nennt. Grifftrocken ist nicht durchgetrocknet.",
-        fr: "Une classe d’après le milieu des jours jusqu’au sec au toucher, pour un film de l’épaisseur et une pièce de la température que nomme la fiche. Sec au toucher n’est pas sec à cœur.",
-        es: "Una clase por el medio de los días hasta seco al tacto, para una película del espesor y una sala de la temperatura que nombra la ficha. Seco al tacto no es seco en profundidad.",
+        de: "Eine Klasse nach der Mitte der Tage bis grifftrocken, bei der Filmdicke und der Raumtemperatur, die das Blatt nennt. Grifftrocken ist nicht durchgetrocknet.",
+        fr: "Une classe d’après le milieu des jours jusqu’au sec au toucher, pour un film de l’épaisseur et une pièce de la température qu’indique la fiche. Sec au toucher n’est pas sec à cœur.",
+        es: "Una clase según el centro de los días hasta el secado al tacto, para una película del espesor y una sala de la temperatura que indica la ficha. Seco al tacto no es seco en profundidad.",
       },
       strength: {
         en: "How far a little of it goes in a white, tube for tube, beside the colour that the workshop compares with.",
-        de: "Wie weit ein wenig davon in einem Weiß reicht, Tube zu Tube, neben der Farbe, mit der die Werkstatt vergleicht.",
-        fr: "Jusqu’où un peu de cette couleur porte dans un blanc, tube pour tube, à côté de la couleur que l’atelier prend pour mesure.",
-        es: "Hasta dónde llega un poco de él en un blanco, tubo a tubo, junto al color con que compara el taller.",
+        de: "Wie weit ein wenig davon in einem Weiß reicht, Tube zu Tube, verglichen mit der Bezugsfarbe der Werkstatt.",
+        fr: "L’effet d’un peu de cette couleur dans un blanc, tube pour tube, par rapport à la couleur que l’atelier prend pour référence.",
+        es: "El efecto de un poco de él en un blanco, tubo a tubo, en comparación con el color de referencia del taller.",
       },
       oil: {
         en: "Grams of oil in the paint to 100 g of pigment. High is no fault: a light, fine pigment needs it. By volume colours lie closer together.",
-        de: "Gramm Öl in der Farbe auf 100 g Pigment. Viel ist kein Fehler: ein leichtes, feines Pigment braucht es. Nach Volumen liegen Farben näher beieinander.",
-        fr: "Grammes d’huile dans la peinture pour 100 g de pigment. Beaucoup n’est pas un défaut\u202f: un pigment fin et léger la demande. En volume les couleurs sont plus proches.",
-        es: "Gramos de aceite en la pintura por 100 g de pigmento. Mucho no es un defecto: un pigmento ligero y fino lo necesita. En volumen los colores están más cerca.",
+        de: "Gramm Öl in der Farbe auf 100\u00a0g Pigment. Viel Öl ist kein Fehler: Ein leichtes, feines Pigment braucht es. Nach Volumen liegen die Farben näher beieinander.",
+        fr: "Grammes d’huile dans la peinture pour 100\u00a0g de pigment. Beaucoup n’est pas un défaut\u202f: un pigment fin et léger en a besoin. En volume, les couleurs sont plus proches.",
+        es: "Gramos de aceite en la pintura por 100\u00a0g de pigmento. Mucho no es un defecto: un pigmento ligero y fino lo necesita. En volumen, los colores se parecen más.",
       },
       safety: {
         en: "The label's signal word, or that none is needed. Where nobody has classified a pigment the sheet says so: treat it as hazardous.",
-        de: "Das Signalwort des Etiketts, oder dass keines nötig ist. Wo niemand ein Pigment eingestuft hat, sagt es das Blatt: als gefährlich behandeln.",
+        de: "Das Signalwort des Etiketts oder dass keines nötig ist. Hat niemand ein Pigment eingestuft, so steht auf dem Blatt: als gefährlich behandeln.",
         fr: "La mention d’avertissement de l’étiquette, ou qu’il n’en faut aucune. Là où personne n’a classé un pigment, la fiche le dit\u202f: à traiter comme dangereux.",
         es: "La palabra de advertencia de la etiqueta, o que no hace falta ninguna. Donde nadie ha clasificado un pigmento la ficha lo dice: tratar como peligroso.",
       },
     },
     whitens: {
       en: "Of a white: how much of it brings one part of the colour that the workshop compares with to a middle tone. The less, the stronger the white.",
-      de: "Von einem Weiß: wie viel davon einen Teil der Farbe, mit der die Werkstatt vergleicht, auf einen mittleren Ton bringt. Je weniger, desto stärker das Weiß.",
-      fr: "D’un blanc\u202f: combien il en faut pour mener une part de la couleur que l’atelier prend pour mesure à un ton moyen. Moins il en faut, plus le blanc est fort.",
-      es: "De un blanco: cuánto hace falta para llevar una parte del color con que compara el taller a un tono medio. Cuanto menos, más fuerte es el blanco.",
+      de: "Von einem Weiß: wie viel davon einen Teil der Bezugsfarbe der Werkstatt auf einen Mittelton bringt. Je weniger, desto stärker das Weiß.",
+      fr: "D’un blanc\u202f: combien il en faut pour mener à un ton moyen une part de la couleur que l’atelier prend pour référence. Moins il en faut, plus le blanc est fort.",
+      es: "De un blanco: cuánto hace falta para llevar a un tono medio una parte del color de referencia del taller. Cuanto menos, más fuerte es el blanco.",
     },
     middleTone: {
       en: "How much of it and of white make a middle tone. A dark colour takes much white, and is not the stronger for it.",
-      de: "Wie viel davon und wie viel Weiß einen Mittelton geben. Eine dunkle Farbe braucht viel Weiß und ist darum nicht die stärkere.",
+      de: "Wie viel davon und wie viel Weiß einen Mittelton ergeben. Eine dunkle Farbe braucht viel Weiß, ist aber deshalb nicht die stärkere.",
       fr: "Combien de cette couleur et combien de blanc font un ton moyen. Une couleur foncée prend beaucoup de blanc, et n’en est pas plus forte.",
       es: "Cuánto de él y cuánto blanco dan un tono medio. Un color oscuro pide mucho blanco, y no por eso es más fuerte.",
     },
     text: {
       en: "Beside each figure stands how it is known. A figure that nobody knows is not stated, with what it would take; it is never a zero or a guess.",
       de: "Neben jedem Wert steht, woher er bekannt ist. Ein Wert, den niemand kennt, ist als „keine Angabe“ vermerkt, mit dem, was dazu nötig wäre; er ist nie eine Null oder geraten.",
-      fr: "À côté de chaque chiffre est dit d’où on le sait. Un chiffre que personne ne connaît n’est pas indiqué, avec ce qu’il y faudrait\u202f; ce n’est jamais un zéro ni une supposition.",
-      es: "Junto a cada cifra se dice cómo se sabe. Una cifra que nadie conoce no está indicada, con lo que haría falta; nunca es un cero ni una conjetura.",
+      fr: "À côté de chaque chiffre est dit d’où on le sait. Un chiffre que personne ne connaît est «\u202fnon indiqué\u202f», avec ce qu’il faudrait pour le connaître\u202f; ce n’est jamais un zéro ni une supposition.",
+      es: "Junto a cada cifra se dice cómo se sabe. Una cifra que nadie conoce figura como «no indicado», con lo que haría falta para conocerla; nunca es un cero ni una conjetura.",
     },
   },
 } satisfies Texts;

@@ -11,8 +11,8 @@ export const LISTING = {
   },
   noSizes: {
     en: "No size is on record.",
-    de: "Keine Größe ist aufgezeichnet.",
-    fr: "Aucune contenance n’est enregistrée.",
+    de: "Es ist keine Größe aufgezeichnet.",
+    fr: "Aucune contenance n’est consignée.",
     es: "No hay ningún tamaño registrado.",
   },
   label: { en: "On the label", de: "Auf dem Etikett", fr: "Sur l’étiquette", es: "En la etiqueta" },
@@ -31,13 +31,13 @@ export const LISTING = {
   },
   estimated: {
     en: "No instrument has read the colour. It was estimated from a photograph: say so wherever it is shown.",
-    de: "Kein Gerät hat die Farbe gemessen. Sie ist aus einer Fotografie geschätzt: Das gehört überall dazugesagt, wo sie gezeigt wird.",
+    de: "Kein Gerät hat die Farbe gemessen. Sie ist nach einem Foto geschätzt: Das gehört überall dazugesagt, wo sie gezeigt wird.",
     fr: "Aucun instrument n’a mesuré la couleur. Elle est estimée d’après une photographie\u202f: il faut le dire partout où elle est montrée.",
     es: "Ningún instrumento ha medido el color. Se estimó a partir de una fotografía: dígalo dondequiera que se muestre.",
   },
   outside: {
     en: "The colour lies beyond what sRGB holds: screens show it duller than it is.",
-    de: "Die Farbe liegt jenseits dessen, was sRGB fasst: Bildschirme zeigen sie stumpfer, als sie ist.",
+    de: "Die Farbe liegt außerhalb von sRGB: Bildschirme zeigen sie stumpfer, als sie ist.",
     fr: "La couleur dépasse ce que contient le sRGB\u202f: les écrans la montrent plus terne qu’elle n’est.",
     es: "El color queda más allá de lo que abarca el sRGB: las pantallas lo muestran más apagado de lo que es.",
   },
@@ -56,7 +56,7 @@ export const LISTING = {
   strip: (name: string, white: string) => ({
     en: `${name}, alone and let down in ${white}, from strong to pale.`,
     de: `${name}, allein und aufgehellt mit ${white}, von kräftig bis blass.`,
-    fr: `${name}, seule et dégradée au ${white}, du plus fort au plus pâle.`,
+    fr: `${name}, seule et coupée avec ${white}, du plus fort au plus pâle.`,
     es: `${name}, solo y rebajado con ${white}, de fuerte a pálido.`,
   }),
   beside: (names: readonly string[]) => ({

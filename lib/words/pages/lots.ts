@@ -4,9 +4,9 @@ import { alike, type Texts } from "../texts.ts";
 
 const DRAW_DOWN = {
   en: "Draw down masstone and let-down, read them; npm run read -- FILE keeps the readings and says the lines for its record.",
-  de: "Vollton und Aufhellung aufstreichen und messen; npm run read -- DATEI bewahrt die Messungen auf und nennt die Zeilen für ihre Datei.",
-  fr: "Étirer le ton plein et le dégradé, les mesurer\u202f; npm run read -- FICHIER garde les mesures et donne les lignes pour son relevé.",
-  es: "Extienda el tono pleno y el rebaje y mídalos; npm run read -- ARCHIVO guarda las mediciones y da las líneas para su registro.",
+  de: "Vollton und Aufhellung aufstreichen und messen; npm run read -- DATEI legt die Messungen ab und nennt die Zeilen, die in die Datei der Charge gehören.",
+  fr: "Étirer le ton plein et le dégradé, les mesurer\u202f; npm run read -- FICHIER garde les mesures et donne les lignes à mettre dans son relevé.",
+  es: "Extienda el tono pleno y el rebaje y mídalos; npm run read -- ARCHIVO guarda las mediciones y da las líneas que van en su registro.",
 };
 
 /** What the workshop's pages of lots, batch sheets and trials say. */
@@ -34,7 +34,7 @@ export const LOTS = {
       ...(others.length === 0
         ? []
         : [
-            `${others.length === 1 ? "Le lot" : "Les lots"} ${others.join(", ")} ${others.length === 1 ? "s’accorde" : "s’accordent"} avec ${standard === undefined ? "l’étalon" : "lui"} dans la tolérance.`,
+            `${others.length === 1 ? "Le lot" : "Les lots"} ${others.join(", ")} ${others.length === 1 ? "s’accorde" : "s’accordent"} avec ${standard === undefined ? "l’étalon" : "lui"}, dans la tolérance.`,
           ]),
     ].join(" "),
     es: [
@@ -42,13 +42,13 @@ export const LOTS = {
       ...(others.length === 0
         ? []
         : [
-            `${others.length === 1 ? "El lote" : "Los lotes"} ${others.join(", ")} ${others.length === 1 ? "concuerda" : "concuerdan"} con ${standard === undefined ? "el patrón" : "él"} dentro de la tolerancia.`,
+            `${others.length === 1 ? "El lote" : "Los lotes"} ${others.join(", ")} ${others.length === 1 ? "concuerda" : "concuerdan"} con ${standard === undefined ? "el patrón" : "él"}, dentro de la tolerancia.`,
           ]),
     ].join(" "),
   }),
   recalled: (number: string, since: string) => ({
     en: `Lot ${number} was recalled on ${since}: do not use it, and write to us.`,
-    de: `Charge ${number} wurde am ${since} zurückgerufen: nicht verwenden, und uns schreiben.`,
+    de: `Charge ${number} wurde am ${since} zurückgerufen: Bitte nicht verwenden und uns schreiben.`,
     fr: `Le lot ${number} a été rappelé le ${since}\u202f: ne pas l’utiliser, et nous écrire.`,
     es: `El lote ${number} se retiró el ${since}: no lo use, y escríbanos.`,
   }),
@@ -81,7 +81,7 @@ export const LOTS = {
     },
     none: {
       en: "No lot is on record yet. A lot is a file in lots/.",
-      de: "Noch ist keine Charge aufgezeichnet. Eine Charge ist eine Datei in lots/.",
+      de: "Noch ist keine Charge aufgezeichnet. Jede Charge ist eine Datei in lots/.",
       fr: "Aucun lot n’est encore consigné. Un lot est un fichier dans lots/.",
       es: "Aún no hay ningún lote registrado. Un lote es un archivo en lots/.",
     },
@@ -122,19 +122,19 @@ export const LOTS = {
     },
     spread: (colour: string, strength: string, degrees: number) => ({
       en: `The same lot let down and read again differs by ${colour} \u0394E*ab and ${strength} % of strength (standard deviation, ${degrees} ${degrees === 1 ? "degree" : "degrees"} of freedom).`,
-      de: `Dieselbe Charge, noch einmal aufgehellt und gemessen, weicht um ${colour} \u0394E*ab und ${strength} % der Farbstärke ab (Standardabweichung, ${degrees} ${degrees === 1 ? "Freiheitsgrad" : "Freiheitsgrade"}).`,
-      fr: `Le même lot, dégradé et mesuré une seconde fois, diffère de ${colour} \u0394E*ab et de ${strength}\u00a0% de force (écart type, ${degrees} ${degrees === 1 ? "degré" : "degrés"} de liberté).`,
-      es: `El mismo lote, rebajado y medido otra vez, difiere en ${colour} \u0394E*ab y en un ${strength}\u00a0% de fuerza (desviación típica, ${degrees} ${degrees === 1 ? "grado" : "grados"} de libertad).`,
+      de: `Dieselbe Charge, noch einmal aufgehellt und gemessen, weicht um ${colour} \u0394E*ab und ${strength}\u00a0% der Farbstärke ab (Standardabweichung, ${degrees} ${degrees === 1 ? "Freiheitsgrad" : "Freiheitsgrade"}).`,
+      fr: `Le même lot, dégradé et mesuré une seconde fois, diffère de \u0394E*ab ${colour} et de ${strength}\u00a0% de force (écart type, ${degrees} ${degrees === 1 ? "degré" : "degrés"} de liberté).`,
+      es: `El mismo lote, rebajado y medido otra vez, difiere en \u0394E*ab ${colour} y en un ${strength}\u00a0% de fuerza (desviación típica, ${degrees} ${degrees === 1 ? "grado" : "grados"} de libertad).`,
     }),
     spreadUsed: {
       en: "Verdicts go by that, twice over.",
       de: "Danach richten sich die Urteile, und zwar nach dem Doppelten.",
-      fr: "Les verdicts s’appuient là-dessus, au double.",
-      es: "Los veredictos se rigen por eso, al doble.",
+      fr: "Les verdicts s’appuient sur le double de ces écarts.",
+      es: "Los veredictos se rigen por el doble de esas desviaciones.",
     },
     spreadNotUsed: {
       en: "That is too few to go by: verdicts go by the instrument's own noise.",
-      de: "Das ist zu wenig, um sich danach zu richten: die Urteile richten sich nach dem Rauschen des Geräts.",
+      de: "Das ist zu wenig, um sich danach zu richten: Die Urteile richten sich nach dem Rauschen des Geräts.",
       fr: "C’est trop peu pour s’y fier\u202f: les verdicts suivent le bruit propre de l’instrument.",
       es: "Es demasiado poco para guiarse: los veredictos se rigen por el ruido propio del instrumento.",
     },
@@ -172,46 +172,51 @@ export const LOTS = {
       es: `Desde el ${since}: ${why}`,
     }),
     lead: {
-      pass: { en: "It passes.", de: "Sie besteht.", fr: "Il est conforme.", es: "Es conforme." },
+      pass: {
+        en: "It passes.",
+        de: "Die Charge besteht.",
+        fr: "Il est conforme.",
+        es: "Es conforme.",
+      },
       near: {
         en: "It lies so near to a limit that it neither passes nor fails yet.",
-        de: "Sie liegt zu nah an einer Grenze für ein Urteil.",
+        de: "Die Charge liegt für ein Urteil zu nah an einer Grenze.",
         fr: "Il est trop près d’une limite pour être jugé.",
         es: "Está demasiado cerca de un límite para decidir.",
       },
       unjudged: {
         en: "Not judged: not all that was read of it can be held against the standard.",
-        de: "Nicht beurteilt: nicht alles, was daran gemessen wurde, lässt sich mit dem Standard vergleichen.",
+        de: "Nicht beurteilt: Nicht alles, was daran gemessen wurde, lässt sich mit dem Standard vergleichen.",
         fr: "Non jugé\u202f: ce qui en a été mesuré ne peut pas être comparé en entier à l’étalon.",
         es: "Sin juzgar: no todo lo que se midió de él puede compararse con el patrón.",
       },
       fail: {
         en: "It fails.",
-        de: "Sie besteht nicht.",
+        de: "Die Charge besteht nicht.",
         fr: "Il n’est pas conforme.",
         es: "No es conforme.",
       },
       none: {
         en: "Not judged: neither its masstone nor its let-down has been read as a spectrum.",
-        de: "Nicht beurteilt: weder Vollton noch Aufhellung sind als Spektrum gemessen.",
+        de: "Nicht beurteilt: Weder Vollton noch Aufhellung sind als Spektrum gemessen.",
         fr: "Non jugé\u202f: ni son ton plein ni son dégradé n’a été mesuré en spectre.",
         es: "Sin juzgar: ni su tono pleno ni su rebaje se han medido como espectro.",
       },
       standard: {
         en: "The retained standard: later lots are held against it.",
-        de: "Der zurückgestellte Standard: spätere Chargen werden mit ihm verglichen.",
+        de: "Der Standard, als Rückstellmuster aufbewahrt: Spätere Chargen werden mit ihm verglichen.",
         fr: "L’étalon conservé\u202f: les lots suivants se comparent à lui.",
         es: "El patrón conservado: los lotes siguientes se comparan con él.",
       },
       recalled: {
         en: "Recalled: none of it is to be sold or used.",
-        de: "Zurückgerufen: nichts davon darf verkauft oder verwendet werden.",
+        de: "Zurückgerufen: Nichts davon darf verkauft oder verwendet werden.",
         fr: "Rappelé\u202f: rien n’en doit être vendu ni utilisé.",
         es: "Retirado: nada de él debe venderse ni usarse.",
       },
       conceded: {
         en: "Conceded: it is sold though it does not pass.",
-        de: "Sonderfreigabe: sie wird verkauft, obwohl sie nicht besteht.",
+        de: "Sonderfreigabe: Die Charge wird verkauft, obwohl sie nicht besteht.",
         fr: "Accordé par dérogation\u202f: il est vendu bien que non conforme.",
         es: "Concedido: se vende aunque no es conforme.",
       },
@@ -232,15 +237,15 @@ export const LOTS = {
       seen: { en: "Side by side", de: "Nebeneinander", fr: "Côte à côte", es: "Lado a lado" },
       parts: {
         en: "The difference in parts",
-        de: "Der Unterschied in Teilen",
-        fr: "L’écart en parties",
-        es: "La diferencia por partes",
+        de: "Woraus der Unterschied besteht",
+        fr: "L’écart, composante par composante",
+        es: "La diferencia, por componentes",
       },
       correction: {
         en: "What would bring it back",
-        de: "Was sie zurückbrächte",
-        fr: "Ce qui le ramènerait",
-        es: "Qué lo devolvería",
+        de: "Was die Charge zum Standard zurückbrächte",
+        fr: "Ce qui le corrigerait",
+        es: "Qué lo corregiría",
       },
       planned: {
         en: "As it is planned",
@@ -293,7 +298,7 @@ export const LOTS = {
     }),
     partsCaption: {
       en: "Lot less standard, \u0394E00 (D65, 10\u00b0)",
-      de: "Charge weniger Standard, \u0394E00 (D65, 10\u00b0)",
+      de: "Charge minus Standard, \u0394E00 (D65, 10\u00b0)",
       fr: "Lot moins étalon, \u0394E00 (D65, 10\u00b0)",
       es: "Lote menos patrón, \u0394E00 (D65, 10\u00b0)",
     },
@@ -312,43 +317,48 @@ export const LOTS = {
     },
     strength: (percent: string, nm: number, weighted: string) => ({
       en: `Strength ${percent} % at ${nm} nm, where the standard absorbs most; ${weighted} % weighted by what the eye takes of daylight.`,
-      de: `Farbstärke ${percent} % bei ${nm} nm, wo der Standard am stärksten absorbiert; ${weighted} %, gewichtet danach, was das Auge vom Tageslicht aufnimmt.`,
-      fr: `Force ${percent}\u00a0% à ${nm} nm, où l’étalon absorbe le plus\u202f; ${weighted}\u00a0% pondérée par ce que l’œil prend de la lumière du jour.`,
-      es: `Fuerza del ${percent}\u00a0% a ${nm} nm, donde más absorbe el patrón; del ${weighted}\u00a0% ponderada por lo que el ojo toma de la luz del día.`,
+      de: `Farbstärke ${percent}\u00a0% bei ${nm}\u00a0nm, wo der Standard am stärksten absorbiert; ${weighted}\u00a0%, gewichtet danach, was das Auge vom Tageslicht aufnimmt.`,
+      fr: `Force ${percent}\u00a0% à ${nm}\u00a0nm, où l’étalon absorbe le plus\u202f; ${weighted}\u00a0% pondérée par ce que l’œil perçoit de la lumière du jour.`,
+      es: `Fuerza del ${percent}\u00a0% a ${nm}\u00a0nm, donde más absorbe el patrón; del ${weighted}\u00a0% ponderada por lo que el ojo percibe de la luz del día.`,
     }),
     correctionLead: (best: string, grams: string) => ({
       en: `Work ${grams} g of ${best} into each 100 g of the lot.`,
-      de: `In je 100 g der Charge ${grams} g ${best} einarbeiten.`,
-      fr: `Incorporer ${grams} g ${fr.of(best)} à 100 g du lot.`,
-      es: `Incorporar ${grams} g de ${best} a cada 100 g del lote.`,
+      de: `In je 100\u00a0g der Charge ${grams}\u00a0g ${best} einarbeiten.`,
+      fr: `Incorporer ${grams}\u00a0g ${fr.of(best)} à 100\u00a0g du lot.`,
+      es: `Incorpore ${grams}\u00a0g de ${best} a cada 100\u00a0g del lote.`,
     }),
     correctionForeign: (name: string, pigments: string) => ({
       en: `With ${name} it holds ${pigments} as well, which neither its name nor its label says.`,
-      de: `Mit ${name} enthält sie auch ${pigments}; weder ihr Name noch ihr Etikett sagt das.`,
+      de: `Durch die Zugabe (${name}) enthält die Charge auch ${pigments}; weder ihr Name noch ihr Etikett sagt das.`,
       fr: `Avec ${name} il contient aussi ${pigments}, ce que ne dit ni son nom ni son étiquette.`,
       es: `Con ${name} contiene también ${pigments}, lo que no dicen ni su nombre ni su etiqueta.`,
     }),
     correctionNone: {
       en: "Nothing that we tried would halve the difference: no white, no extender, no other lot, and no colour that was read in the same way. What was never let down, nor read alone and in films over a bare chart that was read itself, could not be tried.",
-      de: "Nichts von dem, was versucht wurde, würde den Unterschied halbieren: kein Weiß, kein Füllstoff, keine gleich gemessene Farbe, keine andere Charge. Nicht versucht werden konnte, was nie aufgehellt und auch nicht allein und in Filmen über einer selbst gemessenen Prüfkarte gemessen wurde.",
-      fr: "Rien de ce qui a été essayé ne réduirait l’écart de moitié\u202f: ni un blanc, ni une charge, ni une couleur mesurée de même, ni un autre lot. N’a pu être essayé ce qui n’a jamais été coupé de blanc, ni mesuré seul et en films sur une carte de contraste nue, mesurée elle aussi.",
-      es: "Nada de lo que se probó reduciría la diferencia a la mitad: ni un blanco, ni una carga, ni un color medido igual, ni otro lote. No se pudo probar lo que nunca se rebajó con blanco ni se midió solo y en películas sobre una carta de contraste desnuda, medida también.",
+      de: "Nichts von dem, was durchgerechnet wurde, würde den Unterschied halbieren: kein Weiß, kein Füllstoff, keine gleich gemessene Farbe, keine andere Charge. Nicht durchrechnen ließ sich, was weder aufgehellt noch allein und in Filmen über einer selbst gemessenen Prüfkarte gemessen wurde.",
+      fr: "Rien de ce qui a été essayé ne réduirait l’écart de moitié\u202f: ni un blanc, ni une charge, ni une couleur mesurée de la même façon, ni un autre lot. N’a pu être essayé ce qui n’a jamais été coupé de blanc, ni mesuré seul et en films sur une carte de contraste nue, mesurée elle aussi.",
+      es: "Nada de lo que se probó reduciría la diferencia a la mitad: ni un blanco, ni una carga, ni un color medido de la misma manera, ni otro lote. No se pudo probar lo que nunca se rebajó con blanco ni se midió solo y en películas sobre una carta de contraste desnuda, medida también.",
     },
     correctionUnread: {
       en: "There is nothing to correct before it has been read rightly.",
-      de: "Es gibt nichts zu berichtigen, bevor sie richtig gemessen ist.",
+      de: "Es gibt nichts zu korrigieren, bevor die Charge richtig gemessen ist.",
       fr: "Rien à corriger avant une mesure juste.",
       es: "No hay nada que corregir antes de una medición correcta.",
     },
     correctionCaption: {
       en: "To 100 g of the lot, and what would then be read",
-      de: "Auf 100 g der Charge, und was dann gemessen würde",
-      fr: "Pour 100 g du lot, et ce qu’on mesurerait alors",
-      es: "Por 100 g del lote, y lo que se mediría entonces",
+      de: "Auf 100\u00a0g der Charge und was dann gemessen würde",
+      fr: "Pour 100\u00a0g du lot, et ce qu’on mesurerait alors",
+      es: "Por 100\u00a0g del lote, y lo que se mediría entonces",
     },
     correctionColumns: {
       what: { en: "Addition", de: "Zugabe", fr: "Ajout", es: "Adición" },
-      grams: { en: "To 100 g, g", de: "Auf 100 g, g", fr: "Pour 100 g, g", es: "Por 100 g, g" },
+      grams: {
+        en: "To 100 g, g",
+        de: "Auf 100\u00a0g, g",
+        fr: "Pour 100\u00a0g, g",
+        es: "Por 100\u00a0g, g",
+      },
       masstone: {
         en: "Masstone, \u0394E00",
         de: "Vollton, \u0394E00",
@@ -365,9 +375,9 @@ export const LOTS = {
     },
     correctionNote: {
       en: "In brackets what it may come to with a dose 5 % off, or as far off as what is added is known, and the reading's uncertainty. Try it on 20 g first: what theory leaves out is not in the range.",
-      de: "In Klammern, was herauskommen kann, wenn die Dosis um 5 % danebenliegt, oder so weit, wie der Zusatz ungewiss ist, und mit der Unsicherheit der Messung. Erst an 20 g erproben: was die Theorie auslässt, steckt nicht im Bereich.",
-      fr: "Entre parenthèses, ce à quoi cela peut aller avec une dose fausse de 5\u00a0%, ou d’autant que l’ajout est mal connu, et l’incertitude de la mesure. Essayer d’abord sur 20 g\u202f: ce que la théorie laisse de côté n’est pas dans l’intervalle.",
-      es: "Entre paréntesis, a lo que puede llegar con una dosis desviada en un 5\u00a0%, o en la medida en que es incierto lo añadido, y con la incertidumbre de la medición. Probar antes en 20 g: lo que la teoría deja fuera no está en el intervalo.",
+      de: "In Klammern, was herauskommen kann, wenn die Zugabe um 5\u00a0% danebenliegt oder um so viel, wie über sie ungewiss ist, und mit der Unsicherheit der Messung. Erst an 20\u00a0g erproben: Was die Theorie auslässt, ist in dem Bereich nicht enthalten.",
+      fr: "Entre parenthèses, l’intervalle possible si la dose est fausse de 5\u00a0% (ou plus, si l’ajout est moins bien connu), incertitude de la mesure comprise. Essayer d’abord sur 20\u00a0g\u202f: ce que la théorie laisse de côté n’est pas dans l’intervalle.",
+      es: "Entre paréntesis, el intervalo posible si la dosis se desvía un 5\u00a0% (o más, si lo añadido se conoce peor), con la incertidumbre de la medición incluida. Pruebe antes con 20\u00a0g: lo que la teoría deja fuera no está en el intervalo.",
     },
     kinds: {
       white: { en: "white", de: "Weiß", fr: "blanc", es: "blanco" },
@@ -378,7 +388,7 @@ export const LOTS = {
     plannedCaption: { en: "To be weighed in", de: "Einzuwiegen", fr: "À peser", es: "Por pesar" },
     batchCaption: {
       en: "Weighed in, and what came out",
-      de: "Eingewogen, und was herauskam",
+      de: "Was eingewogen wurde und was herauskam",
       fr: "Pesé, et ce qui en est sorti",
       es: "Pesado, y lo que salió",
     },
@@ -387,19 +397,19 @@ export const LOTS = {
       amount: { en: "Amount", de: "Menge", fr: "Quantité", es: "Cantidad" },
     },
     rows: {
-      yield: { en: "Yield", de: "Ausbeute", fr: "Rendement", es: "Rendimiento" },
+      yield: { en: "Yield", de: "Ausbeute", fr: "Quantité obtenue", es: "Cantidad obtenida" },
       loss: { en: "Lost", de: "Verlust", fr: "Perdu", es: "Perdido" },
       tubes: (ml: string) => ({
         en: `Tubes of ${ml} ml`,
-        de: `Tuben zu ${ml} ml`,
-        fr: `Tubes de ${ml} ml`,
-        es: `Tubos de ${ml} ml`,
+        de: `Tuben zu ${ml}\u00a0ml`,
+        fr: `Tubes de ${ml}\u00a0ml`,
+        es: `Tubos de ${ml}\u00a0ml`,
       }),
       packed: (ml: string) => ({
         en: `Tubes of ${ml} ml must hold on the mean`,
-        de: `Tuben zu ${ml} ml müssen im Mittel enthalten`,
-        fr: `Les tubes de ${ml} ml doivent contenir en moyenne`,
-        es: `Los tubos de ${ml} ml deben contener de media`,
+        de: `Tuben zu ${ml}\u00a0ml müssen im Mittel enthalten`,
+        fr: `Les tubes de ${ml}\u00a0ml doivent contenir en moyenne`,
+        es: `Los tubos de ${ml}\u00a0ml deben contener de media`,
       }),
       packedMean: (grams: string) => ({
         en: `${grams} or more`,
@@ -410,8 +420,8 @@ export const LOTS = {
       packedFew: {
         en: "Only few of them may hold less than",
         de: "Nur wenige davon dürfen weniger enthalten als",
-        fr: "Peu d’entre eux peuvent contenir moins de",
-        es: "Solo unos pocos de ellos pueden contener menos de",
+        fr: "Seuls quelques-uns peuvent contenir moins de",
+        es: "Solo unos pocos pueden contener menos de",
       },
       packedGross: (net: string, gross: string) => ({
         en: `${net}; with the empty tube ${gross}`,
@@ -421,15 +431,15 @@ export const LOTS = {
       }),
       packedShort: (found: string, ml: string) => ({
         en: `On the mean they hold ${found} ml, and ${ml} ml stands on them: they may not be sold as such (Directive 76/211/EEC).`,
-        de: `Im Mittel enthalten sie ${found} ml, und ${ml} ml stehen darauf: So dürfen sie nicht verkauft werden (Richtlinie 76/211/EWG).`,
-        fr: `Ils contiennent en moyenne ${found} ml, et ${ml} ml y sont inscrits\u202f: ils ne peuvent être vendus ainsi (directive 76/211/CEE).`,
-        es: `Contienen de media ${found} ml, y en ellos se leen ${ml} ml: no pueden venderse así (Directiva 76/211/CEE).`,
+        de: `Im Mittel enthalten sie ${found}\u00a0ml, und ${ml}\u00a0ml stehen darauf: So dürfen sie nicht verkauft werden (Richtlinie 76/211/EWG).`,
+        fr: `Ils contiennent en moyenne ${found}\u00a0ml, et ${ml}\u00a0ml y sont inscrits\u202f: ils ne peuvent être vendus ainsi (directive 76/211/CEE).`,
+        es: `Contienen de media ${found}\u00a0ml, y en ellos se leen ${ml}\u00a0ml: no pueden venderse así (Directiva 76/211/CEE).`,
       }),
       tubeMass: (ml: string) => ({
         en: `In one of ${ml} ml`,
-        de: `In einer zu ${ml} ml`,
-        fr: `Dans un tube de ${ml} ml`,
-        es: `En uno de ${ml} ml`,
+        de: `In einer zu ${ml}\u00a0ml`,
+        fr: `Dans un tube de ${ml}\u00a0ml`,
+        es: `En un tubo de ${ml}\u00a0ml`,
       }),
       fineness: {
         en: "Fineness of grind",
@@ -458,13 +468,13 @@ export const LOTS = {
       recalled: (number: string) => [
         {
           en: `What went out of it, to be called back: npm run check -- --uses ${number}.`,
-          de: `Was davon hinausging und zurückzurufen ist: npm run check -- --uses ${number}.`,
+          de: `Was davon ausgeliefert wurde und zurückzurufen ist: npm run check -- --uses ${number}.`,
           fr: `Ce qui en est sorti, à rappeler\u202f: npm run check -- --uses ${number}.`,
           es: `Lo que salió de él, por retirar: npm run check -- --uses ${number}.`,
         },
         {
           en: "No labels of it are printed.",
-          de: "Etiketten werden von ihr nicht gedruckt.",
+          de: "Für diese Charge werden keine Etiketten gedruckt.",
           fr: "Aucune étiquette n’en est imprimée.",
           es: "No se imprimen etiquetas de él.",
         },
@@ -473,9 +483,9 @@ export const LOTS = {
       planned: () => [
         {
           en: "Once it is made: put the weights into its record as they were, and take out planned: true.",
-          de: "Ist sie gemacht: die Gewichte, wie sie waren, in ihre Datei schreiben und planned: true herausnehmen.",
-          fr: "Une fois fait\u202f: mettre dans son relevé les masses telles qu’elles furent, et en ôter planned: true.",
-          es: "Una vez hecho: ponga en su registro los pesos como fueron y quite planned: true.",
+          de: "Nach der Herstellung: die tatsächlichen Einwaagen in die Datei der Charge schreiben und planned: true herausnehmen.",
+          fr: "Une fois fait\u202f: mettre dans son relevé les masses réellement pesées, et en ôter planned: true.",
+          es: "Una vez hecho: ponga en su registro los pesos reales y quite planned: true.",
         },
         DRAW_DOWN,
       ],
@@ -485,7 +495,7 @@ export const LOTS = {
       unjudged: () => [
         {
           en: "Let it down in the white and at the ratio of the standard, and read it as the standard was read; or let the retained standard down as this lot was.",
-          de: "In dem Weiß und dem Verhältnis des Standards aufhellen und so messen wie den Standard; oder den zurückgestellten Standard so aufhellen wie diese Charge.",
+          de: "Im Weiß und im Verhältnis des Standards aufhellen und so messen wie den Standard; oder das Rückstellmuster des Standards so aufhellen wie diese Charge.",
           fr: "En faire un dégradé dans le blanc et au rapport de l’étalon, et le mesurer comme l’étalon\u202f; ou faire de l’étalon conservé le même dégradé que de ce lot.",
           es: "Rebájelo en el blanco y en la proporción del patrón y mídalo como se midió el patrón; o rebaje el patrón conservado como este lote.",
         },
@@ -493,7 +503,7 @@ export const LOTS = {
       near: () => [
         {
           en: "Draw it down and read it once more: with a smaller \u00b1 it may be clear whether it passes.",
-          de: "Noch einmal aufstreichen und messen: mit einem kleineren ± kann sich zeigen, ob sie besteht.",
+          de: "Noch einmal aufstreichen und messen: Mit einem kleineren ± kann sich zeigen, ob sie besteht.",
           fr: "L’étirer et le mesurer encore une fois\u202f: avec un ± plus petit, on saura peut-être s’il est conforme.",
           es: "Extiéndalo y mídalo otra vez: con un ± menor quizá se vea si es conforme.",
         },
@@ -501,15 +511,15 @@ export const LOTS = {
       fail: () => [
         {
           en: "Correct it by its sheet, or keep it back. What was corrected is read again, as a lot of its own.",
-          de: "Nach ihrem Blatt korrigieren oder zurückhalten. Was korrigiert wurde, wird neu gemessen, als eigene Charge.",
-          fr: "Le corriger d’après sa fiche, ou le retenir. Ce qui a été corrigé se mesure de nouveau, comme un lot à part.",
-          es: "Corríjalo según su hoja, o reténgalo. Lo corregido se mide otra vez, como un lote aparte.",
+          de: "Nach dem Korrekturblatt korrigieren oder zurückhalten. Was korrigiert wurde, wird neu gemessen, als eigene Charge.",
+          fr: "Le corriger d’après sa fiche de correction, ou le retenir. Ce qui a été corrigé se mesure de nouveau, comme un lot à part.",
+          es: "Corríjalo según su hoja de corrección, o reténgalo. Lo corregido se mide otra vez, como un lote aparte.",
         },
       ],
       kept: () => [
         {
           en: "Keep it back: nothing that was read here would bring it to its standard.",
-          de: "Zurückhalten: nichts, was hier gemessen wurde, brächte sie zu ihrem Standard zurück.",
+          de: "Zurückhalten: Nichts, was hier gemessen wurde, brächte die Charge zu ihrem Standard zurück.",
           fr: "Le retenir\u202f: rien de ce qui a été mesuré ici ne le ramènerait à son étalon.",
           es: "Reténgalo: nada de lo medido aquí lo devolvería a su patrón.",
         },
@@ -523,7 +533,7 @@ export const LOTS = {
     }),
     correctionSheet: (number: string) => ({
       en: `Sheet for the correction of lot ${number}`,
-      de: `Blatt zur Korrektur der Charge ${number}`,
+      de: `Korrekturblatt der Charge ${number}`,
       fr: `Fiche de correction du lot ${number}`,
       es: `Hoja de corrección del lote ${number}`,
     }),
@@ -569,7 +579,7 @@ export const LOTS = {
         },
         range: {
           en: "Difference of two neighbours, %",
-          de: "Unterschied zweier Nachbarn, %",
+          de: "Unterschied aufeinanderfolgender Chargen, %",
           fr: "Écart de deux voisins, %",
           es: "Diferencia de dos vecinos, %",
         },
@@ -596,7 +606,7 @@ export const LOTS = {
         },
         range: {
           en: "Difference of two neighbours, \u0394E00",
-          de: "Unterschied zweier Nachbarn, \u0394E00",
+          de: "Unterschied aufeinanderfolgender Chargen, \u0394E00",
           fr: "Écart de deux voisins, \u0394E00",
           es: "Diferencia de dos vecinos, \u0394E00",
         },
@@ -628,7 +638,7 @@ export const LOTS = {
         },
         range: {
           en: "Difference of two neighbours, \u0394E00",
-          de: "Unterschied zweier Nachbarn, \u0394E00",
+          de: "Unterschied aufeinanderfolgender Chargen, \u0394E00",
           fr: "Écart de deux voisins, \u0394E00",
           es: "Diferencia de dos vecinos, \u0394E00",
         },
@@ -665,21 +675,21 @@ export const LOTS = {
     },
     provisional: (count: number) => ({
       en: `Limits of ${count} lots are provisional: the next few will move them. Twenty make them firm.`,
-      de: `Grenzen aus ${count} Chargen sind vorläufig: die nächsten verschieben sie. Zwanzig machen sie fest.`,
+      de: `Grenzen aus ${count} Chargen sind vorläufig: Die nächsten Chargen verschieben sie noch. Ab zwanzig Chargen stehen die Grenzen fest.`,
       fr: `Les limites de ${count} lots sont provisoires\u202f: les suivants les déplaceront. Il en faut vingt pour qu’elles soient fermes.`,
-      es: `Los límites de ${count} lotes son provisionales: los siguientes los moverán. Veinte los hacen firmes.`,
+      es: `Los límites de ${count} lotes son provisionales: los siguientes los moverán. Con veinte son firmes.`,
     }),
     quiet: {
       en: "No lot lies beyond the limits, and none of the runs is long enough to tell.",
-      de: "Keine Charge liegt jenseits der Grenzen, und keine Folge ist lang genug, um etwas zu sagen.",
-      fr: "Aucun lot ne sort des limites, et aucune suite n’est assez longue pour dire quelque chose.",
-      es: "Ningún lote sale de los límites, y ninguna serie es lo bastante larga para decir algo.",
+      de: "Keine Charge liegt jenseits der Grenzen, und keine Folge ist lang genug, um etwas auszusagen.",
+      fr: "Aucun lot ne sort des limites, et aucune suite n’est assez longue pour en conclure quelque chose.",
+      es: "Ningún lote sale de los límites, y ninguna serie es lo bastante larga para concluir algo.",
     },
     points: {
       en: "Which lot each mark is",
-      de: "Welche Charge jede Marke ist",
-      fr: "Quel lot est chaque marque",
-      es: "Qué lote es cada marca",
+      de: "Welche Marke für welche Charge steht",
+      fr: "À quel lot correspond chaque marque",
+      es: "A qué lote corresponde cada marca",
     },
     columns: {
       place: { en: "Mark", de: "Marke", fr: "Marque", es: "Marca" },
@@ -740,34 +750,34 @@ export const LOTS = {
     },
     predicted: (masstone: string, letDown: string, strength: string) => ({
       en: `Should then read: masstone \u0394E00 ${masstone}, let-down \u0394E00 ${letDown}, strength ${strength} %.`,
-      de: `Sollte dann messen: Vollton \u0394E00 ${masstone}, Aufhellung \u0394E00 ${letDown}, Farbstärke ${strength} %.`,
+      de: `Danach zu erwarten: Vollton \u0394E00 ${masstone}, Aufhellung \u0394E00 ${letDown}, Farbstärke ${strength}\u00a0%.`,
       fr: `Devrait alors donner\u202f: ton plein \u0394E00 ${masstone}, dégradé \u0394E00 ${letDown}, force ${strength}\u00a0%.`,
       es: `Debería dar entonces: tono pleno \u0394E00 ${masstone}, rebaje \u0394E00 ${letDown}, fuerza ${strength}\u00a0%.`,
     }),
     dose: (grams: string, name: string) => ({
       en: `${grams} g of ${name} to 100 g of the lot.`,
-      de: `${grams} g ${name} auf 100 g der Charge.`,
-      fr: `${grams}\u00a0g ${fr.of(name)} pour 100 g du lot.`,
+      de: `${grams}\u00a0g ${name} auf 100\u00a0g der Charge.`,
+      fr: `${grams}\u00a0g ${fr.of(name)} pour 100\u00a0g du lot.`,
       es: `${grams}\u00a0g de ${name} por 100\u00a0g del lote.`,
     }),
     ofYield: (grams: string) => ({
       en: `For the ${grams} g that came out: of what is in tubes already, that much less.`,
-      de: `Für die ${grams} g, die herauskamen: was davon schon in Tuben ist, wird abgezogen.`,
-      fr: `Pour les ${grams}\u00a0g obtenus\u202f: d’autant moins qu’il y en a déjà en tubes.`,
-      es: `Para los ${grams}\u00a0g que salieron: tanto menos cuanto haya ya en tubos.`,
+      de: `Für die ${grams}\u00a0g, die herauskamen: Was davon schon in Tuben ist, wird abgezogen.`,
+      fr: `Pour les ${grams}\u00a0g obtenus\u202f: en déduire ce qui est déjà en tubes.`,
+      es: `Para los ${grams}\u00a0g que salieron: descuente lo que ya esté en tubos.`,
     }),
     ofWeighed: (grams: string) => ({
       en: `For the ${grams} g that were weighed in: the record gives no yield.`,
-      de: `Für die ${grams} g, die eingewogen wurden: die Datei nennt keine Ausbeute.`,
-      fr: `Pour les ${grams}\u00a0g pesés\u202f: le relevé ne donne pas de rendement.`,
-      es: `Para los ${grams}\u00a0g que se pesaron: el registro no da rendimiento.`,
+      de: `Für die ${grams}\u00a0g, die eingewogen wurden: Die Datei nennt keine Ausbeute.`,
+      fr: `Pour les ${grams}\u00a0g pesés\u202f: le relevé ne donne pas la quantité obtenue.`,
+      es: `Para los ${grams}\u00a0g que se pesaron: el registro no da la cantidad obtenida.`,
     }),
     order: [
       {
         en: "Work the trial together on the slab with the knife until no streak is left.",
         de: "Die Probe auf der Reibplatte mit dem Spachtel mischen, bis keine Schlieren mehr zu sehen sind.",
-        fr: "Mélanger l’essai sur le marbre au couteau jusqu’à ce qu’aucune traînée ne reste.",
-        es: "Mezcle el ensayo en la losa con la espátula hasta que no quede veta alguna.",
+        fr: "Mélanger l’essai sur le marbre au couteau jusqu’à ce qu’il ne reste plus aucune traînée.",
+        es: "Mezcle el ensayo en la losa con la espátula hasta que no quede ninguna veta.",
       },
       {
         en: "Draw it down beside the standard, masstone and let-down, and read both.",
@@ -791,11 +801,11 @@ export const LOTS = {
         en: "Draw down the whole, read it, and fill a new sample jar.",
         de: "Das Ganze aufstreichen, messen und ein neues Rückstellmuster füllen.",
         fr: "Étirer le tout, le mesurer, et remplir un nouvel échantillon témoin.",
-        es: "Extienda el conjunto, mídalo y llene un nuevo frasco de muestra.",
+        es: "Extienda el conjunto, mídalo y llene un nuevo tarro de muestra.",
       },
       {
         en: "Write it down as a lot of its own, with all that went in.",
-        de: "Als eigene Charge aufschreiben, mit allem, was hineinging.",
+        de: "Als eigene Charge aufschreiben, mit allem, was hineinkam.",
         fr: "Le noter comme un lot à part, avec tout ce qui y est entré.",
         es: "Anótelo como un lote aparte, con todo lo que entró.",
       },
@@ -808,8 +818,8 @@ export const LOTS = {
     },
     classified: (name: string, statements: string) => ({
       en: `${name} is classified (${statements}): its label's cautions hold at the slab, and the lot wants a label of its own.`,
-      de: `${name} ist eingestuft (${statements}): die Hinweise auf dem Etikett gelten an der Reibplatte, und die Charge braucht ein eigenes Etikett.`,
-      fr: `${name} est classé (${statements})\u202f: les mises en garde de son étiquette valent au marbre, et le lot demande une étiquette à lui.`,
+      de: `${name} ist eingestuft (${statements}): Die Hinweise auf dem Etikett gelten auch an der Reibplatte, und die Charge braucht ein eigenes Etikett.`,
+      fr: `${name} est classé (${statements})\u202f: les mises en garde de son étiquette valent au marbre, et le lot demande sa propre étiquette.`,
       es: `${name} está clasificado (${statements}): las advertencias de su etiqueta valen en la losa, y el lote pide una etiqueta propia.`,
     }),
     fields: {
@@ -867,15 +877,15 @@ export const LOTS = {
     units: {
       tubes: (ml: string) => ({
         en: `tubes of ${ml} ml`,
-        de: `Tuben zu ${ml} ml`,
-        fr: `tubes de ${ml} ml`,
-        es: `tubos de ${ml} ml`,
+        de: `Tuben zu ${ml}\u00a0ml`,
+        fr: `tubes de ${ml}\u00a0ml`,
+        es: `tubos de ${ml}\u00a0ml`,
       }),
       pigmentG: { en: "g of pigment", de: "g Pigment", fr: "g de pigment", es: "g de pigmento" },
     },
     amount: {
       en: "How many, or how much",
-      de: "Wie viele, oder wie viel",
+      de: "Wie viele oder wie viel",
       fr: "Combien",
       es: "Cuántos, o cuánto",
     },
@@ -929,41 +939,41 @@ export const LOTS = {
     },
     comesOut: (from: string, to: string) => ({
       en: `${from} to ${to} ml should come out.`,
-      de: `${from} bis ${to} ml sollten herauskommen.`,
-      fr: `Il doit en sortir ${from} à ${to} ml.`,
-      es: `Deben salir de ${from} a ${to} ml.`,
+      de: `${from} bis ${to}\u00a0ml sollten herauskommen.`,
+      fr: `Il doit en sortir ${from} à ${to}\u00a0ml.`,
+      es: `Deben salir de ${from} a ${to}\u00a0ml.`,
     }),
     loss: {
       learnt: (from: string, to: string, count: number) => ({
         en: `Loss ${from} to ${to} %, as ${count === 1 ? "one lot" : `${count} lots`} of it lost.`,
-        de: `Verlust ${from} bis ${to} %, wie bei ${count === 1 ? "einer Charge" : `${count} Chargen`} davon.`,
+        de: `Verlust ${from} bis ${to}\u00a0%, wie bei ${count === 1 ? "einer Charge" : `${count} Chargen`} davon.`,
         fr: `Perte ${from} à ${to}\u00a0%, d’après ${count === 1 ? "un lot" : `${count} lots`} de cette couleur.`,
         es: `Pérdida de ${from} a ${to}\u00a0%, como ${count === 1 ? "la de un lote suyo" : `la de ${count} lotes suyos`}.`,
       }),
       customary: (from: string, to: string) => ({
         en: `Loss ${from} to ${to} %, as is customary: no lot of it is on record.`,
-        de: `Verlust ${from} bis ${to} %, wie üblich: keine Charge davon ist aufgezeichnet.`,
+        de: `Verlust ${from} bis ${to}\u00a0%, wie üblich: Es ist keine Charge davon aufgezeichnet.`,
         fr: `Perte ${from} à ${to}\u00a0%, selon l’usage\u202f: aucun lot de cette couleur n’est consigné.`,
         es: `Pérdida de ${from} a ${to}\u00a0%, como es costumbre: no hay ningún lote suyo registrado.`,
       }),
     },
     fill: (ml: string, really: string) => ({
       en: `Reckon ${really} ml to each tube of ${ml} ml: that is what earlier ones came to hold.`,
-      de: `Auf jede Tube zu ${ml} ml ${really} ml rechnen: So viel enthielten die früheren.`,
-      fr: `Compter ${really} ml par tube de ${ml} ml\u202f: c’est ce que contenaient les précédents.`,
-      es: `Cuente ${really} ml por cada tubo de ${ml} ml: es lo que contenían los anteriores.`,
+      de: `Auf jede Tube zu ${ml}\u00a0ml ${really}\u00a0ml rechnen: So viel enthielten die früheren.`,
+      fr: `Compter ${really}\u00a0ml par tube de ${ml}\u00a0ml\u202f: c’est ce que contenaient les précédents.`,
+      es: `Cuente ${really}\u00a0ml por cada tubo de ${ml}\u00a0ml: es lo que contenían los anteriores.`,
     }),
     packed: (ml: string, mean: string, few: string, none: string, density: string) => ({
       en: `By law tubes of ${ml} ml must hold ${mean} g of paint or more on the mean: enough for ${ml} ml up to a density of ${density} g/cm\u00b3. Few of a lot (2 in 100 by German law) may hold less than ${few} g, and none less than ${none} g (Directive 76/211/EEC).`,
-      de: `Nach dem Gesetz müssen Tuben zu ${ml} ml im Mittel mindestens ${mean} g Farbe enthalten: Das genügt für ${ml} ml bis zu einer Dichte von ${density} g/cm\u00b3. Wenige einer Charge (nach deutschem Recht 2 von 100) dürfen weniger als ${few} g enthalten, keine weniger als ${none} g (Richtlinie 76/211/EWG).`,
-      fr: `La loi veut que les tubes de ${ml} ml contiennent en moyenne ${mean} g de peinture ou plus\u202f: c\u2019est assez pour ${ml} ml jusqu\u2019à une masse volumique de ${density} g/cm\u00b3. Peu de tubes d\u2019un lot (2 sur 100 selon le droit allemand) peuvent contenir moins de ${few} g, et aucun moins de ${none} g (directive 76/211/CEE).`,
-      es: `Por ley los tubos de ${ml} ml deben contener de media ${mean} g de pintura o más: basta para ${ml} ml hasta una densidad de ${density} g/cm\u00b3. Pocos de un lote (2 de cada 100 según la ley alemana) pueden contener menos de ${few} g, y ninguno menos de ${none} g (Directiva 76/211/CEE).`,
+      de: `Nach dem Gesetz müssen Tuben zu ${ml}\u00a0ml im Mittel mindestens ${mean}\u00a0g Farbe enthalten: Das genügt für ${ml}\u00a0ml bis zu einer Dichte von ${density}\u00a0g/cm\u00b3. Wenige einer Charge (nach deutschem Recht 2 von 100) dürfen weniger als ${few}\u00a0g enthalten, keine weniger als ${none}\u00a0g (Richtlinie 76/211/EWG).`,
+      fr: `La loi veut que les tubes de ${ml}\u00a0ml contiennent en moyenne ${mean}\u00a0g de peinture ou plus\u202f: c\u2019est assez pour ${ml}\u00a0ml jusqu\u2019à une masse volumique de ${density}\u00a0g/cm\u00b3. Peu de tubes d\u2019un lot (2 sur 100 selon le droit allemand) peuvent contenir moins de ${few}\u00a0g, et aucun moins de ${none}\u00a0g (directive 76/211/CEE).`,
+      es: `Por ley los tubos de ${ml}\u00a0ml deben contener de media ${mean}\u00a0g de pintura o más: basta para ${ml}\u00a0ml hasta una densidad de ${density}\u00a0g/cm\u00b3. Pocos de un lote (2 de cada 100 según la ley alemana) pueden contener menos de ${few}\u00a0g, y ninguno menos de ${none}\u00a0g (Directiva 76/211/CEE).`,
     }),
     gross: (ml: string, mean: string, few: string, none: string, tare: string) => ({
       en: `On the balance, with an empty tube of ${ml} ml of ${tare} g: ${mean} g, ${few} g and ${none} g.`,
-      de: `Auf der Waage, mit der leeren Tube zu ${ml} ml von ${tare} g: ${mean} g, ${few} g und ${none} g.`,
-      fr: `Sur la balance, avec un tube vide de ${ml} ml de ${tare} g\u202f: ${mean} g, ${few} g et ${none} g.`,
-      es: `En la balanza, con un tubo vacío de ${ml} ml de ${tare} g: ${mean} g, ${few} g y ${none} g.`,
+      de: `Auf der Waage, mit der leeren Tube zu ${ml}\u00a0ml von ${tare}\u00a0g: ${mean}\u00a0g, ${few}\u00a0g und ${none}\u00a0g.`,
+      fr: `Sur la balance, avec un tube vide de ${ml}\u00a0ml de ${tare}\u00a0g\u202f: ${mean}\u00a0g, ${few}\u00a0g et ${none}\u00a0g.`,
+      es: `En la balanza, con un tubo vacío de ${ml}\u00a0ml de ${tare}\u00a0g: ${mean}\u00a0g, ${few}\u00a0g y ${none}\u00a0g.`,
     }),
     tareless: {
       en: "The empty tube with its cap comes on top: weigh one, and write it down as tareG.",
@@ -979,15 +989,15 @@ export const LOTS = {
     },
     rubbedOut: (pigment: string, number: string, figure: string) => ({
       en: `${pigment}, delivery ${number}: rub-out ${figure} g/100 g, by which the oil held back goes here.`,
-      de: `${pigment}, Lieferung ${number}: Ölzahl ${figure} g/100 g, nach der sich hier das zurückgehaltene Öl richtet.`,
-      fr: `${pigment}, livraison ${number}\u202f: absorption ${figure} g/100 g, d\u2019après laquelle l\u2019huile est retenue ici.`,
-      es: `${pigment}, entrega ${number}: absorción ${figure} g/100 g, según la cual se reserva aquí el aceite.`,
+      de: `${pigment}, Lieferung ${number}: Ölzahl ${figure}\u00a0g/100\u00a0g, nach der sich hier das zurückgehaltene Öl richtet.`,
+      fr: `${pigment}, livraison ${number}\u202f: prise d\u2019huile ${figure}\u00a0g/100\u00a0g, d\u2019après laquelle est fixée ici l\u2019huile gardée en réserve.`,
+      es: `${pigment}, entrega ${number}: absorción de aceite ${figure}\u00a0g/100\u00a0g, según la cual se fija aquí el aceite reservado.`,
     }),
     step: (grams: string) => ({
       en: `Weights to ${grams} g, the step of the balance.`,
-      de: `Gewichte auf ${grams} g, die Teilung der Waage.`,
-      fr: `Pesées à ${grams} g près, le pas de la balance.`,
-      es: `Pesos a ${grams} g, el paso de la balanza.`,
+      de: `Einwaagen auf ${grams}\u00a0g genau, die Teilung der Waage.`,
+      fr: `Pesées à ${grams}\u00a0g près, le pas de la balance.`,
+      es: `Pesos a ${grams}\u00a0g, el paso de la balanza.`,
     }),
     order: {
       heading: {
@@ -1001,37 +1011,37 @@ export const LOTS = {
           en: "Weigh the pigment with the extractor on, as said below, and close the jar.",
           de: "Das Pigment bei laufender Absaugung abwiegen, wie unten gesagt, und das Glas schließen.",
           fr: "Peser le pigment aspiration en marche, comme il est dit plus bas, et fermer le pot.",
-          es: "Pesar el pigmento con el extractor en marcha, como se dice abajo, y cerrar el tarro.",
+          es: "Pese el pigmento con el extractor en marcha, como se dice abajo, y cierre el tarro.",
         },
         {
           en: "Oil to begin with: work it in with the knife until no dry pigment is left.",
           de: "Öl zu Beginn: mit dem Spachtel einarbeiten, bis kein trockenes Pigment mehr übrig ist.",
           fr: "Huile pour commencer\u202f: l’incorporer au couteau jusqu’à ce qu’il ne reste plus de pigment sec.",
-          es: "Aceite para empezar: incorporarlo con el cuchillo hasta que no quede pigmento seco.",
+          es: "Aceite para empezar: incorpórelo con la espátula hasta que no quede pigmento seco.",
         },
         {
           en: "Mull in portions; scrape together and turn after each pass.",
-          de: "In Portionen mit dem Läufer anreiben; nach jedem Durchgang zusammenschaben und wenden.",
-          fr: "Broyer à la molette par portions\u202f; ramasser et retourner après chaque passe.",
-          es: "Moler con moleta por porciones; recoger y dar la vuelta después de cada pasada.",
+          de: "In Portionen mit dem Läufer anreiben; nach jedem Durchgang zusammenschieben und wenden.",
+          fr: "Broyer à la molette par portions\u202f; rassembler et retourner la pâte après chaque passe.",
+          es: "Muela con moleta por porciones; recoja la pasta y dele la vuelta después de cada pasada.",
         },
         {
           en: "Oil held back: drop by drop, only as far as the paste asks for it. Write down what is left.",
           de: "Zurückgehaltenes Öl: tropfenweise, nur so weit die Paste danach verlangt. Notieren, was übrig bleibt.",
           fr: "Huile gardée en réserve\u202f: goutte à goutte, et seulement autant que la pâte le demande. Noter ce qui reste.",
-          es: "Aceite reservado: gota a gota, solo hasta donde lo pida la pasta. Anotar lo que queda.",
+          es: "Aceite reservado: gota a gota, solo hasta donde lo pida la pasta. Anote lo que queda.",
         },
         {
           en: "Driers and mediums last, and mix them through.",
-          de: "Trockenstoffe und Malmittel zuletzt, und gut durchmischen.",
+          de: "Sikkative und Malmittel zuletzt zugeben und gut durchmischen.",
           fr: "Siccatifs et médiums à la fin, bien incorporés à la pâte.",
-          es: "Secantes y médiums al final, y mezclarlos bien.",
+          es: "Secantes y médiums al final, bien mezclados con la pasta.",
         },
         {
           en: "Draw down masstone and let-down, fill the sample jar, then the tubes.",
           de: "Vollton und Aufhellung aufstreichen, das Musterglas füllen, dann die Tuben.",
           fr: "Étirer le ton plein et le dégradé, remplir le pot témoin, puis les tubes.",
-          es: "Extender el tono pleno y el rebaje, llenar el tarro de muestra, luego los tubos.",
+          es: "Extienda el tono pleno y el rebaje, llene el tarro de muestra y luego los tubos.",
         },
       ],
       milled: [
@@ -1039,29 +1049,29 @@ export const LOTS = {
           en: "Weigh the pigment with the extractor on, as said below, and close the jar.",
           de: "Das Pigment bei laufender Absaugung abwiegen, wie unten gesagt, und das Glas schließen.",
           fr: "Peser le pigment aspiration en marche, comme il est dit plus bas, et fermer le pot.",
-          es: "Pesar el pigmento con el extractor en marcha, como se dice abajo, y cerrar el tarro.",
+          es: "Pese el pigmento con el extractor en marcha, como se dice abajo, y cierre el tarro.",
         },
         {
           en: "Oil to begin with: mix to a stiff paste, and let it stand until it is wet through.",
           de: "Öl zu Beginn: zu einer steifen Paste mischen und stehen lassen, bis sie durchnetzt ist.",
           fr: "Huile pour commencer\u202f: mélanger en une pâte ferme, et laisser reposer jusqu’à ce qu’elle soit mouillée à cœur.",
-          es: "Aceite para empezar: mezclar hasta una pasta firme, y dejarla reposar hasta que esté mojada por dentro.",
+          es: "Aceite para empezar: mezcle hasta obtener una pasta firme, y déjela reposar hasta que esté mojada por dentro.",
         },
         {
           en: "Mill with the rolls wide, then closer at each pass; read the gauge after each.",
           de: "Mit weitem Walzenspalt walzen, dann bei jedem Durchgang enger; nach jedem das Grindometer ablesen.",
           fr: "Passer à la broyeuse cylindres écartés, puis plus serrés à chaque passe\u202f; lire la jauge après chacune.",
-          es: "Moler con los rodillos abiertos, luego más cerrados en cada pasada; leer la galga después de cada una.",
+          es: "Muela con los rodillos abiertos, luego más cerrados en cada pasada; lea la galga después de cada una.",
         },
         {
           en: "Oil held back: between passes, only as far as the paste asks for it. Write down what is left.",
           de: "Zurückgehaltenes Öl: zwischen den Durchgängen, nur so weit die Paste danach verlangt. Notieren, was übrig bleibt.",
           fr: "Huile gardée en réserve\u202f: entre les passes, et seulement autant que la pâte le demande. Noter ce qui reste.",
-          es: "Aceite reservado: entre pasadas, solo hasta donde lo pida la pasta. Anotar lo que queda.",
+          es: "Aceite reservado: entre pasadas, solo hasta donde lo pida la pasta. Anote lo que queda.",
         },
         {
           en: "Driers and mediums in the last pass.",
-          de: "Trockenstoffe und Malmittel im letzten Durchgang.",
+          de: "Sikkative und Malmittel im letzten Durchgang zugeben.",
           fr: "Siccatifs et médiums à la dernière passe.",
           es: "Secantes y médiums en la última pasada.",
         },
@@ -1069,14 +1079,14 @@ export const LOTS = {
           en: "Draw down masstone and let-down, fill the sample jar, then the tubes.",
           de: "Vollton und Aufhellung aufstreichen, das Musterglas füllen, dann die Tuben.",
           fr: "Étirer le ton plein et le dégradé, remplir le pot témoin, puis les tubes.",
-          es: "Extender el tono pleno y el rebaje, llenar el tarro de muestra, luego los tubos.",
+          es: "Extienda el tono pleno y el rebaje, llene el tarro de muestra y luego los tubos.",
         },
       ],
     },
     cautions: {
       en: "Before the pigment is paint",
       de: "Bevor das Pigment Farbe ist",
-      fr: "Avant que le pigment soit peinture",
+      fr: "Avant que le pigment devienne peinture",
       es: "Antes de que el pigmento sea pintura",
     },
     defer: {
@@ -1103,7 +1113,12 @@ export const LOTS = {
         fr: "Huile restante, g",
         es: "Aceite sobrante, g",
       },
-      yield: { en: "Yield, g", de: "Ausbeute, g", fr: "Rendement, g", es: "Rendimiento, g" },
+      yield: {
+        en: "Yield, g",
+        de: "Ausbeute, g",
+        fr: "Quantité obtenue, g",
+        es: "Cantidad obtenida, g",
+      },
       tubes: { en: "Tubes filled", de: "Gefüllte Tuben", fr: "Tubes remplis", es: "Tubos llenos" },
       sample: {
         en: "Sample number",
@@ -1114,9 +1129,9 @@ export const LOTS = {
     },
     none: {
       en: "Nothing can be weighed out:",
-      de: "Nichts lässt sich abwiegen:",
-      fr: "Rien ne peut être pesé\u202f:",
-      es: "No puede pesarse nada:",
+      de: "Es lässt sich nichts abwiegen:",
+      fr: "Aucune pesée ne peut être calculée\u202f:",
+      es: "No puede calcularse ninguna pesada:",
     },
   },
   labels: {
@@ -1134,8 +1149,8 @@ export const LOTS = {
     },
     lead: {
       en: "One label of each colour in each size that it is put up in, at real size. A label is a draft for whoever signs it: the law of each market decides what it has to carry.",
-      de: "Ein Etikett jeder Farbe in jeder Größe, in der sie abgefüllt wird, in wirklicher Größe. Ein Etikett ist ein Entwurf für den, der es verantwortet: das Recht jedes Marktes bestimmt, was es tragen muss.",
-      fr: "Une étiquette de chaque couleur dans chaque contenance où elle se vend, en vraie grandeur. Une étiquette est un projet pour qui la signe\u202f: la loi de chaque marché décide de ce qu’elle doit porter.",
+      de: "Ein Etikett für jede Farbe und jede Größe, in der sie abgefüllt wird, im Maßstab 1:1. Ein Etikett ist ein Entwurf für den, der es verantwortet: Das Recht jedes Marktes bestimmt, was darauf stehen muss.",
+      fr: "Une étiquette par couleur et par contenance vendue, en vraie grandeur. Une étiquette est un projet pour qui la signe\u202f: la loi de chaque marché décide de ce qu’elle doit porter.",
       es: "Una etiqueta de cada color en cada tamaño en que se envasa, a tamaño real. Una etiqueta es un borrador para quien la firma: la ley de cada mercado decide lo que tiene que llevar.",
     },
     sections: {
@@ -1173,13 +1188,13 @@ export const LOTS = {
     measures: (width: number, height: number) => alike(`${width} \u00d7 ${height}`),
     pdf: (pages: number) => ({
       en: `labels.pdf, ${pages} ${pages === 1 ? "page" : "pages"}, to print at full size`,
-      de: `labels.pdf, ${pages} ${pages === 1 ? "Seite" : "Seiten"}, in voller Größe zu drucken`,
+      de: `labels.pdf, ${pages} ${pages === 1 ? "Seite" : "Seiten"}, im Maßstab 1:1 zu drucken`,
       fr: `labels.pdf, ${pages} ${pages === 1 ? "page" : "pages"}, à imprimer en vraie grandeur`,
       es: `labels.pdf, ${pages} ${pages === 1 ? "página" : "páginas"}, para imprimir a tamaño real`,
     }),
     none: {
       en: "workshop.yaml gives no labels: a list of { name, kind, ml } says which there are.",
-      de: "workshop.yaml gibt keine Etiketten an: eine Liste aus { name, kind, ml } sagt, welche es gibt.",
+      de: "workshop.yaml gibt keine Etiketten an: Eine Liste aus { name, kind, ml } sagt, welche es gibt.",
       fr: "workshop.yaml ne donne pas d’étiquettes\u202f: une liste de { name, kind, ml } dit lesquelles il y a.",
       es: "workshop.yaml no da etiquetas: una lista de { name, kind, ml } dice cuáles hay.",
     },
@@ -1191,16 +1206,16 @@ export const LOTS = {
     },
     command: {
       en: "For one lot, and as many as tubes were filled: npm run labels -- --lot NUMBER --filled.",
-      de: "Für eine Charge, und so viele, wie Tuben gefüllt wurden: npm run labels -- --lot NUMBER --filled.",
-      fr: "Pour un lot, et autant que de tubes remplis\u202f: npm run labels -- --lot NUMBER --filled.",
-      es: "Para un lote, y tantas como tubos se llenaron: npm run labels -- --lot NUMBER --filled.",
+      de: "Für eine Charge und so viele, wie Tuben gefüllt wurden: npm run labels -- --lot NUMBER --filled.",
+      fr: "Pour un lot, et autant que de tubes remplis\u202f: npm run labels -- --lot NUMÉRO --filled.",
+      es: "Para un lote, y tantas como tubos llenados: npm run labels -- --lot NÚMERO --filled.",
     },
   },
   trials: {
     heading: { en: "Trials", de: "Versuche", fr: "Essais", es: "Ensayos" },
     lead: {
       en: "Exposures and drying trials as far as they have gone.",
-      de: "Belichtungen und Trockenversuche, so weit sie gediehen sind.",
+      de: "Belichtungen und Trockenversuche, so weit sie bisher gediehen sind.",
       fr: "Expositions et essais de séchage, au point où ils en sont.",
       es: "Exposiciones y ensayos de secado hasta donde han llegado.",
     },
@@ -1212,15 +1227,15 @@ export const LOTS = {
     },
     none: {
       en: "No trial is on record as a series. A trial is a file in trials/.",
-      de: "Kein Versuch ist als Reihe aufgezeichnet. Ein Versuch ist eine Datei in trials/.",
+      de: "Es ist kein Versuch als Reihe aufgezeichnet. Jeder Versuch ist eine Datei in trials/.",
       fr: "Aucun essai n’est consigné en série. Un essai est un fichier dans trials/.",
       es: "No hay ningún ensayo registrado como serie. Un ensayo es un archivo en trials/.",
     },
     due: {
       en: "Due next",
       de: "Als Nächstes fällig",
-      fr: "À voir ensuite",
-      es: "Lo próximo que vence",
+      fr: "Prochaines échéances",
+      es: "Próximos vencimientos",
     },
     dueCaption: {
       en: "When to look again",
@@ -1247,7 +1262,7 @@ export const LOTS = {
     }),
     soFar: (category: string, deltaEab: string, days: number) => ({
       en: `Category ${category} so far: \u0394E*ab ${deltaEab} after ${days} ${days === 1 ? "day" : "days"}. It says nothing of what is to come.`,
-      de: `Bisher Kategorie\u00a0${category}: \u0394E*ab ${deltaEab} nach ${days} ${days === 1 ? "Tag" : "Tagen"}. Über das Kommende sagt das nichts.`,
+      de: `Bisher Kategorie\u00a0${category}: \u0394E*ab ${deltaEab} nach ${days} ${days === 1 ? "Tag" : "Tagen"}. Über den weiteren Verlauf sagt das nichts.`,
       fr: `Catégorie\u00a0${category} jusqu’ici\u202f: \u0394E*ab ${deltaEab} après ${days} ${days === 1 ? "jour" : "jours"}. Cela ne dit rien de la suite.`,
       es: `Categoría\u00a0${category} hasta ahora: \u0394E*ab ${deltaEab} ${days === 1 ? "al cabo de 1 día" : `a los ${days} días`}. No dice nada de lo que vendrá.`,
     }),
@@ -1304,6 +1319,23 @@ export const LOTS = {
       de: "Nass 0, klebrig 1, grifftrocken 2, durchgetrocknet 3",
       fr: "Humide 0, collant 1, sec au toucher 2, à cœur 3",
       es: "Húmedo 0, pegajoso 1, seco al tacto 2, en profundidad 3",
+    },
+    /** What a finger finds. */
+    touches: {
+      wet: { en: "wet", de: "nass", fr: "humide", es: "húmedo" },
+      tacky: { en: "tacky", de: "klebrig", fr: "collant", es: "pegajoso" },
+      "touch dry": {
+        en: "touch dry",
+        de: "grifftrocken",
+        fr: "sec au toucher",
+        es: "seco al tacto",
+      },
+      "through dry": {
+        en: "through dry",
+        de: "durchgetrocknet",
+        fr: "sec à cœur",
+        es: "seco en profundidad",
+      },
     },
     limit: (category: string) => ({
       en: `end of ${category}`,

@@ -28,7 +28,7 @@ const MEASURED: Readonly<Record<MeasuredErrors["what"], InOthers>> = {
 
 const COVERED: Readonly<Record<MeasuredCoverage["what"], InOthers>> = {
   "L*, a* and b* of a let-down, each": {
-    de: "L*, a* und b* einer Aufhellung, jedes für sich",
+    de: "L*, a* und b* einer Aufhellung, je für sich",
     fr: "L*, a* et b* d’un dégradé, chacun pour soi",
     es: "L*, a* y b* de un rebaje, cada uno por sí",
   },
@@ -38,7 +38,7 @@ const COVERED: Readonly<Record<MeasuredCoverage["what"], InOthers>> = {
     es: "relación de masas a una luminosidad",
   },
   "strength beside another colour": {
-    de: "Farbstärke neben einer anderen Farbe",
+    de: "Farbstärke, verglichen mit einer anderen Farbe",
     fr: "pouvoir colorant à côté d’une autre couleur",
     es: "poder colorante junto a otro color",
   },
@@ -59,7 +59,7 @@ export const METHODS = {
   heading: { en: "Methods", de: "Verfahren", fr: "Méthodes", es: "Métodos" },
   lead: {
     en: "How we came by each figure, and how far to trust it.",
-    de: "Woher wir jeden Wert haben, und wie weit ihm zu trauen ist.",
+    de: "Woher wir jeden Wert haben und wie weit ihm zu trauen ist.",
     fr: "D’où nous tenons chaque chiffre, et jusqu’où s’y fier.",
     es: "De dónde sale cada cifra, y hasta dónde fiarse.",
   },
@@ -79,7 +79,7 @@ export const METHODS = {
       `A \u00b1 on a sheet goes by that colour\u2019s own readings, so it is narrower or wider than these.${areInvented ? " The readings of this demonstration were made by a program and agree far better than drawdowns of paint do: of paint expect the errors of this table, not the small \u00b1 of these sheets." : ""}`,
     ].join("\n"),
     de: [
-      "Wie weit solche Vorhersagen von gemessenen Ölfarben liegen, in \u0394E00. Jede Aufhellung wird ausgelassen und aus den anderen vorhergesagt; eine Mischung wird aus ihren beiden Farben vorhergesagt, und eine Farbe in Schwerspat oder Kreide aus ihren Aufhellungen in Zinkweiß, über eine andere Farbe, die in beiden aufgehellt wurde. Mit Filmen: Aufstriche über Schwarz und Weiß sagten der Anpassung, wie jede Farbe streut. Die letzten beiden Spalten zählen, was innerhalb der 68 und der 90 % liegt, die wir neben eine Vorhersage drucken.",
+      "Wie weit solche Vorhersagen von gemessenen Ölfarben liegen, in \u0394E00. Jede Aufhellung wird einmal weggelassen und aus den anderen vorhergesagt; eine Mischung wird aus ihren beiden Farben vorhergesagt, und eine Farbe in Schwerspat oder Kreide aus ihren Aufhellungen in Zinkweiß, über eine andere Farbe, die in beiden aufgehellt wurde. Mit Filmen: Aufstriche über Schwarz und Weiß zeigten der Anpassung, wie stark jede Farbe streut. Die letzten beiden Spalten zählen, was innerhalb der 68 und der 90\u00a0% liegt, die wir neben eine Vorhersage drucken.",
       "",
       "| | | wie viele | mittlere | neun von zehn innerhalb | innerhalb 68\u00a0% | innerhalb 90\u00a0% |",
       "|---|---|--:|--:|--:|--:|--:|",
@@ -88,12 +88,12 @@ export const METHODS = {
           `| ${MEASURED[what].de} | ${films ? "mit Filmen" : "ohne Filme"} | ${count} | ${de.NUMBERS.decimal(median, 1)} | ${de.NUMBERS.decimal(p90, 1)} | ${inside68} | ${inside90} |`,
       ),
       "",
-      `Ein \u00b1 auf einem Blatt richtet sich nach den Messungen dieser Farbe und ist darum enger oder weiter als diese Zahlen.${areInvented ? " Die Messungen dieser Vorführung hat ein Programm gemacht; sie stimmen weit besser überein als Aufstriche von Farbe: von wirklicher Farbe sind die Fehler dieser Tabelle zu erwarten, nicht das kleine \u00b1 dieser Blätter." : ""}`,
+      `Ein \u00b1 auf einem Blatt richtet sich nach den Messungen dieser Farbe und ist darum enger oder weiter als diese Werte.${areInvented ? " Die Messungen dieser Demonstration hat ein Programm gemacht; sie stimmen weit besser überein als Aufstriche von Farbe: Bei wirklicher Farbe sind die Fehler dieser Tabelle zu erwarten, nicht das kleine \u00b1 dieser Blätter." : ""}`,
     ].join("\n"),
     fr: [
-      "De combien de telles prévisions s’écartent de peintures à l’huile mesurées, en \u0394E00. Chaque dégradé est écarté et prévu d’après les autres\u202f; un mélange est prévu d’après ses deux couleurs, et une couleur dans la baryte ou la craie d’après ses dégradés dans le blanc de zinc, par une autre couleur dégradée dans les deux. Avec films\u202f: des applications sur noir et blanc ont dit à l’ajustement comment chaque peinture diffuse. Les deux dernières colonnes comptent celles qui restent en deçà des 68 et des 90\u00a0% que nous imprimons à côté d’une prévision.",
+      "De combien de telles prévisions s’écartent des peintures à l’huile mesurées, en \u0394E00. Chaque dégradé est écarté et prévu d’après les autres\u202f; un mélange est prévu d’après ses deux couleurs, et une couleur dans la barytine ou la craie d’après ses dégradés dans le blanc de zinc, par une autre couleur dégradée dans les deux. Avec films\u202f: des applications sur noir et blanc ont dit à l’ajustement comment chaque peinture diffuse. Les deux dernières colonnes comptent celles qui restent dans les intervalles à 68 et à 90\u00a0% que nous imprimons à côté d’une prévision.",
       "",
-      "| | | combien | médiane | neuf sur dix en deçà de | dans les 68\u00a0% | dans les 90\u00a0% |",
+      "| | | nombre | médiane | neuf sur dix en deçà de | dans les 68\u00a0% | dans les 90\u00a0% |",
       "|---|---|--:|--:|--:|--:|--:|",
       ...rows.map(
         ({ what, films, count, median, p90, inside68, inside90 }) =>
@@ -103,16 +103,16 @@ export const METHODS = {
       `Un \u00b1 d’une fiche dépend des mesures de cette couleur\u202f: il est plus étroit ou plus large que ces chiffres.${areInvented ? " Les mesures de cette démonstration ont été faites par un programme et s’accordent bien mieux que celles d’une vraie peinture\u202f: d’une peinture, attendez les erreurs de ce tableau, non le petit \u00b1 de ces fiches." : ""}`,
     ].join("\n"),
     es: [
-      "Cuánto distan tales previsiones de óleos medidos, en \u0394E00. Cada rebaje se deja fuera y se prevé por los demás; una mezcla se prevé por sus dos colores, y un color en barita o creta por sus rebajes en blanco de cinc, a través de otro color rebajado en los dos. Con películas: aplicaciones sobre negro y blanco dijeron al ajuste cuánto dispersa cada pintura. Las dos últimas columnas cuentan los que quedan dentro del 68 y del 90\u00a0% que imprimimos junto a una previsión.",
+      "Cuánto distan tales previsiones de óleos medidos, en \u0394E00. Cada rebaje se deja fuera y se prevé a partir de los demás; una mezcla se prevé a partir de sus dos colores, y un color en barita o creta a partir de sus rebajes en blanco de cinc, a través de otro color rebajado en los dos. Con películas: aplicaciones sobre negro y blanco dijeron al ajuste cuánto dispersa cada pintura. Las dos últimas columnas cuentan las que quedan dentro de los intervalos del 68 y del 90\u00a0% que imprimimos junto a una previsión.",
       "",
-      "| | | cuántos | mediana | nueve de diez dentro de | dentro del 68\u00a0% | dentro del 90\u00a0% |",
+      "| | | número | mediana | nueve de diez dentro de | dentro del 68\u00a0% | dentro del 90\u00a0% |",
       "|---|---|--:|--:|--:|--:|--:|",
       ...rows.map(
         ({ what, films, count, median, p90, inside68, inside90 }) =>
           `| ${MEASURED[what].es} | ${films ? "con películas" : "sin películas"} | ${count} | ${es.NUMBERS.decimal(median, 1)} | ${es.NUMBERS.decimal(p90, 1)} | ${inside68} | ${inside90} |`,
       ),
       "",
-      `Un \u00b1 de una ficha depende de las lecturas de ese color: es más estrecho o más ancho que estas cifras.${areInvented ? " Las lecturas de esta demostración las hizo un programa y concuerdan mucho mejor que las de una pintura: de una pintura espere los errores de esta tabla, no el pequeño \u00b1 de estas fichas." : ""}`,
+      `Un \u00b1 de una ficha depende de las mediciones de ese color: es más estrecho o más ancho que estas cifras.${areInvented ? " Las mediciones de esta demostración las hizo un programa y concuerdan mucho mejor que las de una pintura real: de una pintura espere los errores de esta tabla, no el pequeño \u00b1 de estas fichas." : ""}`,
     ].join("\n"),
   }),
   /** Below that: other figures with a \u00b1, and what was never held against paint. */
@@ -130,7 +130,7 @@ export const METHODS = {
       "What we print of oil, drying days, lightfastness and the film that hides has been held against no such paint: no film of a known thickness and no drying was recorded with them. Of fourteen paints of which an old handbook says what oil they took, twelve lie within the range that we would give by the pigment\u2019s name; the siennas took more.",
     ].join("\n"),
     de: [
-      "Andere Werte, die wir mit einem \u00b1 drucken, an denselben Farben geprüft: wie viele darin liegen, und wie viele im 1,645-fachen, worin neun von zehn liegen sollten.",
+      "Andere Werte, die wir mit einem \u00b1 drucken, an denselben Farben geprüft: wie viele innerhalb liegen und wie viele innerhalb des 1,645-Fachen, wo neun von zehn liegen sollten.",
       "",
       "| | wie viele | innerhalb 68\u00a0% | innerhalb 90\u00a0% |",
       "|---|--:|--:|--:|",
@@ -139,7 +139,7 @@ export const METHODS = {
           `| ${COVERED[what].de} | ${count} | ${inside68} | ${inside90} |`,
       ),
       "",
-      "Was wir zu Öl, Trockentagen, Lichtechtheit und deckendem Film drucken, ist an keiner solchen Farbe geprüft: kein Film bekannter Dicke und keine Trocknung ist von ihnen verzeichnet. Von vierzehn Farben, deren Öl ein altes Handbuch nennt, liegen zwölf in dem Bereich, den wir nach dem Namen des Pigments angäben; die Sienas nahmen mehr.",
+      "Was wir zu Öl, Trockentagen, Lichtechtheit und deckendem Film drucken, ist an keiner solchen Farbe geprüft: Von ihnen ist weder ein Film bekannter Dicke noch die Trocknung aufgezeichnet. Von vierzehn Farben, deren Öl ein altes Handbuch nennt, liegen zwölf in dem Bereich, den wir nach dem Namen des Pigments angeben würden; die Sienas nahmen mehr Öl auf.",
     ].join("\n"),
     fr: [
       "D’autres chiffres que nous imprimons avec un \u00b1, confrontés aux mêmes peintures\u202f: combien y restent, et combien dans 1,645 fois autant, comme il en faudrait neuf sur dix.",
@@ -172,9 +172,9 @@ export const METHODS = {
       { en: "Colour", de: "Farbe", fr: "Couleur", es: "Color" },
       {
         en: "A reading is a list of reflectance factors. It is summed against the CIE tables to X, Y, Z and L*, a*, b* for each light and observer, scaled so that a perfect white comes out as the CIE white. Munsell notations are those of the renotation, interpolated in LCHab. Screen colours are for D65 and the 2\u00b0 observer. We name the geometry beside each reading: with the shine in it, a black reads 13 to 23 units of L* lighter.",
-        de: "Eine Messung ist eine Reihe von Reflexionsgraden. Sie wird mit den CIE-Tabellen zu X, Y, Z und L*, a*, b* summiert, für jedes Licht und jeden Beobachter, so skaliert, dass ein vollkommenes Weiß als CIE-Weiß herauskommt. Munsell-Notationen sind die der Renotation, in LCHab interpoliert. Bildschirmfarben gelten für D65 und den 2\u00b0-Beobachter. Neben jeder Messung nennen wir die Geometrie: mit Glanz misst ein Schwarz 13 bis 23 Einheiten L* heller.",
-        fr: "Une mesure est une liste de facteurs de réflectance. Elle est sommée d’après les tables de la CIE en X, Y, Z et L*, a*, b* pour chaque lumière et chaque observateur, de sorte qu’un blanc parfait donne le blanc de la CIE. Les notations Munsell sont celles de la renotation, interpolées en LCHab. Les couleurs d’écran valent pour D65 et l’observateur 2\u00b0. Nous nommons la géométrie à côté de chaque mesure\u202f: reflet inclus, un noir est de 13 à 23 unités de L* plus clair.",
-        es: "Una medición es una lista de factores de reflectancia. Se suma con las tablas de la CIE a X, Y, Z y L*, a*, b* para cada luz y observador, a escala para que un blanco perfecto dé el blanco de la CIE. Las notaciones Munsell son las de la renotación, interpoladas en LCHab. Los colores de pantalla son para D65 y el observador de 2\u00b0. Nombramos la geometría junto a cada medición: con el brillo dentro, un negro resulta de 13 a 23 unidades de L* más claro.",
+        de: "Eine Messung ist eine Reihe von Reflexionsgraden. Daraus werden mit den CIE-Tabellen X, Y, Z und L*, a*, b* errechnet, für jedes Licht und jeden Beobachter und so skaliert, dass ein vollkommenes Weiß als CIE-Weiß herauskommt. Munsell-Notationen sind die der Renotation, in LCHab interpoliert. Bildschirmfarben gelten für D65 und den 2\u00b0-Beobachter. Neben jeder Messung nennen wir die Geometrie: Mit Glanz gemessen ist ein Schwarz um 13 bis 23 Einheiten L* heller.",
+        fr: "Une mesure est une liste de facteurs de réflectance. Les tables de la CIE en donnent, par sommation, X, Y, Z et L*, a*, b* pour chaque lumière et chaque observateur, à une échelle où un blanc parfait donne le blanc de la CIE. Les notations Munsell sont celles de la renotation, interpolées en LCHab. Les couleurs d’écran valent pour D65 et l’observateur 2\u00b0. Nous nommons la géométrie à côté de chaque mesure\u202f: reflet inclus, un noir est de 13 à 23 unités de L* plus clair.",
+        es: "Una medición es una lista de factores de reflectancia. Con las tablas de la CIE se obtienen de ella, por suma, X, Y, Z y L*, a*, b* para cada luz y observador, a una escala en que un blanco perfecto da el blanco de la CIE. Las notaciones Munsell son las de la renotación, interpoladas en LCHab. Los colores de pantalla valen para D65 y el observador de 2\u00b0. Nombramos la geometría junto a cada medición: con el brillo incluido, un negro resulta de 13 a 23 unidades de L* más claro.",
       },
     ],
     [
@@ -182,9 +182,9 @@ export const METHODS = {
       { en: "Tints", de: "Aufhellungen", fr: "Dégradés", es: "Rebajes" },
       {
         en: "What a colour does in a white comes from our own drawdowns. Two constants, absorption K and scattering S, are fitted to all of a colour\u2019s drawdowns together (Kubelka and Munk), after the surface has been taken off. The steps between are predicted and marked so; the farther from a drawdown, the less certain. Nothing is predicted from the colour alone. In a white that a colour was not tried in, we say what to expect where other colours were tried in both: how strongly the two whites scatter follows from these. It is an estimate, and a range. A drawdown that the others contradict is shown and not used.",
-        de: "Was eine Farbe in einem Weiß tut, kommt aus unseren eigenen Aufstrichen. Zwei Konstanten, Absorption K und Streuung S, werden an alle Aufstriche einer Farbe zusammen angepasst (Kubelka und Munk), nachdem die Oberfläche abgezogen ist. Die Stufen dazwischen sind vorhergesagt und so gekennzeichnet; je weiter von einem Aufstrich, desto ungewisser. Aus der Farbe allein wird nichts vorhergesagt. In einem Weiß, in dem eine Farbe nicht erprobt wurde, sagen wir, was zu erwarten ist, wo andere Farben in beiden erprobt wurden: wie stark die beiden Weiß streuen, folgt aus diesen. Das ist eine Schätzung und ein Bereich. Ein Aufstrich, dem die anderen widersprechen, wird gezeigt und nicht verwendet.",
-        fr: "Ce qu’une couleur fait dans un blanc vient de nos propres applications. Deux constantes, l’absorption K et la diffusion S, sont ajustées ensemble sur toutes les applications d’une couleur (Kubelka et Munk), une fois la surface ôtée. Les degrés intermédiaires sont prévus et marqués comme tels\u202f; plus ils sont loin d’une application, plus ils sont incertains. Rien n’est prévu d’après la couleur pure. Dans un blanc où une couleur n’a pas été essayée, nous disons à quoi s’attendre là où d’autres couleurs l’ont été dans les deux\u202f: de celles-ci vient combien les deux blancs diffusent. C’est une estimation, et un intervalle. Une application que les autres contredisent est montrée et n’est pas employée.",
-        es: "Lo que un color hace en un blanco viene de nuestras propias aplicaciones. Dos constantes, absorción K y dispersión S, se ajustan juntas a todas las aplicaciones de un color (Kubelka y Munk), después de descontar la superficie. Los pasos intermedios se prevén y se marcan así; cuanto más lejos de una aplicación, más inciertos. Nada se prevé del color solo. En un blanco en que un color no se probó, decimos qué cabe esperar donde otros colores se probaron en los dos: de ellos se sigue cuánto dispersan los dos blancos. Es una estimación, y un intervalo. Una aplicación que las demás contradicen se muestra y no se usa.",
+        de: "Wie sich eine Farbe in einem Weiß verhält, wissen wir aus unseren eigenen Aufstrichen. Zwei Konstanten, Absorption K und Streuung S, werden an alle Aufstriche einer Farbe zusammen angepasst (Kubelka und Munk), nachdem der Anteil der Oberfläche abgezogen ist. Die Stufen dazwischen sind vorhergesagt und so gekennzeichnet; je weiter von einem Aufstrich, desto ungewisser. Aus der Farbe allein wird nichts vorhergesagt. Für ein Weiß, in dem eine Farbe nicht erprobt wurde, geben wir an, was zu erwarten ist, sofern andere Farben in beiden erprobt wurden: Aus ihnen folgt, wie stark jedes Weiß streut. Das ist eine Schätzung und ein Bereich. Ein Aufstrich, dem die anderen widersprechen, wird gezeigt und nicht verwendet.",
+        fr: "Ce qu’une couleur donne dans un blanc, nous le savons par nos propres applications. Deux constantes, l’absorption K et la diffusion S, sont ajustées ensemble sur toutes les applications d’une couleur (Kubelka et Munk), une fois la surface ôtée. Les degrés intermédiaires sont prévus et marqués comme tels\u202f; plus ils sont loin d’une application, plus ils sont incertains. Rien n’est prévu d’après la couleur pure. Dans un blanc où une couleur n’a pas été essayée, nous disons à quoi s’attendre si d’autres couleurs l’ont été dans les deux blancs\u202f: ces couleurs nous disent combien les deux blancs diffusent. C’est une estimation, et un intervalle. Une application que les autres contredisent est montrée et n’est pas employée.",
+        es: "Cómo queda un color en un blanco lo sabemos por nuestras propias aplicaciones. Dos constantes, absorción K y dispersión S, se ajustan juntas a todas las aplicaciones de un color (Kubelka y Munk), después de descontar la superficie. Los pasos intermedios se prevén y se marcan como tales; cuanto más lejos de una aplicación, más inciertos. Nada se prevé a partir del color puro. En un blanco en que un color no se probó, decimos qué cabe esperar si otros colores se probaron en los dos blancos: esos colores nos dicen cuánto dispersan los dos blancos. Es una estimación, y un intervalo. Una aplicación que las demás contradicen se muestra y no se usa.",
       },
     ],
     [
@@ -197,9 +197,9 @@ export const METHODS = {
       },
       {
         en: "The oil index is what we weighed in; the rub-out figure is what just binds the pigment. The rub-out and the density give the CPVC, the batch gives the PVC, and the two together say whether to expect a gloss or a matte film. A reading with a gloss meter replaces the expectation.",
-        de: "Der Ölindex ist, was wir eingewogen haben; die Ölzahl ist, was das Pigment gerade bindet. Ölzahl und Dichte ergeben die KPVK, der Ansatz ergibt die PVK, und beide zusammen sagen, ob ein glänzender oder ein matter Film zu erwarten ist. Eine Messung mit dem Glanzmessgerät ersetzt die Erwartung.",
+        de: "Der Ölindex ist, was wir eingewogen haben; die Ölzahl ist das Öl, das das Pigment gerade eben bindet. Ölzahl und Dichte ergeben die KPVK, der Ansatz ergibt die PVK, und beide zusammen sagen, ob ein glänzender oder ein matter Film zu erwarten ist. Eine Messung mit dem Glanzmessgerät ersetzt die Erwartung.",
         fr: "L’indice d’huile est ce que nous avons pesé\u202f; la prise d’huile est ce qui lie tout juste le pigment. La prise d’huile et la masse volumique donnent la CPVC, la fabrication donne la CPV, et les deux ensemble disent s’il faut prévoir un film brillant ou mat. Une mesure au brillancemètre remplace la prévision.",
-        es: "El índice de aceite es lo que pesamos; la absorción de aceite es lo justo para ligar el pigmento. La absorción y la densidad dan la CPVC, la fabricación da la PVC, y las dos juntas dicen si cabe esperar una película brillante o mate. Una medición con brillómetro sustituye la previsión.",
+        es: "El índice de aceite es lo que pesamos; la absorción de aceite es lo que basta justo para ligar el pigmento. La absorción de aceite y la densidad dan la CPVC, la fabricación da la PVC, y las dos juntas dicen si cabe esperar una película brillante o mate. Una medición con brillómetro sustituye la previsión.",
       },
     ],
     [
@@ -207,9 +207,9 @@ export const METHODS = {
       { en: "Drying", de: "Trocknung", fr: "Séchage", es: "Secado" },
       {
         en: "We start from the days that linseed oil takes alone, and multiply by a factor each for the oil, the pigment, any drier, the film and the room. That gives a range of days. Our own trial replaces the estimate and is shown with its conditions.",
-        de: "Wir gehen von den Tagen aus, die Leinöl allein braucht, und multiplizieren mit je einem Faktor für das Öl, das Pigment, einen etwaigen Trockenstoff, den Film und den Raum. Das ergibt einen Bereich von Tagen. Unser eigener Versuch ersetzt die Schätzung und wird mit seinen Bedingungen gezeigt.",
-        fr: "Nous partons des jours que prend l’huile de lin seule, et multiplions par un facteur pour l’huile, le pigment, le siccatif s’il y en a, le film et la pièce. Cela donne un intervalle de jours. Notre propre essai remplace l’estimation et est montré avec ses conditions.",
-        es: "Partimos de los días que tarda el aceite de linaza solo, y multiplicamos por un factor para cada cosa: el aceite, el pigmento, el secante si lo hay, la película y la sala. Eso da un intervalo de días. Nuestro propio ensayo sustituye la estimación y se muestra con sus condiciones.",
+        de: "Wir gehen von den Tagen aus, die Leinöl allein braucht, und multiplizieren mit je einem Faktor für das Öl, das Pigment, ein etwaiges Sikkativ, den Film und den Raum. Das ergibt einen Bereich von Tagen. Unser eigener Versuch ersetzt die Schätzung und wird mit seinen Bedingungen gezeigt.",
+        fr: "Nous partons du nombre de jours que demande l’huile de lin seule, et le multiplions par un facteur pour chacun\u202f: l’huile, le pigment, le siccatif s’il y en a, le film et la pièce. Cela donne un intervalle de jours. Notre propre essai remplace l’estimation et est montré avec ses conditions.",
+        es: "Partimos de los días que tarda el aceite de linaza solo, y los multiplicamos por un factor para cada cosa: el aceite, el pigmento, el secante si lo hay, la película y la sala. Eso da un intervalo de días. Nuestro propio ensayo sustituye la estimación y se muestra con sus condiciones.",
       },
     ],
     [
@@ -217,19 +217,19 @@ export const METHODS = {
       { en: "Permanence", de: "Beständigkeit", fr: "Permanence", es: "Permanencia" },
       {
         en: "A category comes from an exposure, or from a supplier\u2019s word; without either there is only what the kind of pigment leads us to expect. The sheet says which of the three it is. Blue wool is another scale. We give no years: no exposure can say how many.",
-        de: "Eine Kategorie kommt aus einer Belichtung oder aus der Angabe eines Lieferanten; ohne beides gibt es nur, was die Art des Pigments erwarten lässt. Das Blatt sagt, welches der drei es ist. Die Blauwollskala ist eine andere Skala. Jahre nennen wir nicht: keine Belichtung kann sagen, wie viele.",
-        fr: "Une catégorie vient d’une exposition, ou de l’indication d’un fournisseur\u202f; sans l’une ni l’autre, il n’y a que ce que la sorte de pigment fait prévoir. La fiche dit lequel des trois. La laine bleue est une autre échelle. Nous ne donnons pas d’années\u202f: aucune exposition ne peut dire combien.",
-        es: "Una categoría viene de una exposición, o del dato de un proveedor; sin ninguna de las dos solo hay lo que hace prever la clase de pigmento. La ficha dice cuál de las tres es. La lana azul es otra escala. No damos años: ninguna exposición puede decir cuántos.",
+        de: "Eine Kategorie kommt aus einer Belichtung oder aus der Angabe eines Lieferanten; ohne beides bleibt nur, was die Art des Pigments erwarten lässt. Das Blatt sagt, was davon gilt. Die Blauwollskala ist eine andere Skala. Jahre nennen wir nicht: Keine Belichtung kann sagen, wie viele.",
+        fr: "Une catégorie vient d’une exposition, ou de l’indication d’un fournisseur\u202f; sans l’une ni l’autre, il n’y a que ce que la sorte de pigment fait prévoir. La fiche dit lequel des trois cas s’applique. La laine bleue est une autre échelle. Nous ne donnons pas d’années\u202f: aucune exposition ne peut dire combien.",
+        es: "Una categoría viene de una exposición, o del dato de un proveedor; sin ninguna de las dos solo hay lo que hace prever la clase de pigmento. La ficha dice cuál de los tres casos es. La lana azul es otra escala. No damos años: ninguna exposición puede decir cuántos.",
       },
     ],
     [
       alike("handling"),
-      { en: "Handling", de: "Umgang", fr: "Maniement", es: "Manejo" },
+      { en: "Handling", de: "Umgang", fr: "Manipulation", es: "Manipulación" },
       {
         en: "Where a label has been stated it comes first. If not, it is worked out from the suppliers\u2019 classifications by the rules for mixtures, and each statement names the ingredient, its share and the limit. This is not a safety data sheet.",
         de: "Ist ein Etikett angegeben, so geht es vor. Wenn nicht, wird es aus den Einstufungen der Lieferanten nach den Regeln für Gemische errechnet, und jeder Hinweis nennt den Bestandteil, dessen Anteil und den Grenzwert. Das ist kein Sicherheitsdatenblatt.",
-        fr: "Là où une étiquette a été déclarée, elle vient d’abord. Sinon elle est calculée d’après les classements des fournisseurs selon les règles des mélanges, et chaque mention nomme le composant, sa part et la limite. Ceci n’est pas une fiche de données de sécurité.",
-        es: "Si se ha declarado una etiqueta, esa tiene prioridad. Si no, se calcula a partir de las clasificaciones de los proveedores con las reglas de las mezclas, y cada indicación nombra el componente, su parte y el límite. Esto no es una ficha de datos de seguridad.",
+        fr: "Si une étiquette a été déclarée, elle prime. Sinon elle est calculée d’après les classements des fournisseurs selon les règles des mélanges, et chaque mention nomme le composant, sa part et la limite. Ceci n’est pas une fiche de données de sécurité.",
+        es: "Si se ha declarado una etiqueta, esa tiene prioridad. Si no, se calcula a partir de las clasificaciones de los proveedores con las reglas de las mezclas, y cada indicación nombra el componente, su proporción y el límite. Esto no es una ficha de datos de seguridad.",
       },
     ],
   ] as const,

@@ -19,8 +19,8 @@ export const LAMPS = {
   led: {
     en: "white LED light",
     de: "weißem LED-Licht",
-    fr: "lumière de LED blanche",
-    es: "luz de LED blanco",
+    fr: "lumière LED blanche",
+    es: "luz LED blanca",
   },
   fluorescent: {
     en: "fluorescent tube",
@@ -37,7 +37,7 @@ export const MIX_FACTS = {
     en: `${word} (by ${en.within(of)})`,
     de: `${word} (durch ${de.within(of)})`,
     fr: `${word} (d’après ${fr.within(of)})`,
-    es: `${word} (por ${es.within(of)})`,
+    es: `${word} (según ${es.within(of)})`,
   }),
   unknown: (names: readonly string[]) => ({
     en: `not known of ${en.listed(names.map(en.within))}`,
@@ -56,25 +56,25 @@ export const MIX_FACTS = {
     en: "an estimate from its tubes",
     de: "eine Schätzung aus den Tuben",
     fr: "estimé d’après ses tubes",
-    es: "estimado por sus tubos",
+    es: "estimado según sus tubos",
   },
   /** @param ratio of the film, from the least to the most that it may be. */
   hiding: {
     hides: (ratio: string, um: string) => ({
       en: `hides a chart at ${um} (contrast ratio ${ratio})`,
-      de: `deckt eine Karte bei ${um} (Kontrastverhältnis ${ratio})`,
+      de: `deckt eine Prüfkarte bei ${um} (Kontrastverhältnis ${ratio})`,
       fr: `couvre une carte à ${um} (rapport de contraste ${ratio})`,
       es: `cubre una carta a ${um} (relación de contraste ${ratio})`,
     }),
     "may hide": (ratio: string, um: string) => ({
       en: `may hide a chart at ${um} (contrast ratio ${ratio})`,
-      de: `deckt bei ${um} vielleicht eine Karte (Kontrastverhältnis ${ratio})`,
+      de: `deckt bei ${um} vielleicht eine Prüfkarte (Kontrastverhältnis ${ratio})`,
       fr: `couvre peut-être une carte à ${um} (rapport de contraste ${ratio})`,
       es: `quizá cubra una carta a ${um} (relación de contraste ${ratio})`,
     }),
     "does not hide": (ratio: string, um: string) => ({
       en: `does not hide a chart at ${um} (contrast ratio ${ratio})`,
-      de: `deckt bei ${um} keine Karte (Kontrastverhältnis ${ratio})`,
+      de: `deckt bei ${um} keine Prüfkarte (Kontrastverhältnis ${ratio})`,
       fr: `ne couvre pas une carte à ${um} (rapport de contraste ${ratio})`,
       es: `no cubre una carta a ${um} (relación de contraste ${ratio})`,
     }),
@@ -82,9 +82,9 @@ export const MIX_FACTS = {
   /** Of a film so dark that its contrast ratio tells only of its darkness. */
   dark: (word: OpacityClass, um: string, hides: boolean) => ({
     en: `${word} at ${um}${hides ? ", though its darkness hides a chart" : ""}`,
-    de: `${OPACITIES[word].de} bei ${um}${hides ? ", auch wenn ihre Dunkelheit eine Karte deckt" : ""}`,
-    fr: `${OPACITIES[word].fr} à ${um}${hides ? ", même si son obscurité couvre une carte" : ""}`,
-    es: `${OPACITIES[word].es} a ${um}${hides ? ", aunque su oscuridad cubre una carta" : ""}`,
+    de: `${OPACITIES[word].de} bei ${um}${hides ? ", auch wenn sie durch ihre Dunkelheit eine Prüfkarte deckt" : ""}`,
+    fr: `${OPACITIES[word].fr} à ${um}${hides ? ", mais assez sombre pour couvrir une carte de contraste" : ""}`,
+    es: `${OPACITIES[word].es} a ${um}${hides ? ", pero lo bastante oscura para cubrir una carta de contraste" : ""}`,
   }),
   signals: SIGNAL_WORDS,
   contains: (metals: readonly string[]) => ({
@@ -93,10 +93,10 @@ export const MIX_FACTS = {
     fr: `contient\u202f: ${fr.listed(metals.map((metal) => wordOf(METALS, metal, "fr")))}`,
     es: `contiene ${es.listed(metals.map((metal) => wordOf(METALS, metal, "es")))}`,
   }),
-  noWarning: { en: "none needed", de: "keine nötig", fr: "aucun nécessaire", es: "no hace falta" },
+  noWarning: { en: "none needed", de: "keiner nötig", fr: "aucun nécessaire", es: "no hace falta" },
   restricted: (names: readonly string[]) => ({
     en: `${en.listed(names)}: not sold to everybody`,
-    de: `${de.listed(names)}: nicht für jeden verkäuflich`,
+    de: `${de.listed(names)}: nicht frei verkäuflich`,
     fr: `${fr.listed(names)}\u202f: pas en vente pour tous`,
     es: `${es.listed(names)}: no se vende a todos`,
   }),
@@ -112,8 +112,8 @@ export const MIX_FACTS = {
       ? {
           en: "matches under lamps too",
           de: "passt auch unter Lampen",
-          fr: "s’accorde aussi sous les lampes",
-          es: "coincide también bajo lámparas",
+          fr: "s’accorde aussi à la lampe",
+          es: "coincide también a la luz de lámparas",
         }
       : {
           en: `parts from it by \u0394E00\u00a0${en.decimals(of[worst], 1)} \u00b1${en.decimals(p68, 1)} in ${LAMPS[worst].en}`,
@@ -125,9 +125,9 @@ export const MIX_FACTS = {
     of[worst] < 2
       ? {
           en: "holds its colour under lamps",
-          de: "hält ihre Farbe unter Lampen",
-          fr: "garde sa couleur sous les lampes",
-          es: "mantiene su color bajo lámparas",
+          de: "behält ihre Farbe unter Lampen",
+          fr: "garde sa couleur à la lampe",
+          es: "mantiene su color a la luz de lámparas",
         }
       : {
           en: `changes by \u0394E00\u00a0${en.decimals(of[worst], 1)} \u00b1${en.decimals(p68, 1)} in ${LAMPS[worst].en}`,

@@ -31,7 +31,7 @@ export const MIXING = {
   },
   offered: (offered: number, all: number) => ({
     en: `Of ${all} paints, ${offered} can be chosen here, those that lie farthest apart; any other comes along from its own sheet.`,
-    de: `Von ${all} Farben lassen sich hier ${offered} wählen, die am weitesten auseinanderliegen; jede andere lässt sich von ihrem eigenen Blatt aus mitnehmen.`,
+    de: `Von ${all} Farben stehen hier die ${offered} zur Wahl, die am weitesten auseinanderliegen; jede andere lässt sich von ihrem eigenen Blatt aus hinzunehmen.`,
     fr: `Sur ${all} couleurs, ${offered} se choisissent ici, les plus éloignées entre elles\u202f; toute autre vient de sa propre fiche.`,
     es: `De ${all} colores se pueden elegir aquí ${offered}, los más alejados entre sí; cualquier otro viene desde su propia ficha.`,
   }),
@@ -43,7 +43,7 @@ export const MIXING = {
   }),
   without: {
     en: "Mixing here needs the page\u2019s script. What we worked out beforehand is in the table below.",
-    de: "Zum Mischen braucht es hier das Skript der Seite. Was wir im Voraus errechnet haben, steht in der Tabelle unten.",
+    de: "Zum Mischen ist hier das Skript der Seite nötig. Was wir im Voraus errechnet haben, steht in der Tabelle unten.",
     fr: "Pour mélanger ici, il faut le script de la page. Ce que nous avons calculé d’avance est dans le tableau ci-dessous.",
     es: "Para mezclar aquí hace falta el script de la página. Lo que calculamos de antemano está en la tabla de abajo.",
   },
@@ -61,8 +61,8 @@ export const MIXING = {
   },
   demonstration: {
     en: "Invented figures, to show how it works.",
-    de: "Erfundene Werte, um zu zeigen, wie es geht.",
-    fr: "Chiffres inventés, pour montrer comment cela marche.",
+    de: "Erfundene Werte, die nur zeigen, wie es geht.",
+    fr: "Chiffres inventés, pour montrer comment cela fonctionne.",
     es: "Cifras inventadas, para mostrar cómo funciona.",
   },
   lamps: LAMPS,

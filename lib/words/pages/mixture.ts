@@ -6,9 +6,9 @@ import { alike, type Texts } from "../texts.ts";
 export const MIXTURE = {
   caption: {
     en: "What it is mixed from",
-    de: "Woraus sie gemischt ist",
+    de: "Woraus die Farbe gemischt ist",
     fr: "Ce qui la compose",
-    es: "De qué está mezclado",
+    es: "De qué es mezcla",
   },
   columns: {
     pigment: { en: "Pigment", de: "Pigment", fr: "Pigment", es: "Pigmento" },
@@ -16,7 +16,7 @@ export const MIXTURE = {
       en: "Paint of it alone",
       de: "Farbe daraus allein",
       fr: "Sa peinture pure",
-      es: "Pintura de él solo",
+      es: "Su pintura pura",
     },
     pigmentMass: {
       en: "Dry, by mass",
@@ -46,20 +46,20 @@ export const MIXTURE = {
   note: {
     en: "Left, the dry pigment in it. Right, what to squeeze from the single tubes to mix the same on the palette.",
     de: "Links das trockene Pigment darin. Rechts, was aus den einzelnen Tuben zu drücken ist, um auf der Palette dasselbe zu mischen.",
-    fr: "À gauche, le pigment sec qu’elle contient. À droite, ce qu’il faut prendre aux tubes simples pour refaire ce mélange sur la palette.",
+    fr: "À gauche, le pigment sec qu’elle contient. À droite, ce qu’il faut prendre des tubes simples pour refaire ce mélange sur la palette.",
     es: "A la izquierda, el pigmento seco que contiene. A la derecha, qué sacar de los tubos simples para mezclar lo mismo en la paleta.",
   },
   noPaint: {
     en: "none is made of it alone",
     de: "daraus allein ist keine gemacht",
-    fr: "aucune n’en est faite seule",
-    es: "ninguna está hecha de él solo",
+    fr: "aucune ne l’a pour seul pigment",
+    es: "ninguna lo tiene como único pigmento",
   },
   lead: {
     en: "Everything here is worked out from the paints of its single pigments. Where we painted out the mixture itself, the two are shown side by side.",
     de: "Alles hier ist aus den Farben der einzelnen Pigmente errechnet. Wo wir die Mischung selbst aufgestrichen haben, steht beides nebeneinander.",
     fr: "Tout ici est calculé d’après les peintures de ses pigments simples. Là où nous avons peint le mélange lui-même, les deux sont montrés côte à côte.",
-    es: "Todo aquí está calculado a partir de las pinturas de sus pigmentos solos. Donde pintamos la mezcla misma, las dos se muestran lado a lado.",
+    es: "Todo aquí está calculado a partir de las pinturas de sus pigmentos solos. Donde pintamos la propia mezcla, las dos se muestran lado a lado.",
   },
   heading: (white: string) => ({
     en: `In ${white}`,
@@ -74,23 +74,23 @@ export const MIXTURE = {
         ? `In ${white} sagen die Komponenten die eine Aufhellung auf \u0394E00 ${middle} vorher.`
         : `In ${white} sagen die Komponenten die ${count} Aufhellungen vorher, in der Mitte auf \u0394E00 ${middle}, die am weitesten verfehlte auf ${largest}.`,
     fr: `Dans ${white}, ses composants prévoient ${count === 1 ? "son unique dégradé" : `ses ${count} dégradés`} à \u0394E00 ${middle} près${count === 1 ? "" : ` en médiane, ${largest} au plus`}.`,
-    es: `En ${white} sus componentes prevén ${count === 1 ? "su único rebaje" : `sus ${count} rebajes`} con \u0394E00 ${middle}${count === 1 ? "" : ` de mediana, ${largest} como máximo`}.`,
+    es: `En ${white} sus componentes prevén ${count === 1 ? "su único rebaje" : `sus ${count} rebajes`} con un error de \u0394E00 ${middle}${count === 1 ? "" : ` de mediana, ${largest} como máximo`}.`,
   }),
   metWithMasstone: (white: string, count: number, middle: string, largest: string) => ({
     en: `In ${white} its components predict its ${count} drawdowns, the colour alone included, to \u0394E00 ${middle} in the middle, ${largest} at most.`,
     de: `In ${white} sagen die Komponenten die ${count} Aufstriche vorher, die Farbe allein eingeschlossen, in der Mitte auf \u0394E00 ${middle}, den am weitesten verfehlten auf ${largest}.`,
     fr: `Dans ${white}, ses composants prévoient ses ${count} applications, la couleur pure comprise, à \u0394E00 ${middle} près en médiane, ${largest} au plus.`,
-    es: `En ${white} sus componentes prevén sus ${count} aplicaciones, con el color puro incluido, con \u0394E00 ${middle} de mediana, ${largest} como máximo.`,
+    es: `En ${white} sus componentes prevén sus ${count} aplicaciones, con el color puro incluido, con un error de \u0394E00 ${middle} de mediana, ${largest} como máximo.`,
   }),
   metAlone: (white: string, miss: string) => ({
     en: `By their let-downs in ${white} its components predict the colour alone, without white, to \u0394E00 ${miss}.`,
     de: `Nach ihren Aufhellungen in ${white} sagen die Komponenten die Farbe allein, ohne Weiß, auf \u0394E00 ${miss} vorher.`,
     fr: `D’après leurs dégradés dans ${white}, ses composants prévoient la couleur pure, sans blanc, à \u0394E00 ${miss} près.`,
-    es: `Por sus rebajes en ${white}, sus componentes prevén el color puro, sin blanco, con \u0394E00 ${miss}.`,
+    es: `Por sus rebajes en ${white}, sus componentes prevén el color puro, sin blanco, con un error de \u0394E00 ${miss}.`,
   }),
   notMet: (white: string) => ({
     en: `We have not tried it in ${white}: this is a prediction alone.`,
-    de: `In ${white} haben wir sie nicht erprobt: das ist nur eine Vorhersage.`,
+    de: `In ${white} haben wir die Mischung nicht erprobt: Das ist nur eine Vorhersage.`,
     fr: `Nous ne l’avons pas essayée dans ${white}\u202f: c’est une simple prévision.`,
     es: `No lo hemos probado en ${white}: es solo una previsión.`,
   }),
@@ -103,8 +103,8 @@ export const MIXTURE = {
   stepsCaption: (white: string) => ({
     en: `Colour to ${white}, as its components predict it`,
     de: `Farbe zu ${white}, wie die Komponenten es vorhersagen`,
-    fr: `Couleur pour ${white}, comme ses composants la prévoient`,
-    es: `Color a ${white}, tal como lo prevén sus componentes`,
+    fr: `Couleur/${white}, comme ses composants la prévoient`,
+    es: `Color/${white}, tal como lo prevén sus componentes`,
   }),
   masstone: { en: "masstone", de: "Vollton", fr: "ton plein", es: "tono pleno" },
   stepColumns: {
@@ -114,14 +114,14 @@ export const MIXTURE = {
   },
   stepsNote: {
     en: "L* a* b* under D65, 10\u00b0 observer. \u00b1: about 68\u00a0% of predictions stay within it, in \u0394E00, by measured oil paints and by our own let-downs, each left out in turn. Missed by: the \u0394E00 to our own drawdown.",
-    de: "L* a* b* unter D65, 10\u00b0-Beobachter. \u00b1: etwa 68\u00a0% der Vorhersagen bleiben darin, in \u0394E00, nach gemessenen Ölfarben und nach unseren eigenen Aufhellungen, jede der Reihe nach ausgelassen. Abweichung: das \u0394E00 zu unserem eigenen Aufstrich.",
-    fr: "L* a* b* sous D65, observateur 10\u00b0. \u00b1\u202f: environ 68\u00a0% des prévisions restent en deçà, en \u0394E00, d’après des peintures à l’huile mesurées et nos propres dégradés, chacun écarté à son tour. Écart\u202f: le \u0394E00 à notre propre application.",
-    es: "L* a* b* bajo D65, observador de 10\u00b0. \u00b1: alrededor del 68\u00a0% de las previsiones quedan dentro, en \u0394E00, por óleos medidos y por nuestros propios rebajes, dejado fuera cada uno por turno. Error: la \u0394E00 a nuestra propia aplicación.",
+    de: "L* a* b* unter D65, 10\u00b0-Beobachter. \u00b1: etwa 68\u00a0% der Vorhersagen bleiben darin, in \u0394E00, nach gemessenen Ölfarben und nach unseren eigenen Aufhellungen, jede der Reihe nach weggelassen. Abweichung: das \u0394E00 zu unserem eigenen Aufstrich.",
+    fr: "L* a* b* sous D65, observateur 10\u00b0. \u00b1\u202f: environ 68\u00a0% des prévisions restent en deçà, en \u0394E00, d’après des peintures à l’huile mesurées et nos propres dégradés, chacun écarté à son tour. Écart\u202f: le \u0394E00 par rapport à notre propre application.",
+    es: "L* a* b* bajo D65, observador de 10\u00b0. \u00b1: alrededor del 68\u00a0% de las previsiones quedan dentro, en \u0394E00, según óleos medidos y nuestros propios rebajes, cada uno dejado fuera por turno. Error: el \u0394E00 respecto a nuestra propia aplicación.",
   },
   drift: {
     heading: {
       en: "If a pigment in it fades",
-      de: "Wenn ein Pigment darin verblasst",
+      de: "Wenn eines der Pigmente verblasst",
       fr: "Si l’un de ses pigments passe",
       es: "Si uno de sus pigmentos se desvanece",
     },
@@ -141,7 +141,7 @@ export const MIXTURE = {
     lost: (name: string, percent: string) => ({
       en: `${name}, ${percent}\u00a0% lost`,
       de: `${name}, ${percent}\u00a0% verloren`,
-      fr: `${name}, ${percent}\u00a0% perdus`,
+      fr: `${name}, ${percent}\u00a0% de perdu`,
       es: `${name}, ${percent}\u00a0% perdido`,
     }),
     columns: {
@@ -159,9 +159,9 @@ export const MIXTURE = {
     },
     note: {
       en: "Worked out, not seen: so much of the pigment taken away. The last column leaves lightness out; it is the change of hue.",
-      de: "Errechnet, nicht gesehen: so viel des Pigments weggenommen. Die letzte Spalte lässt die Helligkeit aus; sie ist die Änderung des Bunttons.",
-      fr: "Calculé, non vu\u202f: tant du pigment ôté. La dernière colonne laisse la clarté de côté\u202f; c’est le changement de teinte.",
-      es: "Calculado, no visto: tanto del pigmento quitado. La última columna deja fuera la claridad; es el cambio de matiz.",
+      de: "Errechnet, nicht beobachtet: So viel vom Pigment ist weggenommen. Die letzte Spalte lässt die Helligkeit außer Acht und zeigt nur die Änderung des Bunttons.",
+      fr: "Calculé, non observé\u202f: on ôte cette part du pigment. La dernière colonne laisse la clarté de côté\u202f; c’est le changement de teinte.",
+      es: "Calculado, no observado: se quita esa parte del pigmento. La última columna deja fuera la claridad; es el cambio de matiz.",
     },
     single: (sentence: string) => ({
       en: `For comparison, a black of one pigment: ${sentence}`,
@@ -183,7 +183,7 @@ export const MIXTURE = {
     }),
     path: (name: string, a: string, b: string) => ({
       en: `${name} 60 % weaker: a* ${a}, b* ${b}`,
-      de: `${name} 60 % schwächer: a* ${a}, b* ${b}`,
+      de: `${name} 60\u00a0% schwächer: a* ${a}, b* ${b}`,
       fr: `${name} plus faible de 60\u00a0%\u202f: a* ${a}, b* ${b}`,
       es: `${name} un 60\u00a0% más débil: a* ${a}, b* ${b}`,
     }),
@@ -212,7 +212,7 @@ export const MIXTURE = {
       en: `From all ${second} to all ${first}, nearest to neutral at ${share} of ${first} by mass, C*ab ${chroma}. ${blacks.join("; ")}.`,
       de: `Von ganz ${second} bis ganz ${first}, am nächsten an Neutral bei ${share} ${first} nach Masse, C*ab ${chroma}. ${blacks.join("; ")}.`,
       fr: `De ${second} seul à ${first} seul, au plus près du neutre à ${share} ${fr.of(first)} en masse, C*ab ${chroma}. ${blacks.join("\u202f; ")}.`,
-      es: `De todo ${second} a todo ${first}, lo más cerca del neutro con ${share} de ${first} en masa, C*ab ${chroma}. ${blacks.join("; ")}.`,
+      es: `De ${second} solo a ${first} solo, lo más cerca del neutro con ${share} de ${first} en masa, C*ab ${chroma}. ${blacks.join("; ")}.`,
     }),
     single: {
       en: "blacks of one pigment",

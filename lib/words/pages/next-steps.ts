@@ -24,19 +24,19 @@ export const NEXT_STEPS = {
     en: "What to do next",
     de: "Was als Nächstes zu tun ist",
     fr: "Que faire ensuite",
-    es: "Qué hacer ahora",
+    es: "Qué hacer después",
   },
   lead: {
     en: "Each line was tried: a plausible value went into the records, the sheets were worked out again, and what they gained was counted. The best gain for an hour of work comes first; hours are of hands, not of waiting, and our own guess.",
-    de: "Jede Zeile wurde durchgerechnet: ein plausibler Wert kam in die Aufzeichnungen, die Blätter wurden neu errechnet, und was sie gewannen, wurde gezählt. Der beste Gewinn je Arbeitsstunde steht zuerst; gezählt sind Arbeitsstunden ohne Wartezeit, nach unserer eigenen Schätzung.",
-    fr: "Chaque ligne a été essayée\u202f: une valeur plausible est entrée dans les relevés, les fiches ont été recalculées, et l’on a compté ce qu’elles y gagnaient. Le meilleur gain pour une heure de travail vient d’abord\u202f; les heures sont de main-d’œuvre, non d’attente, et c’est notre propre estimation.",
-    es: "Cada línea se ha probado: un valor plausible entró en los registros, las fichas se calcularon de nuevo, y se contó lo que ganaban. Primero viene la mayor ganancia por hora de trabajo; las horas son de manos, no de espera, y son estimación nuestra.",
+    de: "Jede Zeile wurde durchgerechnet: Ein plausibler Wert kam in die Aufzeichnungen, die Blätter wurden neu errechnet, und gezählt wurde, was sie dadurch gewannen. Der beste Gewinn je Arbeitsstunde steht zuerst; gezählt sind Arbeitsstunden ohne Wartezeit, nach unserer eigenen Schätzung.",
+    fr: "Chaque ligne a été essayée\u202f: une valeur plausible est entrée dans les relevés, les fiches ont été recalculées, et l’on a compté ce qu’elles y gagnaient. Le meilleur gain pour une heure de travail vient d’abord\u202f; les heures sont de travail, non d’attente, et c’est nous qui les estimons.",
+    es: "Cada línea se ha probado: un valor plausible entró en los registros, las fichas se calcularon de nuevo, y se contó lo que ganaban. Primero viene la mayor ganancia por hora de trabajo; las horas son de trabajo, no de espera, y las estimamos nosotros.",
   },
   steps: {
     en: "What clears most",
     de: "Was am meisten klärt",
-    fr: "Ce qui éclaircit le plus",
-    es: "Lo que más aclara",
+    fr: "Ce qui apporte le plus",
+    es: "Lo que más aporta",
   },
   stepsCaption: {
     en: "What to find out, what the sheets gain, and the work it takes",
@@ -46,15 +46,15 @@ export const NEXT_STEPS = {
   },
   columns: {
     what: { en: "What", de: "Was", fr: "Quoi", es: "Qué" },
-    gain: { en: "Each gains", de: "Jedes gewinnt", fr: "Gain pour chacune", es: "Gana cada una" },
+    gain: { en: "Each gains", de: "Gewinn je Fall", fr: "Gain pour chacune", es: "Gana cada una" },
     hours: { en: "Work", de: "Arbeit", fr: "Travail", es: "Trabajo" },
-    record: { en: "To write", de: "Zu schreiben", fr: "À écrire", es: "Dónde escribirlo" },
+    record: { en: "To write", de: "Einzutragen", fr: "À écrire", es: "Dónde escribirlo" },
   },
   none: {
     en: "Nothing that a workshop could find out would clear or firm up a line.",
     de: "Nichts, was eine Werkstatt herausfinden könnte, würde eine Zeile klären oder festigen.",
-    fr: "Rien de ce qu’un atelier peut trouver n’éclaircirait ni n’affermirait une ligne.",
-    es: "Nada que un taller pueda averiguar aclararía o afirmaría una línea.",
+    fr: "Rien de ce qu’un atelier peut trouver ne compléterait ni n’affermirait une ligne.",
+    es: "Nada de lo que un taller puede averiguar completaría ni afianzaría una línea.",
   },
   due: {
     en: "What falls due",
@@ -100,7 +100,7 @@ export const NEXT_STEPS = {
     },
     bulkDensities: {
       en: "A measure of the powder weighed, poured and tapped",
-      de: "Ein Maß Pulver gewogen, geschüttet und gestampft",
+      de: "Ein Messgefäß voll Pulver, gewogen, geschüttet und gestampft",
       fr: "Une mesure de poudre pesée, non tassée et tassée",
       es: "Una medida de polvo pesada, sin compactar y compactada",
     },
@@ -124,7 +124,7 @@ export const NEXT_STEPS = {
     },
     oilIndexGPer100g: {
       en: "Oil weighed into the next batch",
-      de: "Öl, in den nächsten Ansatz eingewogen",
+      de: "Das Öl, das in den nächsten Ansatz eingewogen wird",
       fr: "L’huile pesée à la prochaine fabrication",
       es: "El aceite pesado en la próxima fabricación",
     },
@@ -168,13 +168,13 @@ export const NEXT_STEPS = {
       en: "Fineness on the gauge",
       de: "Mahlfeinheit auf dem Grindometer",
       fr: "La finesse à la jauge",
-      es: "La finura en la galga",
+      es: "La finura con la galga",
     },
     bodyAndSeparation: {
       en: "Body and oil separation, looked at",
       de: "Konsistenz und Ölabscheidung, betrachtet",
-      fr: "Le corps et la séparation d’huile, regardés",
-      es: "El cuerpo y la separación de aceite, observados",
+      fr: "La consistance et la séparation d’huile, observées",
+      es: "La consistencia y la separación de aceite, observadas",
     },
   },
   of: (thing: string, names: readonly string[]) => ({
@@ -249,7 +249,7 @@ export const NEXT_STEPS = {
   }),
   hours: (hours: number) => ({
     en: hours < 1 ? `${Math.round(60 * hours)} min` : `${hours} h`,
-    de: hours < 1 ? `${Math.round(60 * hours)} min` : `${de.NUMBERS.plain(hours)} h`,
+    de: hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${de.NUMBERS.plain(hours)}\u00a0h`,
     fr: hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${fr.NUMBERS.plain(hours)}\u00a0h`,
     es: hours < 1 ? `${Math.round(60 * hours)}\u00a0min` : `${es.NUMBERS.plain(hours)}\u00a0h`,
   }),
@@ -259,7 +259,7 @@ export const NEXT_STEPS = {
   /** Where no manifest of the last printing was named, nobody knows which cards are out of date. */
   reprintsUnknown: {
     en: "Which shelf cards are to be printed again is known once cards has printed them: what they said then is kept beside the records, in printed-cards.json.",
-    de: "Welche Regalkarten neu zu drucken sind, ist bekannt, sobald cards sie gedruckt hat: was dann darauf stand, bleibt bei den Aufzeichnungen, in printed-cards.json.",
+    de: "Welche Regalkarten neu zu drucken sind, ist bekannt, sobald cards sie gedruckt hat: Was dann darauf stand, bleibt bei den Aufzeichnungen, in printed-cards.json.",
     fr: "Quelles cartes de rayon sont à réimprimer se sait dès que cards les a imprimées\u202f: ce qu’elles portaient alors reste auprès des relevés, dans printed-cards.json.",
     es: "Qué tarjetas de estante hay que volver a imprimir se sabe en cuanto cards las ha impreso: lo que decían entonces queda junto a los registros, en printed-cards.json.",
   },
@@ -272,7 +272,7 @@ export const NEXT_STEPS = {
     }),
     "old-paper": (name: string, date: string) => ({
       en: `The hazards of ${name} are of ${date}, more than three years ago: ask the supplier for the safety data sheet of today`,
-      de: `${name}: die Gefahrenangaben sind vom ${date}, älter als drei Jahre; beim Lieferanten das heutige Sicherheitsdatenblatt anfordern`,
+      de: `${name}: Die Gefahrenangaben sind vom ${date} und damit älter als drei Jahre; beim Lieferanten das aktuelle Sicherheitsdatenblatt anfordern`,
       fr: `${name}\u202f: ses dangers datent du ${date}, il y a plus de trois ans\u202f; demander au fournisseur la fiche de données de sécurité d’aujourd’hui`,
       es: `${name}: sus peligros son del ${date}, hace más de tres años; pida al proveedor la ficha de datos de seguridad actual`,
     }),
@@ -285,13 +285,13 @@ export const NEXT_STEPS = {
     "exposure-result": (name: string, date: string, deltaEab: string, category: string) => ({
       en: `${name}: it ended on ${date} at \u0394E*ab ${deltaEab} (category\u00a0${category}), and the colour\u2019s record does not have it: write it under exposures`,
       de: `${name}: beendet am ${date} bei \u0394E*ab ${deltaEab} (Kategorie\u00a0${category}); in den Aufzeichnungen der Farbe fehlt das noch und gehört unter exposures`,
-      fr: `${name}\u202f: terminé le ${date} à \u0394E*ab ${deltaEab} (catégorie\u00a0${category})\u202f; le relevé de la couleur ne l’a pas encore\u202f: à écrire sous exposures`,
+      fr: `${name}\u202f: terminé le ${date} à \u0394E*ab ${deltaEab} (catégorie\u00a0${category})\u202f; le relevé de la couleur ne le porte pas encore\u202f: à écrire sous exposures`,
       es: `${name}: terminado el ${date} con \u0394E*ab ${deltaEab} (categoría\u00a0${category}); el registro del color aún no lo tiene: escríbalo en exposures`,
     }),
     "drying-result": (name: string, date: string, from: number, to: number) => ({
       en: `${name}: it ended on ${date}, dry to the touch between day ${from} and day ${to}, and the colour\u2019s record does not have it: write it under dryingTrials`,
       de: `${name}: beendet am ${date}, grifftrocken zwischen Tag ${from} und Tag ${to}; in den Aufzeichnungen der Farbe fehlt das noch und gehört unter dryingTrials`,
-      fr: `${name}\u202f: terminé le ${date}, sec au toucher entre le jour ${from} et le jour ${to}\u202f; le relevé de la couleur ne l’a pas encore\u202f: à écrire sous dryingTrials`,
+      fr: `${name}\u202f: terminé le ${date}, sec au toucher entre le jour ${from} et le jour ${to}\u202f; le relevé de la couleur ne le porte pas encore\u202f: à écrire sous dryingTrials`,
       es: `${name}: terminado el ${date}, seco al tacto entre el día ${from} y el día ${to}; el registro del color aún no lo tiene: escríbalo en dryingTrials`,
     }),
     "second-lot": (lots: 0 | 1, colours: string) => ({
@@ -301,20 +301,20 @@ export const NEXT_STEPS = {
           : `Of these one lot is recorded; a second would tell how their lots differ: ${colours}`,
       de:
         lots === 0
-          ? `Von diesen ist noch keine Charge aufgezeichnet, daher sagt nichts, wie ihre Chargen sich unterscheiden: ${colours}`
-          : `Von diesen ist eine Charge aufgezeichnet; eine zweite würde sagen, wie ihre Chargen sich unterscheiden: ${colours}`,
+          ? `Von diesen Farben ist noch keine Charge aufgezeichnet; wie sich ihre Chargen unterscheiden, ist daher unbekannt: ${colours}`
+          : `Von diesen Farben ist eine Charge aufgezeichnet; eine zweite würde zeigen, wie sich ihre Chargen unterscheiden: ${colours}`,
       fr:
         lots === 0
-          ? `Aucun lot n’est encore consigné de celles-ci, et rien ne dit comment leurs lots diffèrent\u202f: ${colours}`
-          : `Un seul lot est consigné de celles-ci\u202f; un second dirait comment leurs lots diffèrent\u202f: ${colours}`,
+          ? `Aucun lot de ces couleurs n’est encore consigné, et rien ne dit comment leurs lots diffèrent\u202f: ${colours}`
+          : `De chacune de ces couleurs, un seul lot est consigné\u202f; un second dirait comment leurs lots diffèrent\u202f: ${colours}`,
       es:
         lots === 0
-          ? `De estos aún no hay ningún lote registrado, así que nada dice cómo difieren sus lotes: ${colours}`
-          : `De estos hay un solo lote registrado; un segundo diría cómo difieren sus lotes: ${colours}`,
+          ? `De estos colores aún no hay ningún lote registrado, así que nada dice cómo difieren sus lotes: ${colours}`
+          : `De cada uno de estos colores hay un solo lote registrado; un segundo diría cómo difieren sus lotes: ${colours}`,
     }),
     "lot-planned": (number: string) => ({
       en: `Lot ${number} is planned and not made: its batch sheet is ready`,
-      de: `Charge ${number} ist geplant und noch nicht hergestellt: ihr Ansatzblatt liegt bereit`,
+      de: `Charge ${number} ist geplant und noch nicht hergestellt: Das Ansatzblatt liegt bereit`,
       fr: `Le lot ${number} est prévu et pas encore fait\u202f: sa fiche de fabrication est prête`,
       es: `El lote ${number} está previsto y sin hacer: su hoja de fabricación está lista`,
     }),
@@ -326,31 +326,31 @@ export const NEXT_STEPS = {
     }),
     "lot-unjudged": (number: string) => ({
       en: `Lot ${number} was read, and not as its standard was: its page says what to let down or read again`,
-      de: `Charge ${number} wurde gemessen, aber nicht wie ihr Standard: ihre Seite sagt, was noch einmal aufzuhellen oder zu messen ist`,
+      de: `Charge ${number} wurde gemessen, aber nicht wie ihr Standard: Auf ihrer Seite steht, was noch einmal aufzuhellen oder zu messen ist`,
       fr: `Le lot ${number} a été mesuré, mais pas comme son étalon\u202f: sa page dit quel dégradé refaire ou quoi mesurer encore`,
       es: `El lote ${number} se midió, pero no como su patrón: su página dice qué rebajar o medir otra vez`,
     }),
     "lot-recalled": (number: string) => ({
       en: `Lot ${number} is recalled: call back what went out of it`,
-      de: `Charge ${number} ist zurückgerufen: was davon hinausging, zurückrufen`,
+      de: `Charge ${number} ist zurückgerufen: zurückholen, was davon ausgeliefert wurde`,
       fr: `Le lot ${number} est rappelé\u202f: rappeler ce qui en est sorti`,
       es: `El lote ${number} está retirado: recupere lo que salió de él`,
     }),
     "lot-conceded": (number: string) => ({
       en: `Lot ${number} is sold by concession: see that the next one passes`,
-      de: `Charge ${number} wird mit Sonderfreigabe verkauft: die nächste soll bestehen`,
+      de: `Charge ${number} wird mit Sonderfreigabe verkauft: Die nächste soll bestehen`,
       fr: `Le lot ${number} est vendu par dérogation\u202f: que le prochain soit conforme`,
       es: `El lote ${number} se vende por concesión: que el próximo sea conforme`,
     }),
     "lot-failed": (number: string) => ({
       en: `Lot ${number} fails against its standard: its page says why, and what to do`,
-      de: `Charge ${number} besteht gegen ihren Standard nicht: ihre Seite sagt, warum und was zu tun ist`,
-      fr: `Le lot ${number} est refusé face à son étalon\u202f: sa page dit pourquoi, et que faire`,
-      es: `El lote ${number} no pasa frente a su patrón: su página dice por qué y qué hacer`,
+      de: `Charge ${number} besteht im Vergleich mit ihrem Standard nicht: Auf ihrer Seite steht, warum und was zu tun ist`,
+      fr: `Le lot ${number} n’est pas conforme à son étalon\u202f: sa page dit pourquoi, et que faire`,
+      es: `El lote ${number} no es conforme a su patrón: su página dice por qué y qué hacer`,
     }),
     "undated-paper": (name: string) => ({
       en: `The hazards of ${name} bear no date: write down of what day the supplier's paper is`,
-      de: `${name}: die Gefahrenangaben tragen kein Datum; notieren, von wann das Papier des Lieferanten ist`,
+      de: `${name}: Die Gefahrenangaben tragen kein Datum; notieren, von wann die Unterlagen des Lieferanten sind`,
       fr: `${name}\u202f: ses dangers ne portent pas de date\u202f; noter de quel jour est le document du fournisseur`,
       es: `${name}: sus peligros no llevan fecha; anote de qué día es el documento del proveedor`,
     }),

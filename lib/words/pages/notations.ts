@@ -19,13 +19,13 @@ export const NOTATIONS = {
   byEye: {
     en: "Matched to a Munsell chip by eye, which is good to half a step of value and one of chroma.",
     de: "Nach Augenmaß mit einem Munsell-Muster verglichen; das ist auf eine halbe Stufe Helligkeit und eine Stufe Chroma genau.",
-    fr: "Comparé à l’œil à un échantillon Munsell, ce qui est juste à un demi-degré de valeur et un degré de chroma près.",
-    es: "Igualado a ojo a una muestra Munsell, lo que vale medio paso de valor y uno de croma.",
+    fr: "Comparé à l’œil à un échantillon Munsell, ce qui est juste à un demi-degré de valeur et à un degré de chroma près.",
+    es: "Igualado a ojo a una muestra Munsell, lo que acierta con medio paso de valor y uno de croma.",
   },
   none: {
     en: "None yet: no drawdown has been read or matched by eye.",
-    de: "Noch keine: kein Aufstrich ist gemessen oder nach Augenmaß verglichen worden.",
-    fr: "Aucune encore\u202f: aucune application n’a été mesurée ni comparée à l’œil.",
+    de: "Noch keine: Es ist kein Aufstrich gemessen oder nach Augenmaß verglichen worden.",
+    fr: "Aucune pour l’instant\u202f: aucune application n’a été mesurée ni comparée à l’œil.",
     es: "Ninguna aún: no se ha medido ni igualado a ojo ninguna aplicación.",
   },
   labCaption: {
@@ -80,9 +80,9 @@ export const NOTATIONS = {
   },
   curveDescription: (low: string, high: string, lowNm: string, highNm: string) => ({
     en: `Between ${low} at ${lowNm} nm and ${high} at ${highNm} nm.`,
-    de: `Zwischen ${low} bei ${lowNm} nm und ${high} bei ${highNm} nm.`,
-    fr: `Entre ${low} à ${lowNm} nm et ${high} à ${highNm} nm.`,
-    es: `Entre ${low} a ${lowNm} nm y ${high} a ${highNm} nm.`,
+    de: `Zwischen ${low} bei ${lowNm}\u00a0nm und ${high} bei ${highNm}\u00a0nm.`,
+    fr: `Entre ${low} à ${lowNm}\u00a0nm et ${high} à ${highNm}\u00a0nm.`,
+    es: `Entre ${low} a ${lowNm}\u00a0nm y ${high} a ${highNm}\u00a0nm.`,
   }),
   curveLabel: (geometry: string) => ({
     en: `masstone, ${wordOf(GEOMETRIES, geometry, "en")}`,
@@ -110,7 +110,7 @@ export const NOTATIONS = {
   },
   reflectanceTo: (end: string) => ({
     en: `Reflectance factor, enlarged: the axis ends at ${end}`,
-    de: `Reflexionsgrad, vergrößert: die Achse endet bei ${end}`,
+    de: `Reflexionsgrad, vergrößert: Die Achse endet bei ${end}`,
     fr: `Facteur de réflectance, agrandi\u202f: l’axe s’arrête à ${end}`,
     es: `Factor de reflectancia, ampliado: el eje acaba en ${end}`,
   }),

@@ -23,14 +23,14 @@ export const OPTICS = {
     glossTitle: {
       en: "Gloss and depth: the same colour glossy, satin and matte",
       de: "Glanz und Tiefe: dieselbe Farbe glänzend, seidenmatt und matt",
-      fr: "Brillant et profondeur\u202f: la même couleur brillante, satinée et mate",
+      fr: "Brillance et profondeur\u202f: la même couleur brillante, satinée et mate",
       es: "Brillo y profundidad: el mismo color brillante, satinado y mate",
     },
     glossAxis: {
       en: "As you see it, turned away from the shine; the last with the shine included",
       de: "Wie Sie sie sehen, vom Glanz abgewandt; zuletzt mit Glanz",
       fr: "Telle qu’on la voit, hors du reflet\u202f; la dernière reflet inclus",
-      es: "Tal como se ve, apartado del brillo; el último con el brillo incluido",
+      es: "Tal como se ve, fuera del brillo; el último con el brillo incluido",
     },
     glossIncluded: { en: "included", de: "mit Glanz", fr: "inclus", es: "incluido" },
     glossDepth: (L: string, value: string) => ({
@@ -57,13 +57,13 @@ export const OPTICS = {
         en: "Away from the shine: L*",
         de: "Vom Glanz abgewandt: L*",
         fr: "Hors du reflet\u202f: L*",
-        es: "Apartado del brillo: L*",
+        es: "Fuera del brillo: L*",
       },
       excludedValue: {
         en: "Away from the shine: value",
         de: "Vom Glanz abgewandt: Helligkeit",
         fr: "Hors du reflet\u202f: valeur",
-        es: "Apartado del brillo: valor",
+        es: "Fuera del brillo: valor",
       },
       includedL: {
         en: "Shine included: L*",
@@ -80,9 +80,9 @@ export const OPTICS = {
     },
     glossNote: {
       en: "Away from the shine is how you look at a picture. An instrument that takes the shine in reads every finish alike. Value is Munsell\u2019s.",
-      de: "Vom Glanz abgewandt sehen Sie ein Bild an. Ein Messgerät, das den Glanz einschließt, misst jeden Glanzgrad gleich. Helligkeit ist Munsells Value.",
-      fr: "Hors du reflet, c’est ainsi qu’on regarde un tableau. Un instrument qui compte le reflet mesure tous les aspects de même. La valeur est celle de Munsell.",
-      es: "Apartado del brillo es como se mira un cuadro. Un instrumento que cuenta el brillo mide igual todos los acabados. El valor es el de Munsell.",
+      de: "Ein Bild betrachtet man vom Glanz abgewandt. Ein Messgerät, das den Glanz einschließt, misst jeden Glanzgrad gleich. Helligkeit ist hier der Value nach Munsell.",
+      fr: "C’est hors du reflet qu’on regarde un tableau. Un instrument qui compte le reflet donne la même mesure pour tous les aspects. La valeur est celle de Munsell.",
+      es: "Un cuadro se mira fuera del brillo. Un instrumento que cuenta el brillo da la misma medición para todos los acabados. El valor es el de Munsell.",
     },
   },
   fit: {
@@ -112,9 +112,9 @@ export const OPTICS = {
     },
     SUpper: {
       en: "Scattering S, in the same units: only a limit is known, it lies below the line",
-      de: "Streuung S, in denselben Einheiten: nur eine Grenze ist bekannt, sie liegt unter der Linie",
-      fr: "Diffusion S, dans les mêmes unités\u202f: seule une limite est connue, elle est sous la ligne",
-      es: "Dispersión S, en las mismas unidades: solo se conoce un límite, está por debajo de la línea",
+      de: "Streuung S, in denselben Einheiten: Bekannt ist nur eine Grenze, S liegt unter der Linie",
+      fr: "Diffusion S, dans les mêmes unités\u202f: on n’en connaît qu’une limite\u202f: S est sous la ligne",
+      es: "Dispersión S, en las mismas unidades: solo se conoce un límite: S queda por debajo de la línea",
     },
     description: (parts: readonly string[]) => ({
       en: `${parts.join("; ")}.`,
@@ -158,7 +158,7 @@ export const OPTICS = {
   byStrength: {
     ranked: (reference: string) => ({
       en: `Against ${reference}, the strongest first`,
-      de: `Gegen ${reference}, die stärkste zuerst`,
+      de: `Verglichen mit ${reference}, die stärkste zuerst`,
       fr: `Par rapport à ${reference}, la plus forte d’abord`,
       es: `Frente a ${reference}, el más fuerte primero`,
     }),
@@ -170,9 +170,9 @@ export const OPTICS = {
     },
     lead: {
       en: "How much each colours a white, tube for tube, against our reference colour; and how much white it takes to a middle tone. A dark colour takes much white to that, and is not the stronger for it: two hues are not told apart in strength by their parts of white.",
-      de: "Wie stark jede ein Weiß färbt, Tube zu Tube, gegen unsere Bezugsfarbe; und wie viel Weiß sie bis zu einem mittleren Ton braucht. Eine dunkle Farbe braucht dazu viel Weiß und ist darum nicht die stärkere: welche von zwei Bunttönen stärker färbt, sagen ihre Teile Weiß nicht.",
-      fr: "Combien chacune colore un blanc, tube pour tube, par rapport à notre couleur de référence\u202f; et combien de blanc il lui faut jusqu’à un ton moyen. Une couleur foncée y prend beaucoup de blanc sans être plus forte pour cela\u202f: entre deux teintes, les parts de blanc ne disent pas laquelle colore le plus.",
-      es: "Cuánto colorea cada uno un blanco, tubo a tubo, frente a nuestro color de referencia; y cuánto blanco hace falta hasta un tono medio. Un color oscuro pide para ello mucho blanco y no por eso es más fuerte: entre dos tonos, las partes de blanco no dicen cuál colorea más.",
+      de: "Wie stark jede Farbe ein Weiß färbt, Tube zu Tube, verglichen mit unserer Bezugsfarbe; und wie viel Weiß sie bis zu einem Mittelton braucht. Eine dunkle Farbe braucht dazu viel Weiß, ist aber deshalb nicht die stärkere: Welcher von zwei Bunttönen stärker färbt, lässt sich an den Teilen Weiß nicht ablesen.",
+      fr: "À quel point chacune colore un blanc, tube pour tube, par rapport à notre couleur de référence\u202f; et combien de blanc il lui faut pour un ton moyen. Une couleur foncée demande pour cela beaucoup de blanc, sans être plus forte\u202f: entre deux teintes, les parts de blanc ne disent pas laquelle colore le plus.",
+      es: "Cuánto colorea cada uno un blanco, tubo a tubo, frente a nuestro color de referencia; y cuánto blanco hace falta para un tono medio. Un color oscuro pide para ello mucho blanco y no por eso es más fuerte: entre dos matices, las partes de blanco no dicen cuál colorea más.",
     },
     columns: {
       colour: { en: "Colour", de: "Farbe", fr: "Couleur", es: "Color" },
@@ -201,7 +201,7 @@ export const OPTICS = {
     },
     lead: {
       en: "Judge a black by its grey, not by the tube: here is every one of ours, mixed with each white to the same middle grey.",
-      de: "Beurteilen Sie ein Schwarz nach seinem Grau, nicht nach der Tube: hier ist jedes von unseren, mit jedem Weiß zum selben mittleren Grau gemischt.",
+      de: "Beurteilen Sie ein Schwarz nach seinem Grau, nicht nach der Tube: Hier sind alle unsere, jedes mit jedem Weiß zum selben mittleren Grau gemischt.",
       fr: "Un noir se juge à son gris, non au tube\u202f: voici tous les nôtres, mélangés à chaque blanc jusqu’au même gris moyen.",
       es: "Un negro se juzga por su gris, no por el tubo: aquí están todos los nuestros, mezclados con cada blanco hasta el mismo gris medio.",
     },
@@ -236,7 +236,7 @@ export const OPTICS = {
     },
     readWithGloss: (names: readonly string[]) => ({
       en: `${en.listed(names)} ${names.length === 1 ? "was" : "were"} read with gloss included, the others without: as read, the two kinds do not compare.`,
-      de: `${de.listed(names)} ${names.length === 1 ? "wurde" : "wurden"} mit Glanz gemessen, die anderen ohne: so gemessen lassen sich die beiden Arten nicht vergleichen.`,
+      de: `${de.listed(names)} ${names.length === 1 ? "wurde" : "wurden"} mit Glanz gemessen, die anderen ohne: So gemessen lassen sich die beiden Arten nicht vergleichen.`,
       fr: `Reflet inclus à la mesure\u202f: ${fr.listed(names)}\u202f; reflet exclu pour les autres. Ainsi mesurées, les deux sortes ne se comparent pas.`,
       es: `Medidos con el brillo incluido: ${es.listed(names)}; los demás sin él. Tal como se midieron, las dos clases no se comparan.`,
     }),
@@ -257,9 +257,9 @@ export const OPTICS = {
     descriptionPart: (name: string, a: string, b: string) => alike(`${name} a* ${a}, b* ${b}`),
     key: {
       en: "The cross is neutral: up is yellow, down blue, left green, right red. Filled marks are what we painted out and read, from L* 30 to the palest; dashed lines are worked out between them. An arrow at the edge names a black that leaves the greys, with its a* and b*.",
-      de: "Das Kreuz ist neutral: oben ist Gelb, unten Blau, links Grün, rechts Rot. Gefüllte Marken zeigen, was wir aufgestrichen und gemessen haben, von L* 30 bis zum blassesten; gestrichelte Linien sind dazwischen errechnet. Ein Pfeil am Rand nennt ein Schwarz, das den Bereich der Grautöne verlässt, mit a* und b*.",
+      de: "Das Kreuz ist neutral: Oben ist Gelb, unten Blau, links Grün, rechts Rot. Gefüllte Marken zeigen, was wir aufgestrichen und gemessen haben, von L* 30 bis zur hellsten Aufhellung; gestrichelte Linien sind dazwischen errechnet. Ein Pfeil am Rand nennt ein Schwarz, das den Bereich der Grautöne verlässt, mit a* und b*.",
       fr: "La croix est le neutre\u202f: en haut le jaune, en bas le bleu, à gauche le vert, à droite le rouge. Les marques pleines sont ce que nous avons peint et mesuré, de L* 30 au plus pâle\u202f; les tirets sont calculés entre elles. Une flèche au bord nomme un noir qui sort des gris, avec son a* et son b*.",
-      es: "La cruz es el neutro: arriba el amarillo, abajo el azul, a la izquierda el verde, a la derecha el rojo. Las marcas llenas son lo que pintamos y medimos, de L* 30 a lo más pálido; las líneas de trazos están calculadas entre ellas. Una flecha en el borde nombra un negro que sale de los grises, con su a* y su b*.",
+      es: "La cruz es el neutro: arriba el amarillo, abajo el azul, a la izquierda el verde, a la derecha el rojo. Las marcas rellenas son lo que pintamos y medimos, de L* 30 a lo más pálido; las líneas de trazos están calculadas entre ellas. Una flecha en el borde nombra un negro que sale de los grises, con su a* y su b*.",
     },
     caption: (white: string) => ({
       en: `In ${white}, the bluest at L* 50 first`,

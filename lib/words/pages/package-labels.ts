@@ -40,7 +40,7 @@ export const PACKAGE_LABELS = {
     }),
     subject: (count: number) => ({
       en: `${count} ${count === 1 ? "label" : "labels"}, to print at full size`,
-      de: `${count} ${count === 1 ? "Etikett" : "Etiketten"}, in voller Größe zu drucken`,
+      de: `${count} ${count === 1 ? "Etikett" : "Etiketten"}, im Maßstab 1:1 zu drucken`,
       fr: `${count} ${count === 1 ? "étiquette" : "étiquettes"}, à imprimer en vraie grandeur`,
       es: `${count} ${count === 1 ? "etiqueta" : "etiquetas"}, para imprimir a tamaño real`,
     }),

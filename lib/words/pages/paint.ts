@@ -26,7 +26,7 @@ export const PAINT = {
     },
     slab: {
       en: "At slab and mill",
-      de: "An Reibplatte und Walze",
+      de: "Auf Reibplatte und Walzwerk",
       fr: "Au marbre et à la broyeuse",
       es: "En la losa y el molino",
     },
@@ -41,7 +41,7 @@ export const PAINT = {
   batch: {
     caption: {
       en: "What to weigh, and what comes out",
-      de: "Was abzuwiegen ist, und was herauskommt",
+      de: "Was abzuwiegen ist und was herauskommt",
       fr: "Ce qu’il faut peser, et ce qui en sort",
       es: "Qué pesar, y qué sale",
     },
@@ -67,14 +67,14 @@ export const PAINT = {
         en: "Oil to keep back, g",
         de: "Zurückzuhaltendes Öl, g",
         fr: "Huile à garder en réserve, g",
-        es: "Aceite que se reserva, g",
+        es: "Aceite para reservar, g",
       },
       addition: (name: string) => alike(`${name}, g`),
       paintG: { en: "Paint, g", de: "Farbe, g", fr: "Peinture, g", es: "Pintura, g" },
       paintMl: { en: "Paint, ml", de: "Farbe, ml", fr: "Peinture, ml", es: "Pintura, ml" },
       loss: {
         en: "Lost at slab or mill, ml",
-        de: "Verlust auf Reibplatte oder Walze, ml",
+        de: "Verlust auf Reibplatte oder Walzwerk, ml",
         fr: "Perte au marbre ou à la broyeuse, ml",
         es: "Pérdida en la losa o el molino, ml",
       },
@@ -100,9 +100,9 @@ export const PAINT = {
     },
     ofTubes: (parts: readonly string[]) => ({
       en: `Its record weighs it from tubes: for 100\u00a0g, ${en.listed(parts)}, with nothing to grind. The weights here are of the same paint made from dry pigment.`,
-      de: `Nach ihrer Aufzeichnung wird sie aus Tuben gewogen: auf 100\u00a0g ${de.listed(parts)}, und nichts ist anzureiben. Die Gewichte hier sind die derselben Farbe aus trockenem Pigment.`,
-      fr: `Sa fiche la pèse à partir de tubes\u202f: pour 100\u00a0g, ${fr.listed(parts)}, sans rien broyer. Les poids donnés ici sont ceux de la même couleur faite de pigment sec.`,
-      es: `Su registro la pesa a partir de tubos: para 100\u00a0g, ${es.listed(parts)}, sin nada que moler. Los pesos de aquí son los de la misma pintura hecha de pigmento seco.`,
+      de: `Nach den Aufzeichnungen wird die Farbe aus Tuben gemischt: für 100\u00a0g ${de.listed(parts)}, anzureiben ist nichts. Die Gewichte hier gelten für dieselbe Farbe aus trockenem Pigment.`,
+      fr: `Son relevé la compose à partir de tubes\u202f: pour 100\u00a0g, ${fr.listed(parts)}, sans rien broyer. Les poids donnés ici sont ceux de la même couleur faite de pigment sec.`,
+      es: `Su registro la compone a partir de tubos: para 100\u00a0g, ${es.listed(parts)}, sin nada que moler. Los pesos de aquí son los de la misma pintura hecha de pigmento seco.`,
     }),
     unpriced: (names: readonly string[]) => ({
       en: `The cost leaves out ${names.join(", ")}: we have no price for it.`,
@@ -112,7 +112,7 @@ export const PAINT = {
     }),
     noTubes: {
       en: "No size of tube is on record, so tubes are not counted.",
-      de: "Keine Tubengröße ist aufgezeichnet, Tuben werden daher nicht gezählt.",
+      de: "Es ist keine Tubengröße aufgezeichnet; die Zahl der Tuben fehlt daher.",
       fr: "Aucune taille de tube n’est consignée\u202f; les tubes ne sont donc pas comptés.",
       es: "No hay registrado ningún tamaño de tubo, así que los tubos no se cuentan.",
     },
@@ -123,7 +123,7 @@ export const PAINT = {
       es: `No puede calcularse ninguna fabricación. ${because}`,
     }),
     any: {
-      heading: { en: "Any size", de: "Jede Größe", fr: "Toute quantité", es: "Cualquier cantidad" },
+      heading: { en: "Any size", de: "Jede Größe", fr: "Autre quantité", es: "Otra cantidad" },
       amount: { en: "Amount", de: "Menge", fr: "Quantité", es: "Cantidad" },
       by: { en: "Unit", de: "Einheit", fr: "Unité", es: "Unidad" },
       tube: { en: "Tube, ml", de: "Tube, ml", fr: "Tube, ml", es: "Tubo, ml" },
@@ -147,7 +147,7 @@ export const PAINT = {
       },
       figure: {
         en: "To weigh, and what comes out",
-        de: "Abzuwiegen, und was herauskommt",
+        de: "Abzuwiegen und was herauskommt",
         fr: "À peser, et ce qui en sort",
         es: "Para pesar, y qué sale",
       },
@@ -165,9 +165,9 @@ export const PAINT = {
       filling: { en: "Filling", de: "Füllung", fr: "Contenu", es: "Contenido" },
       takes: {
         en: "100 g take, ml",
-        de: "100 g nehmen ein, ml",
-        fr: "100 g occupent, ml",
-        es: "100 g ocupan, ml",
+        de: "100\u00a0g nehmen ein, ml",
+        fr: "100\u00a0g occupent, ml",
+        es: "100\u00a0g ocupan, ml",
       },
       container: (ml: string) => alike(`${ml}\u00a0ml`),
     },
@@ -188,15 +188,15 @@ export const PAINT = {
     },
     note: {
       en: "118 ml is a jar of 4 US fluid ounces. Dry pigment settles: a jar poured full is no longer full a week later.",
-      de: "118 ml ist ein Glas von 4 US-Flüssigunzen. Trockenes Pigment setzt sich: ein voll geschüttetes Glas ist eine Woche später nicht mehr voll.",
+      de: "118\u00a0ml fasst ein Glas von 4 US-Flüssigunzen. Trockenes Pigment setzt sich: Ein voll geschüttetes Glas ist eine Woche später nicht mehr voll.",
       fr: "118\u00a0ml font un pot de 4 onces liquides américaines. Un pigment sec se tasse\u202f: un pot rempli en versant n’est plus plein une semaine après.",
-      es: "118\u00a0ml es un tarro de 4 onzas líquidas estadounidenses. El pigmento seco se asienta: un tarro llenado al verter ya no está lleno una semana después.",
+      es: "118\u00a0ml es un tarro de 4 onzas líquidas estadounidenses. El pigmento seco se asienta: un tarro lleno recién vertido ya no lo está una semana después.",
     },
   },
   drying: {
     contributions: {
       en: "What speeds or slows it",
-      de: "Was sie beschleunigt oder verlangsamt",
+      de: "Was die Trocknung beschleunigt oder verlangsamt",
       fr: "Ce qui l’accélère ou le ralentit",
       es: "Qué lo acelera o lo retarda",
     },
@@ -207,19 +207,19 @@ export const PAINT = {
       standing: { en: "Standing", de: "Herkunft", fr: "Origine", es: "Origen" },
     },
     signs: {
-      faster: { en: "faster", de: "schneller", fr: "plus vite", es: "más rápido" },
+      faster: { en: "faster", de: "schneller", fr: "accélère", es: "acelera" },
       none: {
         en: "no\u00a0change",
         de: "keine\u00a0Änderung",
         fr: "sans\u00a0effet",
         es: "sin\u00a0cambio",
       },
-      slower: { en: "slower", de: "langsamer", fr: "plus lent", es: "más lento" },
+      slower: { en: "slower", de: "langsamer", fr: "ralentit", es: "retarda" },
       "either way": {
         en: "either\u00a0way",
         de: "beides\u00a0möglich",
         fr: "l’un\u00a0ou\u00a0l’autre",
-        es: "uno\u00a0u\u00a0otro",
+        es: "lo\u00a0uno\u00a0o\u00a0lo\u00a0otro",
       },
     },
     base: {
@@ -289,9 +289,9 @@ export const PAINT = {
       },
       note: (parts: number) => ({
         en: `Worked out for 1 part of the colour to ${parts} of white by weight of paint, the oils and any drier in proportion. Our own trial replaces the estimate.`,
-        de: `Errechnet für 1 Teil der Farbe auf ${parts} Teile Weiß nach Gewicht, die Öle und ein etwaiger Trockenstoff im Verhältnis. Unser eigener Versuch ersetzt die Schätzung.`,
-        fr: `Calculé pour 1 part de la couleur et ${parts} de blanc en poids de peinture, les huiles et le siccatif en proportion. Notre propre essai remplace l’estimation.`,
-        es: `Calculado para 1 parte del color y ${parts} de blanco en peso de pintura, los aceites y el secante en proporción. Nuestro propio ensayo sustituye la estimación.`,
+        de: `Errechnet für 1 Teil der Farbe auf ${parts} Teile Weiß nach Gewicht, die Öle und ein etwaiges Sikkativ anteilig. Unser eigener Versuch ersetzt die Schätzung.`,
+        fr: `Calculé pour 1 part de la couleur et ${parts} de blanc en poids de peinture, les huiles et le siccatif éventuel en proportion. Notre propre essai remplace l’estimation.`,
+        es: `Calculado para 1 parte del color y ${parts} de blanco en peso de pintura, los aceites y el secante, si lo hay, en proporción. Nuestro propio ensayo sustituye la estimación.`,
       }),
     },
     grounds: { en: "Grounds", de: "Malgründe", fr: "Préparations", es: "Imprimaciones" },
@@ -299,9 +299,9 @@ export const PAINT = {
   permanence: {
     ownExposure: (category: string) => ({
       en: `It changed as much as category ${category} allows, in our own exposure; that is not the full standard test.`,
-      de: `In unserer eigenen Belichtung änderte sie sich so stark, wie Kategorie\u00a0${category} es zulässt; das ist nicht die ganze Prüfung der Norm.`,
-      fr: `Elle a changé comme le permet la catégorie\u00a0${category}, dans notre propre exposition\u202f; ce n’est pas tout l’essai de la norme.`,
-      es: `Cambió lo que permite la categoría\u00a0${category}, en nuestra propia exposición; no es todo el ensayo de la norma.`,
+      de: `In unserer eigenen Belichtung änderte sich die Farbe so stark, wie Kategorie\u00a0${category} es zulässt; das ist nicht die vollständige Prüfung nach der Norm.`,
+      fr: `Elle a changé autant que le permet la catégorie\u00a0${category}, dans notre propre exposition\u202f; ce n’est pas l’essai complet de la norme.`,
+      es: `Cambió lo que permite la categoría\u00a0${category}, en nuestra propia exposición; no es el ensayo completo de la norma.`,
     }),
     names: {
       "own exposure": {
@@ -370,17 +370,17 @@ export const PAINT = {
     },
     contradictions: {
       en: "Where our exposure and the supplier\u2019s word disagree",
-      de: "Wo unsere Belichtung und die Angabe des Lieferanten sich widersprechen",
-      fr: "Où notre exposition et l’indication du fournisseur se contredisent",
-      es: "Dónde no concuerdan nuestra exposición y el dato del proveedor",
+      de: "Wo unsere Belichtung der Angabe des Lieferanten widerspricht",
+      fr: "En quoi notre exposition et l’indication du fournisseur se contredisent",
+      es: "En qué no concuerdan nuestra exposición y el dato del proveedor",
     },
   },
   labelText: {
     lead: {
       en: "To copy onto a label: see that the lot is the one that is filled. Worked out from these records: the maker answers for the label, the law of each market decides what it must carry.",
-      de: "Zum Übertragen auf ein Etikett: achten Sie darauf, dass die Charge die abgefüllte ist. Errechnet aus diesen Aufzeichnungen: für das Etikett steht der Hersteller ein, und das Recht jedes Marktes bestimmt, was es tragen muss.",
-      fr: "À recopier sur une étiquette\u202f: vérifier que le lot est bien celui qu’on remplit. Calculé d’après ces relevés\u202f: le fabricant répond de l’étiquette, la loi de chaque marché décide de ce qu’elle doit porter.",
-      es: "Para copiar en una etiqueta: compruebe que el lote es el que se envasa. Calculado a partir de estos registros: el fabricante responde de la etiqueta, la ley de cada mercado decide lo que debe llevar.",
+      de: "Zum Übertragen auf ein Etikett: Achten Sie darauf, dass die Charge die abgefüllte ist. Errechnet aus diesen Aufzeichnungen: Für das Etikett steht der Hersteller ein, und das Recht jedes Marktes bestimmt, was darauf stehen muss.",
+      fr: "À recopier sur une étiquette\u202f: vérifier que le lot est bien celui qu’on remplit. Calculé d’après ces relevés\u202f: le fabricant répond de l’étiquette, et la loi de chaque marché décide de ce qu’elle doit porter.",
+      es: "Para copiar en una etiqueta: compruebe que el lote es el que se envasa. Calculado a partir de estos registros: el fabricante responde de la etiqueta, y la ley de cada mercado decide lo que debe llevar.",
     },
     vehicle: { en: "Vehicle: ", de: "Bindemittel: ", fr: "Liant\u202f: ", es: "Aglutinante: " },
     pigment: { en: "Pigment: ", de: "Pigment: ", fr: "Pigment\u202f: ", es: "Pigmento: " },
@@ -424,9 +424,9 @@ export const PAINT = {
     },
     lead: {
       en: "The leanest first. By weight light pigments look greedy; by volume they are much alike.",
-      de: "Die magerste zuerst. Nach Gewicht wirken leichte Pigmente durstig; nach Volumen sind sie einander sehr ähnlich.",
-      fr: "La plus maigre d’abord. En poids, les pigments légers paraissent gourmands\u202f; en volume, ils se ressemblent beaucoup.",
-      es: "El más magro primero. En peso los pigmentos ligeros parecen ávidos; en volumen se parecen mucho.",
+      de: "Die magerste zuerst. Nach Gewicht scheinen leichte Pigmente viel Öl aufzunehmen; nach Volumen sind sich alle sehr ähnlich.",
+      fr: "La plus maigre d’abord. En poids, les pigments légers paraissent gourmands en huile\u202f; en volume, ils se ressemblent beaucoup.",
+      es: "El más magro primero. En peso, los pigmentos ligeros parecen pedir mucho aceite; en volumen se parecen mucho.",
     },
     columns: {
       place: { en: "Place", de: "Rang", fr: "Rang", es: "Puesto" },
@@ -438,7 +438,7 @@ export const PAINT = {
       en: "Oil not known yet",
       de: "Öl noch nicht bekannt",
       fr: "Huile pas encore connue",
-      es: "Aceite aún no conocido",
+      es: "Aceite aún sin conocer",
     },
   },
 } satisfies Texts;

@@ -9,19 +9,19 @@ export const PALETTE = {
   heading: { en: "Palette", de: "Palette", fr: "Palette", es: "Paleta" },
   lead: {
     en: "Choose your tubes: what they reach, what is missing, and in which order to paint with them.",
-    de: "Wählen Sie Ihre Tuben: was sie erreichen, was fehlt, und in welcher Reihenfolge damit zu malen ist.",
-    fr: "Choisir ses tubes\u202f: ce qu’ils atteignent, ce qui manque, et dans quel ordre peindre avec.",
-    es: "Elija sus tubos: qué alcanzan, qué falta, y en qué orden pintar con ellos.",
+    de: "Wählen Sie Ihre Tuben und sehen Sie, was sie erreichen, was fehlt und in welcher Reihenfolge damit zu malen ist.",
+    fr: "Choisir vos tubes\u202f: ce qu’ils atteignent, ce qui manque, et dans quel ordre les employer.",
+    es: "Elija sus tubos: qué alcanzan, qué falta y en qué orden pintar con ellos.",
   },
   description: {
     en: "A chosen set of colours: its map, its gaps, and the order of layering.",
-    de: "Eine gewählte Reihe von Farben: ihre Karte, ihre Lücken und die Reihenfolge der Schichten.",
+    de: "Eine Auswahl von Farben: ihre Karte, ihre Lücken und die Reihenfolge der Schichten.",
     fr: "Un choix de couleurs\u202f: sa carte, ses manques, et l’ordre des couches.",
     es: "Un conjunto elegido de colores: su mapa, sus huecos, y el orden de las capas.",
   },
   without: {
     en: "Choosing a palette needs the page\u2019s script. The order of layering of the whole range is in the table below.",
-    de: "Um eine Palette zu wählen, braucht es das Skript der Seite. Die Reihenfolge der Schichten für das ganze Sortiment steht in der Tabelle unten.",
+    de: "Um eine Palette zu wählen, ist das Skript der Seite nötig. Die Reihenfolge der Schichten für das ganze Sortiment steht in der Tabelle unten.",
     fr: "Pour choisir une palette, il faut le script de la page. L’ordre des couches de toute la gamme est dans le tableau ci-dessous.",
     es: "Para elegir una paleta hace falta el script de la página. El orden de capas de toda la gama está en la tabla de abajo.",
   },
@@ -48,7 +48,7 @@ export const PALETTE = {
   levelName: (L: number) => alike(`L* ${L}`),
   share: (shares: readonly string[]) => ({
     en: `Of what the whole range reaches, yours reach ${en.listed(shares)}.`,
-    de: `Von dem, was das ganze Sortiment erreicht, erreichen Ihre ${de.listed(shares)}.`,
+    de: `Von dem, was das ganze Sortiment erreicht, erreichen Ihre Tuben ${de.listed(shares)}.`,
     fr: `De ce qu’atteint toute la gamme, vos tubes atteignent ${fr.listed(shares)}.`,
     es: `De lo que alcanza toda la gama, los suyos alcanzan ${es.listed(shares)}.`,
   }),
@@ -86,7 +86,7 @@ export const PALETTE = {
     },
     bring: {
       en: "What would bring it",
-      de: "Was es brächte",
+      de: "Was die Lücke schließt",
       fr: "Ce qui l’apporterait",
       es: "Qué lo traería",
     },
@@ -108,7 +108,7 @@ export const PALETTE = {
   },
   gapsNote: {
     en: "How far yours stop short of the range; two times in three within the \u00b1. Near: by less than \u0394E00\u00a08.",
-    de: "Wie weit Ihre hinter dem Sortiment zurückbleiben; in zwei von drei Fällen innerhalb des \u00b1. Nahe: um weniger als \u0394E00\u00a08.",
+    de: "Wie weit Ihre Tuben hinter dem Sortiment zurückbleiben; in zwei von drei Fällen innerhalb des \u00b1. Nahe: um weniger als \u0394E00\u00a08.",
     fr: "De combien vos tubes restent en deçà de la gamme\u202f; deux fois sur trois dans le \u00b1. Près\u202f: de moins de \u0394E00\u00a08.",
     es: "Cuánto les falta a los suyos para la gama; dos veces de cada tres dentro del \u00b1. Cerca: menos de \u0394E00\u00a08.",
   },
@@ -116,7 +116,7 @@ export const PALETTE = {
     en: "No gap that another of our tubes would fill.",
     de: "Keine Lücke, die eine andere unserer Tuben füllen würde.",
     fr: "Aucun manque qu’un autre de nos tubes comblerait.",
-    es: "Ningún hueco que llenara otro de nuestros tubos.",
+    es: "Ningún hueco que otro de nuestros tubos llenaría.",
   },
   tooFew: {
     en: "Choose two colours or more.",
@@ -144,9 +144,9 @@ export const PALETTE = {
   },
   orderNote: {
     en: "Fast and lean below, slow and fat above: in layers put a colour over one that stands before it, not under. Over one that holds more oil add a little medium to it.",
-    de: "Schnell und mager unten, langsam und fett oben: legen Sie in Schichten eine Farbe über eine, die vor ihr steht, nicht darunter. Über einer mit mehr Öl etwas Malmittel zugeben.",
-    fr: "Rapide et maigre dessous, lent et gras dessus\u202f: en couches, mettre une couleur sur une autre qui la précède ici, non dessous. Sur une couleur plus riche en huile, lui ajouter un peu de médium.",
-    es: "Rápido y magro debajo, lento y graso encima: por capas, ponga un color sobre otro que esté antes que él, no debajo. Sobre uno con más aceite, añádale un poco de médium.",
+    de: "Schnell und mager unten, langsam und fett oben: Legen Sie beim Malen in Schichten eine Farbe über eine, die in der Liste vor ihr steht, nicht darunter. Kommt sie über eine Farbe mit mehr Öl, etwas Malmittel zugeben.",
+    fr: "Rapide et maigre dessous, lent et gras dessus\u202f: en couches, mettre une couleur par-dessus celles qui la précèdent ici, non par-dessous. Sur une couleur plus riche en huile, lui ajouter un peu de médium.",
+    es: "Rápido y magro debajo, lento y graso encima: por capas, ponga un color encima de los que le preceden aquí, no debajo. Si va sobre uno con más aceite, añádale un poco de médium.",
   },
   columns: {
     colour: { en: "Colour", de: "Farbe", fr: "Couleur", es: "Color" },
@@ -168,8 +168,8 @@ export const PALETTE = {
   leaner: (below: string) => ({
     en: `leaner than ${below} below it: add a little medium`,
     de: `magerer als ${below} darunter: etwas Malmittel zugeben`,
-    fr: `plus maigre ${fr.than(below)} dessous\u202f: ajouter un peu de médium`,
-    es: `más magro que ${below} debajo: añada un poco de médium`,
+    fr: `plus maigre ${fr.than(below)}, qui est dessous\u202f: ajouter un peu de médium`,
+    es: `más magro que ${below}, que va debajo: añada un poco de médium`,
   }),
   print: {
     en: "Print this palette",

@@ -5,7 +5,7 @@ import type { Texts } from "../texts.ts";
 export const PERMANENCE = {
   exposed: (word: string, category: string) => ({
     en: `${upperFirst(word)}: it changed as much as category ${category} allows, in our own exposure.`,
-    de: `${upperFirst(word)}: in unserer eigenen Belichtung änderte sie sich so stark, wie Kategorie\u00a0${category} es zulässt.`,
+    de: `${upperFirst(word)}: In unserer eigenen Belichtung änderte sich die Farbe so stark, wie Kategorie\u00a0${category} es zulässt.`,
     fr: `${upperFirst(word)}\u202f: elle a changé autant que le permet la catégorie\u00a0${category}, dans notre propre exposition.`,
     es: `${upperFirst(word)}: cambió lo que permite la categoría\u00a0${category}, en nuestra propia exposición.`,
   }),
@@ -38,14 +38,14 @@ export const PERMANENCE = {
   },
   note: {
     en: "The limits of the categories are quoted from memory of the standard. A category proper needs the standard\u2019s own exposures.",
-    de: "Die Grenzen der Kategorien sind nach der Norm aus dem Gedächtnis zitiert. Eine Kategorie im eigentlichen Sinn braucht die Belichtungen der Norm.",
+    de: "Die Grenzen der Kategorien sind aus dem Gedächtnis nach der Norm zitiert. Eine Kategorie im eigentlichen Sinn setzt die Belichtungen der Norm voraus.",
     fr: "Les limites des catégories sont citées de mémoire d’après la norme. Une vraie catégorie demande les expositions de la norme elle-même.",
     es: "Los límites de las categorías se citan de memoria de la norma. Una categoría propiamente dicha necesita las exposiciones de la propia norma.",
   },
   none: {
     en: "Not known yet: no exposure, no word from the supplier, and nothing to expect from its pigments.",
-    de: "Noch nicht bekannt: keine Belichtung, keine Angabe des Lieferanten, und nichts, was die Pigmente erwarten ließen.",
-    fr: "Pas encore connu\u202f: ni exposition, ni indication du fournisseur, ni rien à prévoir d’après ses pigments.",
+    de: "Noch nicht bekannt: keine Belichtung, keine Angabe des Lieferanten und nichts, was die Pigmente erwarten ließen.",
+    fr: "Pas encore connu\u202f: ni exposition, ni indication du fournisseur, et rien à prévoir d’après ses pigments.",
     es: "Aún no se sabe: ni exposición, ni dato del proveedor, ni nada que prever por sus pigmentos.",
   },
 } satisfies Texts;

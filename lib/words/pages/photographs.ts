@@ -2,7 +2,7 @@ import type { Texts } from "../texts.ts";
 
 /** What stands beside photographs of paint. */
 export const PHOTOGRAPHS = {
-  heading: { en: "Pictures", de: "Im Bild", fr: "En image", es: "En imagen" },
+  heading: { en: "Pictures", de: "Fotos", fr: "En image", es: "En imagen" },
   of: {
     drawdown: {
       en: "Drawdown over black and white",
@@ -29,7 +29,7 @@ export const PHOTOGRAPHS = {
   /** Said in place of a picture whose record says nothing. */
   alt: (of: string, name: string) => ({
     en: `${of}: ${name}, a photograph`,
-    de: `${of}: ${name}, Fotografie`,
+    de: `${of}: ${name}, Foto`,
     fr: `${of}\u202f: ${name}, photographie`,
     es: `${of}: ${name}, fotografía`,
   }),
@@ -47,8 +47,8 @@ export const PHOTOGRAPHS = {
   },
   notation: {
     en: "Estimated from a photograph of the paint, corrected by patches that were read: no instrument has read it.",
-    de: "Nach einem Foto der Farbe geschätzt, das nach gemessenen Feldern korrigiert ist: kein Gerät hat sie gemessen.",
-    fr: "Estimé d’après une photographie de la peinture, corrigée par des plages mesurées : aucun instrument ne l’a mesurée.",
-    es: "Estimado según una fotografía de la pintura, corregida por muestras medidas: ningún instrumento la ha medido.",
+    de: "Nach einem Foto der Farbe geschätzt, das nach gemessenen Feldern korrigiert ist: Kein Gerät hat die Farbe gemessen.",
+    fr: "Estimé d’après une photographie de la peinture, corrigée d’après des plages mesurées\u202f: aucun instrument ne l’a mesurée.",
+    es: "Estimado según una fotografía de la pintura, corregida según muestras medidas: ningún instrumento la ha medido.",
   },
 } satisfies Texts;

@@ -1,7 +1,6 @@
 import type { DryingEffect } from "../../drying/chemistry-drying.ts";
 import type { ExpectedLightfastnessRow } from "../../permanence/expected-lightfastness.ts";
 import type { PigmentNature } from "../../hazard/studio/pigment-nature.ts";
-import { pigmentWord } from "../pigment-words.ts";
 import { upperFirst } from "../letter-case.ts";
 import { CHEMISTRIES, EXPECTED, wordOf } from "../closed-sets.ts";
 import { alike, type Texts } from "../texts.ts";
@@ -53,48 +52,28 @@ const DUST: Readonly<Record<PigmentNature, InEach>> = {
 export const PIGMENT_INDEX = {
   lead: {
     en: "What the colours are made from, and what we know of every Colour Index name used in artists' oil colours.",
-    de: "Woraus die Farben gemacht sind, und was wir von jedem Colour-Index-Namen wissen, der in Künstler-Ölfarben vorkommt.",
+    de: "Woraus die Farben bestehen und was wir von jedem Colour-Index-Namen wissen, der in Künstler-Ölfarben vorkommt.",
     fr: "De quoi sont faites les couleurs, et ce que nous savons de chaque nom du Colour Index employé dans les couleurs à l’huile pour artistes.",
     es: "De qué están hechos los colores, y lo que sabemos de cada nombre del Colour Index que se usa en los óleos para artistas.",
   },
   known: {
     en: "Open a name for its chemistry, density, oil absorption, drying, light, opacity and what harms it. Most of it is recalled from handbooks, so it is a wide range or a class: plan by it, promise nothing by it. Our own figures are on the page of each pigment.",
-    de: "Öffnen Sie einen Namen für Chemie, Dichte, Ölzahl, Trocknung, Licht, Deckvermögen und was ihm schadet. Das meiste ist aus dem Gedächtnis nach Handbüchern angegeben und daher ein weiter Bereich oder eine Klasse: gut zum Planen, nicht zum Versprechen. Unsere eigenen Werte stehen auf der Seite jedes Pigments.",
-    fr: "Ouvrir un nom pour sa chimie, sa masse volumique, sa prise d’huile, son séchage, sa tenue à la lumière, son opacité et ce qui lui nuit. La plupart de cela vient des manuels, de mémoire\u202f: c’est un large intervalle ou une classe\u202f; on peut s’en servir pour prévoir, non pour promettre. Nos propres chiffres sont sur la page de chaque pigment.",
-    es: "Abra un nombre para ver su química, densidad, absorción de aceite, secado, luz, opacidad y lo que le perjudica. La mayor parte viene de manuales, de memoria, así que es un intervalo amplio o una clase: sirve para planear, no para prometer. Nuestras propias cifras están en la página de cada pigmento.",
+    de: "Öffnen Sie einen Namen für Chemie, Dichte, Ölzahl, Trocknung, Lichtechtheit, Deckvermögen und Empfindlichkeit. Das meiste ist aus dem Gedächtnis nach Handbüchern angegeben und daher ein weiter Bereich oder eine Klasse: gut zum Planen, nicht zum Versprechen. Unsere eigenen Werte stehen auf der Seite jedes Pigments.",
+    fr: "Ouvrir un nom pour sa chimie, sa masse volumique, sa prise d’huile, son séchage, sa tenue à la lumière, son opacité et ce qui lui nuit. La plupart de ces données viennent des manuels, de mémoire\u202f: ce sont de larges intervalles ou des classes. Elles servent à prévoir, non à promettre. Nos propres chiffres sont sur la page de chaque pigment.",
+    es: "Abra un nombre para ver su química, densidad, absorción de aceite, secado, solidez a la luz, opacidad y lo que le perjudica. La mayor parte de estos datos viene de manuales, de memoria, así que son intervalos amplios o clases: sirven para planear, no para prometer. Nuestras propias cifras están en la página de cada pigmento.",
   },
   knownHeading: (count: number) => ({
     en: `Known by Colour Index name (${count})`,
     de: `Nach Colour-Index-Name bekannt (${count})`,
-    fr: `Connus par leur nom au Colour Index (${count})`,
+    fr: `Connus par leur nom du Colour Index (${count})`,
     es: `Conocidos por su nombre del Colour Index (${count})`,
   }),
-  summary: (name: string, called: string | undefined, isOwn: boolean) => ({
-    en: [name, called, isOwn ? "one of ours" : undefined]
-      .filter((part) => part !== undefined)
-      .join(" \u00b7 "),
-    de: [
-      name,
-      called === undefined ? undefined : pigmentWord(called, "de"),
-      isOwn ? "eines von unseren" : undefined,
-    ]
-      .filter((part) => part !== undefined)
-      .join(" \u00b7 "),
-    fr: [
-      name,
-      called === undefined ? undefined : pigmentWord(called, "fr"),
-      isOwn ? "l’un des nôtres" : undefined,
-    ]
-      .filter((part) => part !== undefined)
-      .join(" \u00b7 "),
-    es: [
-      name,
-      called === undefined ? undefined : pigmentWord(called, "es"),
-      isOwn ? "uno de los nuestros" : undefined,
-    ]
-      .filter((part) => part !== undefined)
-      .join(" \u00b7 "),
-  }),
+  ownOne: {
+    en: "one of ours",
+    de: "eines von unseren",
+    fr: "l’un des nôtres",
+    es: "uno de los nuestros",
+  },
   nothing: {
     en: "We know no more than its name.",
     de: "Wir wissen nicht mehr als den Namen.",
@@ -108,10 +87,10 @@ export const PIGMENT_INDEX = {
     es: `No indicado: ${names.join(", ")}.`,
   }),
   facts: {
-    alsoCalled: { en: "Also called", de: "Auch genannt", fr: "Dit aussi", es: "También llamado" },
+    alsoCalled: { en: "Also called", de: "Auch genannt", fr: "Autres noms", es: "Otros nombres" },
     chemistry: { en: "Chemistry", de: "Chemie", fr: "Chimie", es: "Química" },
     metals: { en: "Metals", de: "Metalle", fr: "Métaux", es: "Metales" },
-    mineral: { en: "As a mineral", de: "Als Mineral", fr: "Comme minéral", es: "Como mineral" },
+    mineral: { en: "As a mineral", de: "Als Mineral", fr: "Minéral", es: "Mineral" },
     year: { en: "Introduced", de: "Eingeführt", fr: "Introduit en", es: "Introducido en" },
     density: { en: "Density", de: "Dichte", fr: "Masse volumique", es: "Densidad" },
     oilAbsorption: {
@@ -165,7 +144,7 @@ export const PIGMENT_INDEX = {
   },
   drying: (chemistry: string, effect: DryingEffect, days: string) => ({
     en: `counts as ${chemistry} and ${EFFECTS[effect].en}: alone in linseed oil touch dry in ${days}`,
-    de: `zählt als ${wordOf(CHEMISTRIES, chemistry, "de")} und ${EFFECTS[effect].de}: allein in Leinöl ${days} bis grifftrocken`,
+    de: `gilt als ${wordOf(CHEMISTRIES, chemistry, "de")} und ${EFFECTS[effect].de}: allein in Leinöl ${days} bis grifftrocken`,
     fr: `compte comme ${wordOf(CHEMISTRIES, chemistry, "fr")} et ${EFFECTS[effect].fr}\u202f: seul dans l’huile de lin, sec au toucher en ${days}`,
     es: `cuenta como ${wordOf(CHEMISTRIES, chemistry, "es")} y ${EFFECTS[effect].es}: solo en aceite de linaza, seco al tacto en ${days}`,
   }),

@@ -18,7 +18,7 @@ export const PIGMENT = {
     en: "share not recorded",
     de: "Anteil nicht aufgezeichnet",
     fr: "part non consignée",
-    es: "parte no registrada",
+    es: "proporción no registrada",
   },
   caption: (name: string) => ({
     en: `${name}, dry`,
@@ -34,7 +34,7 @@ export const PIGMENT = {
       en: "A bench test",
       de: "Ein Versuch an der Werkbank",
       fr: "Un essai à l’établi",
-      es: "Una prueba de mesa",
+      es: "Una prueba en la mesa de trabajo",
     },
   },
   particle: (size: string | undefined, shape: string | undefined, index?: string) => ({
@@ -51,11 +51,11 @@ export const PIGMENT = {
       .filter((part) => part !== undefined)
       .join(", "),
   }),
-  size: (um: string) => alike(`${um} \u00b5m`),
+  size: (um: string) => ({ ...alike(`${um}\u00a0\u00b5m`), en: `${um} \u00b5m` }),
   nothing: {
     en: "We have written down nothing more about it.",
-    de: "Mehr haben wir darüber nicht aufgeschrieben.",
+    de: "Mehr haben wir darüber nicht aufgezeichnet.",
     fr: "Nous n’en avons rien noté de plus.",
-    es: "No hemos anotado nada más de él.",
+    es: "No hemos anotado nada más sobre él.",
   },
 } satisfies Texts;

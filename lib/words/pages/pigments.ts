@@ -19,14 +19,14 @@ export const PIGMENTS = {
   handling: {
     en: "Handling the dry pigment",
     de: "Umgang mit dem trockenen Pigment",
-    fr: "Manier le pigment sec",
-    es: "Manejar el pigmento seco",
+    fr: "Manipuler le pigment sec",
+    es: "Manipular el pigmento seco",
   },
   noColours: {
     en: "No colour is made from it.",
-    de: "Keine Farbe ist daraus gemacht.",
+    de: "Keine Farbe wird daraus hergestellt.",
     fr: "Aucune couleur n’en est faite.",
-    es: "Ningún color está hecho de él.",
+    es: "Ningún color está hecho con él.",
   },
   caption: {
     en: "Dry pigments",

@@ -20,8 +20,8 @@ export const RANGE_MAP = {
   }),
   lead: {
     en: "Where our colours lie, how they turn as they are let down, and how far mixtures of them reach.",
-    de: "Wo unsere Farben liegen, wie sie sich beim Aufhellen verschieben, und wie weit ihre Mischungen reichen.",
-    fr: "Où sont nos couleurs, comment elles tournent en se dégradant, et jusqu’où vont leurs mélanges.",
+    de: "Wo unsere Farben liegen, wie sie sich beim Aufhellen verschieben und wie weit ihre Mischungen reichen.",
+    fr: "Où se situent nos couleurs, comment elles virent quand on les coupe de blanc, et jusqu’où vont leurs mélanges.",
     es: "Dónde están nuestros colores, cómo viran al rebajarlos, y hasta dónde llegan sus mezclas.",
   },
   description: {
@@ -81,7 +81,7 @@ export const RANGE_MAP = {
     en: `Lines without a gap: L* 30; long dashes: L* 50; short dashes: L* 70. What lies inside a line can be mixed; the line itself is a prediction, within \u0394E00 ${p68} two times in three.`,
     de: `Durchgezogene Linien: L* 30; lange Striche: L* 50; kurze Striche: L* 70. Was innerhalb einer Linie liegt, lässt sich mischen; die Linie selbst ist eine Vorhersage, in zwei von drei Fällen innerhalb von \u0394E00 ${p68}.`,
     fr: `Lignes pleines\u202f: L* 30\u202f; longs tirets\u202f: L* 50\u202f; tirets courts\u202f: L* 70. Ce qui est à l’intérieur d’une ligne peut s’obtenir par mélange\u202f; la ligne elle-même est une prévision, à \u0394E00 ${p68} près deux fois sur trois.`,
-    es: `Líneas continuas: L* 30; trazos largos: L* 50; trazos cortos: L* 70. Lo que queda dentro de una línea puede mezclarse; la línea misma es una previsión, dentro de \u0394E00 ${p68} dos veces de cada tres.`,
+    es: `Líneas continuas: L* 30; trazos largos: L* 50; trazos cortos: L* 70. Lo que queda dentro de una línea puede obtenerse por mezcla; la línea misma es una previsión, con un error de \u0394E00 ${p68} como máximo dos veces de cada tres.`,
   }),
   without: {
     en: "Without which colour?",
@@ -91,9 +91,9 @@ export const RANGE_MAP = {
   },
   withoutSaid: (name: string, shares: readonly string[]) => ({
     en: `Without ${en.within(name)} the range is smaller (dotted lines) by ${en.listed(shares)}: areas, right two times in three within the \u00b1.`,
-    de: `Ohne ${de.within(name)} ist das Sortiment kleiner (gepunktete Linien) um ${de.listed(shares)}: Flächen, in zwei von drei Fällen innerhalb des \u00b1 richtig.`,
-    fr: `Sans ${fr.within(name)} la gamme est plus petite (lignes pointillées) de ${fr.listed(shares)}\u202f: des aires, justes deux fois sur trois dans le \u00b1.`,
-    es: `Sin ${es.within(name)} la gama es menor (líneas de puntos) en ${es.listed(shares)}: áreas, acertadas dos veces de cada tres dentro del \u00b1.`,
+    de: `Ohne ${de.within(name)} ist das Sortiment um ${de.listed(shares)} kleiner (gepunktete Linien): Flächen, in zwei von drei Fällen innerhalb des \u00b1 richtig.`,
+    fr: `Sans ${fr.within(name)} la gamme est plus petite (lignes pointillées) de ${fr.listed(shares)}\u202f: ce sont des aires, justes deux fois sur trois dans le \u00b1.`,
+    es: `Sin ${es.within(name)} la gama es menor (líneas de puntos) en ${es.listed(shares)}: son áreas, acertadas dos veces de cada tres dentro del \u00b1.`,
   }),
   withoutAt: (share: string, L: number) => ({
     en: `${share} at L* ${L}`,
@@ -103,7 +103,7 @@ export const RANGE_MAP = {
   }),
   withoutNothing: (name: string) => ({
     en: `Without ${en.within(name)} the range reaches as far: others make its hues.`,
-    de: `Ohne ${de.within(name)} reicht das Sortiment ebenso weit: andere Farben ergeben dieselben Bunttöne.`,
+    de: `Ohne ${de.within(name)} reicht das Sortiment ebenso weit: Andere Farben ergeben dieselben Bunttöne.`,
     fr: `Sans ${fr.within(name)} la gamme va aussi loin\u202f: d’autres donnent ses teintes.`,
     es: `Sin ${es.within(name)} la gama llega igual de lejos: otros dan sus matices.`,
   }),
@@ -130,14 +130,14 @@ export const RANGE_MAP = {
     note: {
       en: "Share of the area within the outline that only this colour reaches; two times in three within the \u00b1. No less: less than we can tell.",
       de: "Anteil der Fläche im Umriss, den nur diese Farbe erreicht; in zwei von drei Fällen innerhalb des \u00b1. Nicht kleiner: weniger, als sich unterscheiden lässt.",
-      fr: "Part de l’aire du contour que seule cette couleur atteint\u202f; deux fois sur trois dans le \u00b1. Pas moins\u202f: moins que nous ne distinguons.",
-      es: "Parte del área del contorno que solo alcanza este color; dos veces de cada tres dentro del \u00b1. No menor: menos de lo que distinguimos.",
+      fr: "Part de l’aire du contour que seule cette couleur atteint\u202f; deux fois sur trois dans le \u00b1. Pas moins\u202f: moins que ce que nous pouvons distinguer.",
+      es: "Proporción del área del contorno que solo alcanza este color; dos veces de cada tres dentro del \u00b1. No menor: menos de lo que podemos distinguir.",
     },
     none: { en: "no less", de: "nicht kleiner", fr: "pas moins", es: "no menor" },
     others: (names: readonly string[]) => ({
       en: `As far as we can tell, the range reaches as far without ${names.length === 1 ? "" : "any one of "}${en.listed(names)}.`,
       de: `Soweit sich das sagen lässt, reicht das Sortiment ebenso weit ohne ${names.length === 1 ? "" : "eine der folgenden: "}${de.listed(names)}.`,
-      fr: `Autant que nous puissions dire, la gamme va aussi loin sans ${names.length === 1 ? "" : "l’une quelconque de ces couleurs\u202f: "}${fr.listed(names)}.`,
+      fr: `Pour autant que nous puissions le dire, la gamme va aussi loin sans ${names.length === 1 ? "" : "l’une quelconque de ces couleurs\u202f: "}${fr.listed(names)}.`,
       es: `Hasta donde podemos decir, la gama llega igual de lejos sin ${names.length === 1 ? "" : "uno cualquiera de estos: "}${es.listed(names)}.`,
     }),
   },

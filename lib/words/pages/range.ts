@@ -3,8 +3,8 @@ import type { Texts } from "../texts.ts";
 /** A colour beside the rest of the range. */
 export const RANGE = {
   ends: {
-    low: { en: "least", de: "am wenigsten", fr: "le moins", es: "el que menos" },
-    high: { en: "most", de: "am meisten", fr: "le plus", es: "el que más" },
+    low: { en: "least", de: "am wenigsten", fr: "minimum", es: "mínimo" },
+    high: { en: "most", de: "am meisten", fr: "maximum", es: "máximo" },
   },
   sameColour: {
     en: "Alike from the tube",

@@ -29,7 +29,7 @@ export const RECIPES = {
   },
   without: {
     en: "Looking for recipes needs the page\u2019s script. What we looked up beforehand is in the tables below.",
-    de: "Um Rezepte zu suchen, braucht es das Skript der Seite. Was wir im Voraus gesucht haben, steht in den Tabellen unten.",
+    de: "Um Rezepte zu suchen, ist das Skript der Seite nötig. Was wir im Voraus gesucht haben, steht in den Tabellen unten.",
     fr: "Pour chercher des recettes, il faut le script de la page. Ce que nous avons cherché d’avance est dans les tableaux ci-dessous.",
     es: "Para buscar recetas hace falta el script de la página. Lo que buscamos de antemano está en las tablas de abajo.",
   },
@@ -54,8 +54,8 @@ export const RECIPES = {
   file: {
     en: "Or a reading of your own (.csv, .cgats, .txt, .cxf)",
     de: "Oder eine eigene Messung (.csv, .cgats, .txt, .cxf)",
-    fr: "Ou une mesure à vous (.csv, .cgats, .txt, .cxf)",
-    es: "O una medición propia (.csv, .cgats, .txt, .cxf)",
+    fr: "Ou votre propre mesure (.csv, .cgats, .txt, .cxf)",
+    es: "O una medición suya (.csv, .cgats, .txt, .cxf)",
   },
   column: {
     en: "Which reading of the file",
@@ -66,8 +66,8 @@ export const RECIPES = {
   percent: {
     en: "The file gives percent",
     de: "Die Datei gibt Prozent an",
-    fr: "Le fichier donne des pour-cent",
-    es: "El archivo da tantos por ciento",
+    fr: "Le fichier est en pour cent",
+    es: "El archivo está en tanto por ciento",
   },
   choose: { en: "choose", de: "wählen", fr: "choisir", es: "elegir" },
   origin: {
@@ -79,7 +79,7 @@ export const RECIPES = {
     },
     reading: {
       en: "as your file reads",
-      de: "wie Ihre Datei misst",
+      de: "wie in Ihrer Datei gemessen",
       fr: "telle que la donne votre fichier",
       es: "tal como lo da su archivo",
     },
@@ -107,7 +107,7 @@ export const RECIPES = {
   white: { en: "White", de: "Weiß", fr: "Blanc", es: "Blanco" },
   anyWhite: {
     en: "any of our whites",
-    de: "jedes unserer Weiß",
+    de: "beliebiges Weiß von uns",
     fr: "l’un de nos blancs",
     es: "cualquiera de nuestros blancos",
   },
@@ -127,7 +127,7 @@ export const RECIPES = {
   lightfastness: {
     en: "Lasts at least",
     de: "Lichtechtheit mindestens",
-    fr: "Tenue au moins",
+    fr: "Tenue minimale",
     es: "Solidez mínima",
   },
   lightfastnessChoices: [
@@ -163,9 +163,9 @@ export const RECIPES = {
   ],
   price: {
     en: "At most, for 10 ml",
-    de: "Höchstens, für 10 ml",
-    fr: "Au plus, pour 10 ml",
-    es: "Como máximo, por 10 ml",
+    de: "Höchstens, für 10\u00a0ml",
+    fr: "Au plus, pour 10\u00a0ml",
+    es: "Como máximo, por 10\u00a0ml",
   },
   four: {
     en: "up to four colours (slower)",
@@ -179,9 +179,9 @@ export const RECIPES = {
     fr: "aussi sans blanc",
     es: "también sin blanco",
   },
-  leaveOut: { en: "Leave out", de: "Auslassen", fr: "Laisser de côté", es: "Dejar fuera" },
+  leaveOut: { en: "Leave out", de: "Weglassen", fr: "Laisser de côté", es: "Dejar fuera" },
   mustHold: { en: "Must hold", de: "Muss enthalten", fr: "Doit contenir", es: "Debe contener" },
-  order: { en: "First come", de: "Zuerst kommen", fr: "D’abord", es: "Primero" },
+  order: { en: "First come", de: "Zuerst", fr: "D’abord", es: "Primero" },
   orders: {
     fewest: {
       en: "the fewest paints",
@@ -210,8 +210,8 @@ export const RECIPES = {
     lamps: {
       en: "those that hold under lamps",
       de: "die unter Lampen halten",
-      fr: "celles qui tiennent sous les lampes",
-      es: "las que se mantienen bajo lámparas",
+      fr: "celles qui gardent leur couleur à la lampe",
+      es: "las que mantienen su color a la luz de lámparas",
     },
     price: {
       en: "the cheapest",
@@ -228,7 +228,7 @@ export const RECIPES = {
   },
   looking: (tried: number) => ({
     en: `Looking\u2026 ${tried} mixtures tried.`,
-    de: `Suche läuft… ${tried} Mischungen durchgerechnet.`,
+    de: `Suche läuft\u00a0… ${tried} Mischungen durchgerechnet.`,
     fr: `Recherche\u2026 ${tried} mélanges examinés.`,
     es: `Buscando\u2026 ${tried} mezclas probadas.`,
   }),
@@ -237,25 +237,25 @@ export const RECIPES = {
       ? {
           en: `${within === 1 ? "One mixture" : `${isAtLeast ? "At least " : ""}${within} mixtures`} may be this colour, as far as we can tell; ${near === 1 ? "one more comes" : `${near} more come`} near. ${tried} were tried.`,
           de: `${within === 1 ? "Eine Mischung kann" : `${isAtLeast ? "Mindestens " : ""}${within} Mischungen können`} diese Farbe sein, soweit sich das sagen lässt; ${near === 1 ? "eine weitere kommt" : `${near} weitere kommen`} nahe. ${tried} wurden durchgerechnet.`,
-          fr: `${within === 1 ? "Un mélange peut" : `${isAtLeast ? "Au moins " : ""}${within} mélanges peuvent`} être cette couleur, autant que nous puissions dire\u202f; ${near === 1 ? "un de plus en approche" : `${near} de plus en approchent`}. ${tried} ont été examinés.`,
+          fr: `${within === 1 ? "Un mélange peut" : `${isAtLeast ? "Au moins " : ""}${within} mélanges peuvent`} être cette couleur, pour autant que nous puissions le dire\u202f; ${near === 1 ? "un de plus en approche" : `${near} de plus en approchent`}. ${tried} ont été examinés.`,
           es: `${within === 1 ? "Una mezcla puede" : `${isAtLeast ? "Al menos " : ""}${within} mezclas pueden`} ser este color, hasta donde podemos decir; ${near === 1 ? "otra se acerca" : `otras ${near} se acercan`}. Se probaron ${tried}.`,
         }
       : near > 0
         ? {
             en: `None is this colour; ${near === 1 ? "one comes" : `${near} come`} near. ${tried} were tried.`,
-            de: `Keine ist diese Farbe; ${near === 1 ? "eine kommt" : `${near} kommen`} nahe. ${tried} wurden durchgerechnet.`,
+            de: `Keine Mischung ist genau diese Farbe; ${near === 1 ? "eine kommt" : `${near} kommen`} nahe. ${tried} wurden durchgerechnet.`,
             fr: `Aucun n’est cette couleur\u202f; ${near === 1 ? "un seul en approche" : `${near} en approchent`}. ${tried} ont été examinés.`,
             es: `Ninguna es este color; ${near === 1 ? "una se acerca" : `${near} se acercan`}. Se probaron ${tried}.`,
           }
         : {
             en: `None comes near. ${tried} were tried.`,
-            de: `Keine kommt nahe. ${tried} wurden durchgerechnet.`,
+            de: `Keine Mischung kommt nahe. ${tried} wurden durchgerechnet.`,
             fr: `Aucun n’en approche. ${tried} ont été examinés.`,
             es: `Ninguna se acerca. Se probaron ${tried}.`,
           },
   quickest: (days: Interval) => ({
     en: `The quickest that comes near and keeps to your other wishes is touch dry in ${en.dayCount(days)}, an estimate.`,
-    de: `Die schnellste, die nahekommt und Ihre übrigen Wünsche erfüllt, ist in ${de.dayCount(days, "dative")} grifftrocken, eine Schätzung.`,
+    de: `Die am schnellsten trocknende Mischung, die nahekommt und Ihre übrigen Wünsche erfüllt, ist in ${de.dayCount(days, "dative")} grifftrocken (Schätzung).`,
     fr: `La plus rapide de celles qui approchent et respectent vos autres souhaits est sèche au toucher en ${fr.dayCount(days)}, estimés.`,
     es: `La más rápida de las que se acercan y cumplen sus demás deseos está seca al tacto en ${es.dayCount(days)}, estimados.`,
   }),
@@ -274,8 +274,8 @@ export const RECIPES = {
   within: {
     en: "These may be it: nearer than we can tell",
     de: "Diese können es sein: näher, als sich unterscheiden lässt",
-    fr: "Ceux-ci peuvent l’être\u202f: plus proches que nous ne pouvons distinguer",
-    es: "Estas pueden serlo: más cerca de lo que podemos distinguir",
+    fr: "Ceux-ci peuvent l’être\u202f: nous ne pouvons pas les en distinguer",
+    es: "Estas pueden serlo: no podemos distinguirlas de él",
   },
   near: {
     en: "These come near",
@@ -285,7 +285,7 @@ export const RECIPES = {
   },
   none: {
     en: "No mixture of our paints comes near this colour with these wishes.",
-    de: "Keine Mischung unserer Farben kommt mit diesen Wünschen der Farbe nahe.",
+    de: "Keine Mischung unserer Farben, die diese Wünsche erfüllt, kommt der Farbe nahe.",
     fr: "Aucun mélange de nos peintures n’approche de cette couleur avec ces souhaits.",
     es: "Ninguna mezcla de nuestras pinturas se acerca a este color con estos deseos.",
   },
@@ -297,8 +297,8 @@ export const RECIPES = {
   },
   failed: {
     en: "The search stopped by an error of ours. Load the page again.",
-    de: "Die Suche brach wegen eines Fehlers bei uns ab. Laden Sie die Seite neu.",
-    fr: "La recherche s’est arrêtée par une erreur de notre part. Recharger la page.",
+    de: "Die Suche wurde wegen eines Fehlers bei uns abgebrochen. Laden Sie die Seite neu.",
+    fr: "La recherche s’est arrêtée à cause d’une erreur de notre part. Recharger la page.",
     es: "La búsqueda se detuvo por un error nuestro. Vuelva a cargar la página.",
   },
   more: { en: "Show more", de: "Mehr zeigen", fr: "En montrer plus", es: "Mostrar más" },
@@ -319,7 +319,7 @@ export const RECIPES = {
   replaces: {
     heading: {
       en: "What replaces it",
-      de: "Was sie ersetzt",
+      de: "Ersatz",
       fr: "Ce qui la remplace",
       es: "Qué lo sustituye",
     },
@@ -343,7 +343,7 @@ export const RECIPES = {
     }),
     caption: (name: string) => ({
       en: `In place of ${en.within(name)}, and what changes`,
-      de: `Anstelle von ${de.within(name)}, und was sich ändert`,
+      de: `Anstelle von ${de.within(name)} und was sich dadurch ändert`,
       fr: `À la place ${fr.of(fr.within(name))}, et ce qui change`,
       es: `En lugar de ${es.within(name)}, y qué cambia`,
     }),
@@ -374,15 +374,15 @@ export const RECIPES = {
     },
     noneKnown: {
       en: "We have no colour near it that is known to be free of lead and cadmium; what is not classified yet was left out.",
-      de: "Keine unserer Farben, von der bekannt ist, dass sie weder Blei noch Cadmium enthält, kommt ihr nahe; was noch nicht eingestuft ist, blieb außer Betracht.",
+      de: "Von unseren Farben, die nach unseren Unterlagen weder Blei noch Cadmium enthalten, kommt ihr keine nahe; was noch nicht eingestuft ist, wurde nicht berücksichtigt.",
       fr: "Aucune de nos couleurs que nous savons exemptes de plomb et de cadmium n’en approche\u202f; ce qui n’est pas encore classé est laissé de côté.",
       es: "Ninguno de nuestros colores que sabemos sin plomo ni cadmio se le acerca; lo que aún no está clasificado queda fuera.",
     },
     note: {
       en: "Compared are the masstones: a \u0394E00 of about 1 is hard to see side by side. In tints the strength may be another. Single tubes are as read, mixtures predicted.",
-      de: "Verglichen sind die Volltöne: ein \u0394E00 von etwa 1 ist nebeneinander kaum zu sehen. In Aufhellungen kann die Farbstärke eine andere sein. Einzelne Tuben sind gemessen, Mischungen vorhergesagt.",
-      fr: "On compare les tons pleins\u202f: un \u0394E00 de 1 environ se voit à peine côte à côte. Dans les dégradés, la force peut différer. Les tubes simples sont tels que mesurés, les mélanges prévus.",
-      es: "Se comparan los tonos plenos: un \u0394E00 de 1 más o menos apenas se ve lado a lado. En los rebajes la fuerza puede ser otra. Los tubos solos son tal como se midieron, las mezclas previstas.",
+      de: "Verglichen sind die Volltöne: Ein \u0394E00 von etwa 1 ist nebeneinander kaum zu sehen. In Aufhellungen kann die Farbstärke eine andere sein. Einzelne Tuben sind gemessen, Mischungen vorhergesagt.",
+      fr: "On compare les tons pleins\u202f: un \u0394E00 d’environ 1 se voit à peine côte à côte. Dans les dégradés, la force peut différer. Les tubes simples sont donnés tels que mesurés, les mélanges sont prévus.",
+      es: "Se comparan los tonos plenos: un \u0394E00 de 1 más o menos apenas se ve lado a lado. En los rebajes la fuerza puede ser otra. Los tubos solos se dan tal como se midieron; las mezclas, previstas.",
     },
     more: {
       en: "Other recipes, by your own wishes",

@@ -6,11 +6,11 @@ import * as fr from "../fr/phrases.ts";
 import * as es from "../es/phrases.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 
 const HOW_IT_HIDES = {
   en: "How it hides",
-  de: "Wie sie deckt",
+  de: "Deckvermögen",
   fr: "Comment elle couvre",
   es: "Cómo cubre",
 };
@@ -88,19 +88,19 @@ export const SHEET_PAGE = {
   extenderSentence: {
     en: "A medium for glazes and for body, not a white.",
     de: "Ein Malmittel für Lasuren und für mehr Körper, kein Weiß.",
-    fr: "Un médium pour les glacis et pour le corps, non un blanc.",
+    fr: "Un médium pour les glacis et pour donner du corps, non un blanc.",
     es: "Un médium para veladuras y para dar cuerpo, no un blanco.",
   },
   notTried: {
     en: "Not yet tried in white.",
     de: "Noch in keinem Weiß erprobt.",
-    fr: "Pas encore essayée dans le blanc.",
-    es: "Aún no probado en blanco.",
+    fr: "Pas encore essayée dans un blanc.",
+    es: "Aún no probado en un blanco.",
   },
   noPrice: (markets: readonly string[]) => ({
     en: `No price here: it may not be sold freely in ${en.listed(markets)}.`,
-    de: `Kein Preis hier: nicht frei verkäuflich in: ${de.listed(markets)}.`,
-    fr: `Pas de prix ici\u202f: la vente n’en est pas libre en tout lieu (${fr.listed(markets)}).`,
+    de: `Kein Preis, da nicht frei verkäuflich (${de.listed(markets)}).`,
+    fr: `Pas de prix ici\u202f: la vente n’en est pas libre partout (marchés\u202f: ${fr.listed(markets)}).`,
     es: `Aquí no hay precio: no puede venderse libremente en ${es.listed(markets)}.`,
   }),
   notForSale: {
@@ -147,25 +147,25 @@ export const SHEET_PAGE = {
     "coat-hides-as-drawn": {
       en: "Hides as drawn",
       de: "Deckt im Aufstrich",
-      fr: "Couvre tel qu’appliqué",
+      fr: "Couvre telle qu’appliquée",
       es: "Cubre tal como se aplicó",
     },
     "masstone-by-both-grounds": {
       en: "Shows through as drawn",
       de: "Deckt im Aufstrich nicht",
-      fr: "Ne couvre pas tel qu’appliqué",
+      fr: "Ne couvre pas telle qu’appliquée",
       es: "No cubre tal como se aplicó",
     },
     "masstone-is-a-film": {
       en: "Shows through as drawn",
       de: "Deckt im Aufstrich nicht",
-      fr: "Ne couvre pas tel qu’appliqué",
+      fr: "Ne couvre pas telle qu’appliquée",
       es: "No cubre tal como se aplicó",
     },
   } as Readonly<Record<string, InEach>>,
   dries: {
     fast: { en: "Fast", de: "Schnell", fr: "Vite", es: "Deprisa" },
-    medium: { en: "Moderately fast", de: "Mittel", fr: "Moyennement", es: "A ritmo medio" },
+    medium: { en: "Moderately fast", de: "Mittelschnell", fr: "Moyennement", es: "A ritmo medio" },
     slow: { en: "Slowly", de: "Langsam", fr: "Lentement", es: "Despacio" },
     "very slow": {
       en: "Very slowly",
@@ -175,11 +175,11 @@ export const SHEET_PAGE = {
     },
   },
   oil: {
-    "very low": { en: "Very low", de: "Sehr wenig", fr: "Très peu", es: "Muy poco" },
-    low: { en: "Low", de: "Wenig", fr: "Peu", es: "Poco" },
-    medium: { en: "Medium", de: "Mittel", fr: "Moyen", es: "Medio" },
-    high: { en: "High", de: "Viel", fr: "Beaucoup", es: "Mucho" },
-    "very high": { en: "Very high", de: "Sehr viel", fr: "Énormément", es: "Muchísimo" },
+    "very low": { en: "Very low", de: "sehr wenig", fr: "Très peu", es: "Muy poco" },
+    low: { en: "Low", de: "wenig", fr: "Peu", es: "Poco" },
+    medium: { en: "Medium", de: "mittel", fr: "Moyen", es: "Medio" },
+    high: { en: "High", de: "viel", fr: "Beaucoup", es: "Mucho" },
+    "very high": { en: "Very high", de: "sehr viel", fr: "Énormément", es: "Muchísimo" },
   },
 
   /** In place of a strength, of what only lengthens a paint. */
@@ -216,8 +216,8 @@ export const SHEET_PAGE = {
     }),
     own: (category: string) => ({
       en: `our own window test: it changed as category ${category} allows; worth more than a supplier\u2019s word, less than the standard\u2019s test`,
-      de: `eigene Prüfung im Fenster: änderte sich so stark, wie Kategorie\u00a0${category} es zulässt; zählt mehr als die Angabe eines Lieferanten, weniger als die Prüfung der Norm`,
-      fr: `notre propre essai à la fenêtre\u202f: a changé comme le permet la catégorie\u00a0${category}\u202f; vaut plus que la parole d’un fournisseur, moins que l’essai de la norme`,
+      de: `eigene Prüfung am Fenster: änderte sich so stark, wie Kategorie\u00a0${category} es zulässt; zählt mehr als die Angabe eines Lieferanten, weniger als die Prüfung nach der Norm`,
+      fr: `notre propre essai à la fenêtre\u202f: elle a changé autant que le permet la catégorie\u00a0${category}\u202f; cela vaut plus que la parole d’un fournisseur, moins que l’essai de la norme`,
       es: `nuestro propio ensayo en la ventana: cambió lo que permite la categoría\u00a0${category}; vale más que la palabra de un proveedor, menos que el ensayo de la norma`,
     }),
     expected: {
@@ -228,7 +228,7 @@ export const SHEET_PAGE = {
     },
     film: (film: string) => ({
       en: `${film} of dry film hides black and white`,
-      de: `${film} trockener Film decken Schwarz und Weiß`,
+      de: `ein trockener Film von ${film} deckt Schwarz und Weiß`,
       fr: `${film} de film sec couvrent le noir et le blanc`,
       es: `${film} de película seca cubren el negro y el blanco`,
     }),
@@ -240,7 +240,7 @@ export const SHEET_PAGE = {
     },
     byDarkness: (hides: string) => ({
       en: `${hides}, by its darkness`,
-      de: `${hides}, durch ihre Dunkelheit`,
+      de: `${hides}, durch seine Dunkelheit`,
       fr: `${hides}, parce qu’elle est sombre`,
       es: `${hides}, por oscura`,
     }),
@@ -292,8 +292,8 @@ export const SHEET_PAGE = {
     }),
     reference: {
       en: "others are measured against it",
-      de: "daran werden die anderen gemessen",
-      fr: "les autres lui sont comparés",
+      de: "mit ihr werden die anderen verglichen",
+      fr: "les autres lui sont comparées",
       es: "los demás se comparan con él",
     },
     oil: (grams: string) => ({
@@ -317,32 +317,32 @@ export const SHEET_PAGE = {
     lighter: {
       en: "lighter than a middle tone by itself",
       de: "von sich aus heller als ein Mittelton",
-      fr: "plus clair qu’un ton moyen par lui-même",
-      es: "más claro que un tono medio por sí mismo",
+      fr: "déjà plus claire qu’un ton moyen",
+      es: "ya de por sí más claro que un tono medio",
     },
     never: {
       en: "no film that anybody lays hides black and white",
       de: "kein üblicher Film deckt Schwarz und Weiß",
-      fr: "aucun film usuel ne couvre le noir et le blanc",
-      es: "ninguna película usual cubre el negro y el blanco",
+      fr: "aucun film courant ne couvre le noir et le blanc",
+      es: "ninguna película corriente cubre el negro y el blanco",
     },
     noWarning: {
       en: "keep the dry pigment out of the air; oily rags can catch fire",
-      de: "das trockene Pigment aus der Luft halten; ölige Lappen können sich entzünden",
+      de: "trockenes Pigment nicht aufwirbeln; mit Öl getränkte Lappen können sich entzünden",
       fr: "tenir le pigment sec hors de l’air\u202f; les chiffons gras peuvent prendre feu",
       es: "mantener el pigmento seco fuera del aire; los trapos con aceite pueden prenderse",
     },
     noWarningDryOil: {
       en: "keep the dry pigment out of the air",
-      de: "das trockene Pigment aus der Luft halten",
+      de: "trockenes Pigment nicht aufwirbeln",
       fr: "tenir le pigment sec hors de l’air",
       es: "mantener el pigmento seco fuera del aire",
     },
     seeLabel: {
       en: "the whole label is under Safety",
-      de: "das ganze Etikett unter Sicherheit",
-      fr: "toute l’étiquette sous Sécurité",
-      es: "toda la etiqueta en Seguridad",
+      de: "das ganze Etikett steht unter Sicherheit",
+      fr: "toute l’étiquette est sous Sécurité",
+      es: "la etiqueta completa está en Seguridad",
     },
     unknownHazard: (names: readonly string[]) => ({
       en: `no hazard data for ${en.listed(names)}`,
@@ -368,7 +368,7 @@ export const SHEET_PAGE = {
       en: "tested by the standard",
       de: "nach der Norm geprüft",
       fr: "testée selon la norme",
-      es: "ensayado según la norma",
+      es: "ensayada según la norma",
     },
     own: {
       en: "our own test",
@@ -387,13 +387,13 @@ export const SHEET_PAGE = {
     uses: {
       strongest: {
         en: "The strongest of our whites: for pale tints and for covering. A little floods a weak colour.",
-        de: "Das stärkste unserer Weiß: für blasse Aufhellungen und zum Decken. Ein wenig überschwemmt eine schwache Farbe.",
-        fr: "Le plus fort de nos blancs\u202f: pour les tons pâles et pour couvrir. Un peu noie une couleur faible.",
-        es: "El más fuerte de nuestros blancos: para tonos pálidos y para cubrir. Un poco ahoga un color débil.",
+        de: "Unser stärkstes Weiß: für helle Aufhellungen und zum Decken. Schon ein wenig erdrückt eine schwache Farbe.",
+        fr: "Le plus fort de nos blancs\u202f: pour les tons pâles et pour couvrir. Il en faut peu pour noyer une couleur faible.",
+        es: "El más fuerte de nuestros blancos: para tonos pálidos y para cubrir. Basta un poco para ahogar un color débil.",
       },
       weakest: {
         en: "The gentlest of our whites: for thin veils, and for tints that a strong white would flood.",
-        de: "Das sanfteste unserer Weiß: für dünne Schleier und für Aufhellungen, die ein starkes Weiß überschwemmen würde.",
+        de: "Unser sanftestes Weiß: für dünne Schleier und für Aufhellungen, die ein starkes Weiß erdrücken würde.",
         fr: "Le plus doux de nos blancs\u202f: pour les voiles minces, et pour les tons qu’un blanc fort noierait.",
         es: "El más suave de nuestros blancos: para velos finos, y para tonos que un blanco fuerte ahogaría.",
       },
@@ -412,7 +412,7 @@ export const SHEET_PAGE = {
     },
     whitens: (parts: string, reference: string, by: string) => ({
       en: `${parts} parts bring one of ${reference} to a middle tone, by ${by}; the fewer, the stronger.`,
-      de: `${parts} Teile bringen einen Teil ${reference} auf einen mittleren Ton, ${wordOf(MEASURES, by, "de")}; je weniger, desto stärker.`,
+      de: `${parts} Teile bringen einen Teil ${reference} auf einen Mittelton, ${wordOf(MEASURES, by, "de")}; je weniger, desto stärker.`,
       fr: `${parts} parts mènent une part ${fr.of(reference)} à un ton moyen, en ${wordOf(MEASURES, by, "fr")}\u202f; moins il en faut, plus il est fort.`,
       es: `${parts} partes llevan una de ${reference} a un tono medio, en ${wordOf(MEASURES, by, "es")}; cuantas menos, más fuerte.`,
     }),
@@ -425,8 +425,8 @@ export const SHEET_PAGE = {
     yellow: (b: string) => ({
       en: `b*\u00a0${b}: 0 is neutral, above it is yellow.`,
       de: `b*\u00a0${b}: 0 ist neutral, darüber ist Gelb.`,
-      fr: `b*\u00a0${b}\u202f: 0 est neutre, au-dessus c’est jaune.`,
-      es: `b*\u00a0${b}: 0 es neutro, por encima es amarillo.`,
+      fr: `b*\u00a0${b}\u202f: 0 est neutre, au-dessus tire vers le jaune.`,
+      es: `b*\u00a0${b}: 0 es neutro, por encima tira hacia el amarillo.`,
     }),
     others: (parts: string) => ({
       en: `Of the others: ${parts}.`,
@@ -438,14 +438,14 @@ export const SHEET_PAGE = {
     tints: {
       en: "Each from the tube, then its dark, middle and pale tint in this white.",
       de: "Jede Farbe aus der Tube, darunter ihre dunkle, mittlere und helle Aufhellung in diesem Weiß.",
-      fr: "Chaque couleur telle qu’elle sort du tube, puis sa teinte foncée, moyenne et pâle dans ce blanc.",
-      es: "Cada color tal como sale del tubo y, debajo, su tono oscuro, medio y pálido en este blanco.",
+      fr: "Chaque couleur telle qu’elle sort du tube, puis son dégradé foncé, moyen et pâle dans ce blanc.",
+      es: "Cada color tal como sale del tubo y, debajo, su rebaje oscuro, medio y pálido en este blanco.",
     },
     tintsMissing: {
       en: "An empty frame: no reading comes near that lightness.",
       de: "Ein leerer Rahmen: Keine Messung kommt dieser Helligkeit nahe.",
-      fr: "Un cadre vide\u202f: aucune mesure n’approche cette clarté.",
-      es: "Un marco vacío: ninguna medida se acerca a esa claridad.",
+      fr: "Un cadre vide\u202f: aucune mesure n’approche de cette clarté.",
+      es: "Un marco vacío: ninguna medición se acerca a esa claridad.",
     },
   },
   strengthOf: (percent: string, reference: string) => ({
@@ -468,7 +468,7 @@ export const SHEET_PAGE = {
   }),
   whitensDetail: (reference: string, by: string) => ({
     en: `of it bring one of ${reference} to a middle tone, by ${by}`,
-    de: `davon bringen einen Teil ${reference} auf einen mittleren Ton, ${wordOf(MEASURES, by, "de")}`,
+    de: `davon bringen einen Teil ${reference} auf einen Mittelton, ${wordOf(MEASURES, by, "de")}`,
     fr: `mènent une part ${fr.of(reference)} à un ton moyen, en ${wordOf(MEASURES, by, "fr")}`,
     es: `llevan una de ${reference} a un tono medio, en ${wordOf(MEASURES, by, "es")}`,
   }),
@@ -487,10 +487,10 @@ export const SHEET_PAGE = {
   safe: {
     Danger: { en: "Danger", de: SIGNAL_WORDS.Danger.de, fr: "Danger", es: "Peligro" },
     Warning: { en: "Warning", de: SIGNAL_WORDS.Warning.de, fr: "Attention", es: "Atención" },
-    care: { en: "Take care", de: "Vorsicht", fr: "Prendre soin", es: "Tener cuidado" },
+    care: { en: "Take care", de: "Vorsicht", fr: "Prendre garde", es: "Tener cuidado" },
     none: {
       en: "No warning",
-      de: "Keine Warnung",
+      de: "Kein Warnhinweis",
       fr: "Sans avertissement",
       es: "Sin advertencia",
     },
@@ -510,7 +510,7 @@ export const SHEET_PAGE = {
       fr: "Peindre avec",
       es: "Pintar con él",
     },
-    permanence: { en: "Will it last", de: "Ob sie hält", fr: "Sa tenue", es: "¿Durará?" },
+    permanence: { en: "Will it last", de: "Beständigkeit", fr: "Sa tenue", es: "¿Durará?" },
     handling: { en: "Safety", de: "Sicherheit", fr: "Sécurité", es: "Seguridad" },
     range: {
       en: "Beside others",
@@ -520,15 +520,15 @@ export const SHEET_PAGE = {
     },
     questions: {
       en: "Asked about it",
-      de: "Dazu gefragt",
-      fr: "Ce qu’on en demande",
-      es: "Lo que se pregunta",
+      de: "Fragen dazu",
+      fr: "Questions à son sujet",
+      es: "Preguntas sobre él",
     },
     unknown: {
       en: "Not known yet, and what it would take",
-      de: "Noch nicht bekannt, und was dazu nötig wäre",
-      fr: "Pas encore connu, et ce qu’il y faudrait",
-      es: "Aún no se sabe, y qué haría falta",
+      de: "Noch nicht bekannt und was dazu nötig wäre",
+      fr: "Pas encore connu, et ce qu’il faudrait pour le savoir",
+      es: "Aún no se sabe, y qué haría falta para saberlo",
     },
     bench: {
       en: "For the bench",
@@ -552,9 +552,9 @@ export const SHEET_PAGE = {
     },
     noSentence: {
       en: "Tried in white; the reading is not enough to say more.",
-      de: "In Weiß erprobt; die Messung reicht nicht, um mehr zu sagen.",
-      fr: "Essayée dans le blanc\u202f; la mesure ne suffit pas pour en dire plus.",
-      es: "Probado en blanco; la medición no basta para decir más.",
+      de: "In Weiß erprobt; für weitere Angaben reicht die Messung nicht aus.",
+      fr: "Essayée dans un blanc\u202f; la mesure ne suffit pas pour en dire plus.",
+      es: "Probado en un blanco; la medición no basta para decir más.",
     },
     notDrawn: (whites: readonly string[]) => ({
       en: `Not tried in ${en.listed(whites)}.`,
@@ -589,23 +589,23 @@ export const SHEET_PAGE = {
   /** Where it would take more paint than anybody lays. */
   hidesNever: {
     en: "It never hides by itself: not even a coat of half a millimetre would.",
-    de: "Sie deckt nie von sich aus: auch eine Schicht von einem halben Millimeter täte es nicht.",
-    fr: "Elle ne couvre jamais d’elle-même\u202f: pas même en couche d’un demi-millimètre.",
-    es: "Nunca cubre por sí mismo: ni siquiera con medio milímetro.",
+    de: "Die Farbe deckt nicht von sich aus: Auch eine Schicht von einem halben Millimeter würde nicht decken.",
+    fr: "Elle ne couvre jamais à elle seule, pas même en couche d’un demi-millimètre.",
+    es: "Nunca cubre por sí solo, ni siquiera en una capa de medio milímetro.",
   },
   hidesLine: (film: string) => ({
     en: `It takes a dry film of ${film} to hide a black-and-white chart.`,
-    de: `Es braucht einen trockenen Film von ${film}, um eine schwarzweiße Prüfkarte zu decken.`,
+    de: `Um eine schwarzweiße Prüfkarte zu decken, ist ein trockener Film von ${film} nötig.`,
     fr: `Il faut un film sec ${fr.of(film)} pour couvrir une carte noire et blanche.`,
-    es: `Hace falta una película seca de ${film} para cubrir una carta en blanco y negro.`,
+    es: `Para cubrir una carta en blanco y negro hacen falta ${film} de película seca.`,
   }),
 
   /** Of a dark colour of little body. */
   hidesByDarkness: (film: string) => ({
     en: `A dry film of ${film} hides a black-and-white chart, but by its darkness, not its body: spread thinner, it glazes.`,
-    de: `Ein trockener Film von ${film} deckt eine schwarzweiße Prüfkarte, aber durch seine Dunkelheit, nicht weil er Licht zurückwirft: dünner ausgestrichen lasiert er.`,
-    fr: `Un film sec ${fr.of(film)} couvre une carte noire et blanche, mais parce qu’il est sombre, non par son corps\u202f: étalé plus mince, il glace.`,
-    es: `Una película seca de ${film} cubre una carta en blanco y negro, pero por oscura, no por cuerpo: extendida más fina, vela.`,
+    de: `Ein trockener Film von ${film} deckt eine schwarzweiße Prüfkarte, aber durch seine Dunkelheit, nicht weil er Licht zurückwirft: Dünner ausgestrichen lasiert er.`,
+    fr: `Un film sec ${fr.of(film)} couvre une carte noire et blanche, mais parce qu’il est sombre, non parce qu’il a du corps\u202f: étalé plus mince, il sert de glacis.`,
+    es: `En película seca, ${film} cubren una carta en blanco y negro, pero por oscuridad, no por cuerpo: más fina, la película sirve de veladura.`,
   }),
 
   /** @param area with its unit, "360 cm²/ml". */
@@ -638,20 +638,20 @@ export const SHEET_PAGE = {
   oilLine: {
     weighed: (grams: string) => ({
       en: `${grams} of pigment, as we make it.`,
-      de: `${grams} Pigment, so wie wir sie herstellen.`,
+      de: `${grams} Pigment, so wie wir die Farbe herstellen.`,
       fr: `${grams} de pigment, telle que nous la faisons.`,
       es: `${grams} de pigmento, tal como lo hacemos.`,
     }),
     reckoned: (grams: string) => ({
       en: `${grams} of pigment, worked out from the paints it is mixed of.`,
-      de: `${grams} Pigment, errechnet aus den Farben, aus denen sie gemischt ist.`,
+      de: `${grams} Pigment, errechnet aus den Farben der Mischung.`,
       fr: `${grams} de pigment, calculé à partir des peintures dont elle est faite.`,
       es: `${grams} de pigmento, calculado a partir de las pinturas de que está hecho.`,
     }),
     recorded: (grams: string) => ({
       en: `${grams} of pigment by our record, which does not say how we know.`,
-      de: `${grams} Pigment nach unserer Aufzeichnung, die nicht sagt, woher wir es wissen.`,
-      fr: `${grams} de pigment selon notre relevé, qui ne dit pas d’où nous le savons.`,
+      de: `${grams} Pigment nach unseren Aufzeichnungen, die nicht sagen, woher der Wert stammt.`,
+      fr: `${grams} de pigment selon notre relevé, qui ne dit pas comment nous le savons.`,
       es: `${grams} de pigmento según nuestro registro, que no dice cómo lo sabemos.`,
     }),
     told: (grams: string) => ({
@@ -663,7 +663,7 @@ export const SHEET_PAGE = {
     expected: (grams: string) => ({
       en: `${grams} of pigment is to be expected; not weighed here.`,
       de: `${grams} Pigment sind zu erwarten; hier nicht gewogen.`,
-      fr: `${grams} de pigment sont à prévoir\u202f; non pesé ici.`,
+      fr: `${grams} de pigment, c’est ce qu’il faut prévoir\u202f; non pesé ici.`,
       es: `${grams} de pigmento es lo previsible; no pesado aquí.`,
     }),
   },
@@ -699,7 +699,7 @@ export const SHEET_PAGE = {
       name: HOW_IT_HIDES,
       takes: {
         en: "The spectra of its films over a black-and-white chart: these were read without one.",
-        de: "Die Spektren ihrer Filme über einer schwarzweißen Prüfkarte: gemessen sind sie ohne.",
+        de: "Die Spektren der Filme über einer schwarzweißen Prüfkarte: Gemessen wurde bisher ohne Spektrum.",
         fr: "Les spectres de ses films sur une carte noire et blanche\u202f: ils ont été mesurés sans spectre.",
         es: "Los espectros de sus películas sobre una carta en blanco y negro: se midieron sin espectro.",
       },
@@ -708,7 +708,7 @@ export const SHEET_PAGE = {
       name: { en: "Its oil", de: "Das Öl", fr: "Son huile", es: "Su aceite" },
       takes: {
         en: "A rub-out, or the oil weighed in for a batch.",
-        de: "Eine Ölzahl durch Anreiben, oder das eingewogene Öl eines Ansatzes.",
+        de: "Eine Ölzahl durch Anreiben oder das eingewogene Öl eines Ansatzes.",
         fr: "Une prise d’huile, ou l’huile pesée pour une fabrication.",
         es: "Una absorción de aceite, o el aceite pesado en una fabricación.",
       },
@@ -716,22 +716,22 @@ export const SHEET_PAGE = {
     drying: {
       name: {
         en: "When it dries",
-        de: "Wann sie trocknet",
+        de: "Die Trocknung",
         fr: "Quand elle sèche",
         es: "Cuándo seca",
       },
       takes: {
         en: "A film of known thickness, and the days until it is dry to the touch.",
-        de: "Ein Film bekannter Dicke, und die Tage bis grifftrocken.",
+        de: "Ein Film bekannter Dicke und die Tage, bis er grifftrocken ist.",
         fr: "Un film d’épaisseur connue, et les jours jusqu’à ce qu’il soit sec au toucher.",
         es: "Una película de espesor conocido, y los días hasta que está seca al tacto.",
       },
     },
     permanence: {
-      name: { en: "Whether it lasts", de: "Ob sie hält", fr: "Si elle tient", es: "Si dura" },
+      name: { en: "Whether it lasts", de: "Beständigkeit", fr: "Si elle tient", es: "Si dura" },
       takes: {
         en: "An exposure in the window with a half kept dark, or the supplier\u2019s word.",
-        de: "Eine Belichtung im Fenster, eine Hälfte dunkel gehalten, oder die Angabe des Lieferanten.",
+        de: "Eine Belichtung am Fenster, bei der eine Hälfte dunkel bleibt, oder die Angabe des Lieferanten.",
         fr: "Une exposition à la fenêtre, une moitié gardée à l’obscurité, ou l’indication du fournisseur.",
         es: "Una exposición en la ventana con una mitad a oscuras, o el dato del proveedor.",
       },
@@ -748,13 +748,13 @@ export const SHEET_PAGE = {
   },
   standingsFold: {
     en: "What the marks mean",
-    de: "Was die Zeichen bedeuten",
+    de: "Was die Angaben bedeuten",
     fr: "Ce que veulent dire les marques",
     es: "Qué quieren decir las marcas",
   },
   benchLead: {
     en: "Oil and packing, the pigment, notations, spectra, and how we came by every figure.",
-    de: "Öl und Packung, das Pigment, Notationen, Spektren, und woher wir jeden Wert haben.",
+    de: "Öl und Pigmentpackung, das Pigment, Notationen, Spektren und woher wir jeden Wert haben.",
     fr: "Huile et compacité, pigment, notations, spectres, et d’où nous tenons chaque chiffre.",
     es: "Aceite y empaquetamiento, el pigmento, notaciones, espectros, y de dónde sale cada cifra.",
   },
@@ -766,8 +766,8 @@ export const SHEET_PAGE = {
   }),
   dryPigment: {
     en: "Weighing, mulling and dry pigment are on the bench page.",
-    de: "Abwiegen, Anreiben und trockenes Pigment: siehe die Seite für die Werkbank.",
-    fr: "Pesée, broyage et pigment sec sont sur la page de l’établi.",
+    de: "Abwiegen, Anreiben und Umgang mit trockenem Pigment: siehe die Seite für die Werkbank.",
+    fr: "Pesée, broyage et pigment sec sont à la page de l’établi.",
     es: "Pesar, moler y el pigmento seco están en la página de la mesa de trabajo.",
   },
   bench: {
@@ -779,27 +779,27 @@ export const SHEET_PAGE = {
     }),
     description: (name: string) => ({
       en: `${name} for whoever makes such paint: oil, packing, pigment, notations and spectra.`,
-      de: `${name} für alle, die solche Farbe herstellen: Öl, Packung, Pigment, Notationen und Spektren.`,
-      fr: `${name} pour qui fait une telle peinture\u202f: huile, compacité, pigment, notations et spectres.`,
-      es: `${name} para quien hace esta pintura: aceite, empaquetamiento, pigmento, notaciones y espectros.`,
+      de: `${name} für alle, die solche Farbe herstellen: Öl, Pigmentpackung, Pigment, Notationen und Spektren.`,
+      fr: `${name} pour qui fabrique une telle peinture\u202f: huile, compacité, pigment, notations et spectres.`,
+      es: `${name} para quien fabrica esta pintura: aceite, empaquetamiento, pigmento, notaciones y espectros.`,
     }),
     back: (name: string) => ({
       en: `${name}, for the painter`,
-      de: `${name}, für die Malerei`,
+      de: `${name}, für das Malen`,
       fr: `${name}, pour le peintre`,
       es: `${name}, para el pintor`,
     }),
     evidenceLead: {
       en: "Every figure, how we came by it, what it was worked out from, and the sources:",
-      de: "Jeder Wert, woher wir ihn haben, woraus er errechnet ist, und die Quellen:",
-      fr: "Chaque chiffre, d’où nous le tenons, de quoi il est calculé, et les sources\u202f:",
+      de: "Jeder Wert: woher wir ihn haben und woraus er errechnet ist, dazu die Quellen:",
+      fr: "Chaque chiffre, d’où nous le tenons, à partir de quoi il est calculé, et les sources\u202f:",
       es: "Cada cifra, de dónde sale, a partir de qué se calculó, y las fuentes:",
     },
     evidenceLink: (name: string) => ({
       en: `the evidence for ${name}`,
       de: `die Nachweise zu ${name}`,
-      fr: `les preuves pour ${name}`,
-      es: `las pruebas de ${name}`,
+      fr: `l’origine des chiffres ${fr.of(name)}`,
+      es: `el origen de las cifras de ${name}`,
     }),
     sections: {
       ladders: {
@@ -810,7 +810,7 @@ export const SHEET_PAGE = {
       },
       strength: {
         en: "Strength, hiding, glaze",
-        de: "Farbstärke, Decken, Lasur",
+        de: "Farbstärke, Deckvermögen, Lasur",
         fr: "Force, opacité, glacis",
         es: "Fuerza, opacidad, veladura",
       },
@@ -829,7 +829,7 @@ export const SHEET_PAGE = {
       mixture: { en: "As a mixture", de: "Als Mischung", fr: "Comme mélange", es: "Como mezcla" },
       oil: {
         en: "Oil and packing",
-        de: "Öl und Packung",
+        de: "Öl und Pigmentpackung",
         fr: "Huile et compacité",
         es: "Aceite y empaquetamiento",
       },
@@ -842,27 +842,32 @@ export const SHEET_PAGE = {
       pigment: { en: "The pigment", de: "Das Pigment", fr: "Le pigment", es: "El pigmento" },
       range: { en: "In the range", de: "Im Sortiment", fr: "Dans la gamme", es: "En la gama" },
       notations: { en: "Notations", de: "Notationen", fr: "Notations", es: "Notaciones" },
-      evidence: { en: "Evidence", de: "Nachweise", fr: "Preuves", es: "Pruebas" },
+      evidence: {
+        en: "Evidence",
+        de: "Nachweise",
+        fr: "Origine des chiffres",
+        es: "Origen de las cifras",
+      },
       downloads: { en: "Data", de: "Daten", fr: "Données", es: "Datos" },
     },
     weighing: {
       en: "Weighing and mulling",
       de: "Abwiegen und Anreiben",
-      fr: "Pesée et broyage",
-      es: "Pesar y moler",
+      fr: "Pesée et broyage à la molette",
+      es: "Pesar y moler con moleta",
     },
   },
   evidence: {
     heading: (name: string) => ({
       en: `Evidence for ${name}`,
       de: `Nachweise zu ${name}`,
-      fr: `Preuves pour ${name}`,
-      es: `Pruebas de ${name}`,
+      fr: `Origine des chiffres ${fr.of(name)}`,
+      es: `Origen de las cifras de ${name}`,
     }),
     description: (name: string) => ({
       en: `Every figure on the sheet of ${name}, how it was found and what it was worked out from.`,
-      de: `Jeder Wert auf dem Blatt von ${name}, wie er gefunden und woraus er errechnet wurde.`,
-      fr: `Chaque chiffre de la fiche ${fr.of(name)}, comment il a été trouvé et de quoi il est calculé.`,
+      de: `Jeder Wert auf dem Blatt von ${name}: wie er ermittelt und woraus er errechnet wurde.`,
+      fr: `Chaque chiffre de la fiche ${fr.of(name)}, comment il a été trouvé et à partir de quoi il est calculé.`,
       es: `Cada cifra de la ficha de ${name}, cómo se halló y a partir de qué se calculó.`,
     }),
     back: (name: string) => ({

@@ -3,10 +3,12 @@ import * as de from "../de/phrases.ts";
 import * as fr from "../fr/phrases.ts";
 import * as es from "../es/phrases.ts";
 import type { Texts } from "../texts.ts";
+import { quoted } from "./quoted.ts";
 
 /** What stands on the printed sheet and the printed range, and on no page. */
 export const SHEET_PAPER = {
   colon: { en: en.COLON, de: de.COLON, fr: fr.COLON, es: es.COLON },
+  quoted,
   kind: { en: "Colour sheet", de: "Farbblatt", fr: "Fiche de couleur", es: "Ficha de color" },
   proof: {
     en: "Preview of process inks, not a colour to match",
@@ -28,9 +30,9 @@ export const SHEET_PAPER = {
   }),
   painted: {
     en: "Swatches are printed from Lab values; a painted drawdown rules.",
-    de: "Farbfelder sind nach Lab-Werten gedruckt; der gemalte Aufstrich gilt.",
-    fr: "Les échantillons sont imprimés d’après des valeurs Lab\u202f; une application peinte fait foi.",
-    es: "Las muestras se imprimen a partir de valores Lab; manda una aplicación pintada.",
+    de: "Farbfelder sind nach Lab-Werten gedruckt; es gilt der gemalte Aufstrich.",
+    fr: "Les échantillons sont imprimés d’après des valeurs Lab\u202f; c’est l’application peinte qui fait foi.",
+    es: "Las muestras se imprimen a partir de valores Lab; vale la aplicación pintada.",
   },
   inFull: {
     en: "Every figure and its working: ",

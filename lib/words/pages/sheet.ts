@@ -11,9 +11,9 @@ import { alike, type Texts } from "../texts.ts";
 export const SHEET = {
   description: (name: string, madeOf: string) => ({
     en: `${name}: ${madeOf}. What it does in each white, whether it lasts, when it dries and how to handle it.`,
-    de: `${name}: ${madeOf}. Was sie in jedem Weiß tut, ob sie hält, wann sie trocknet und wie mit ihr umzugehen ist.`,
-    fr: `${name}\u202f: ${madeOf}. Ce qu’elle fait dans chaque blanc, si elle tient, quand elle sèche et comment la manier.`,
-    es: `${name}: ${madeOf}. Qué hace en cada blanco, si dura, cuándo seca y cómo manejarlo.`,
+    de: `${name}: ${madeOf}. Wie sie sich in jedem Weiß verhält, wie beständig sie ist, wann sie trocknet und wie man mit ihr umgeht.`,
+    fr: `${name}\u202f: ${madeOf}. Ce qu’elle donne dans chaque blanc, si elle tient, quand elle sèche et comment la manipuler.`,
+    es: `${name}: ${madeOf}. Cómo queda en cada blanco, si dura, cuándo seca y cómo manipularlo.`,
   }),
   madeOf: {
     mulled: (vehicle: string) => ({
@@ -44,15 +44,15 @@ export const SHEET = {
   },
   holdsMediums: (mediums: readonly string[]) => ({
     en: `It also holds ${en.listed(mediums)}: what that does to drying, finish and yellowing we have not tried.`,
-    de: `Sie enthält auch ${de.listed(mediums)}: wie sich das auf Trocknung, Glanzgrad und Vergilbung auswirkt, haben wir nicht erprobt.`,
-    fr: `Contient aussi ${fr.listed(mediums)}\u202f: ce que cela fait au séchage, à l’aspect et au jaunissement, nous ne l’avons pas essayé.`,
-    es: `Contiene además ${es.listed(mediums)}: qué hace eso al secado, al acabado y al amarilleo no lo hemos probado.`,
+    de: `Die Farbe enthält auch ${de.listed(mediums)}: Wie sich das auf Trocknung, Glanzgrad und Vergilbung auswirkt, haben wir nicht erprobt.`,
+    fr: `Contient aussi ${fr.listed(mediums)}\u202f: nous n’avons pas essayé quel en est l’effet sur le séchage, l’aspect et le jaunissement.`,
+    es: `Contiene además ${es.listed(mediums)}: no hemos probado qué efecto tiene eso sobre el secado, el acabado y el amarilleo.`,
   }),
   noPanel: {
     en: "No colour is shown: no drawdown of it has been read or matched yet.",
-    de: "Es wird keine Farbe gezeigt: noch ist kein Aufstrich davon gemessen oder nach Augenmaß verglichen worden.",
-    fr: "Aucune couleur n’est montrée\u202f: aucune application n’en a encore été mesurée ni comparée.",
-    es: "No se muestra ningún color: aún no se ha medido ni igualado ninguna aplicación.",
+    de: "Es wird keine Farbe gezeigt: Noch ist kein Aufstrich davon gemessen oder nach Augenmaß verglichen worden.",
+    fr: "Aucune couleur n’est montrée\u202f: aucune application n’en a encore été mesurée ni comparée à l’œil.",
+    es: "No se muestra ningún color: aún no se ha medido ni igualado a ojo ninguna aplicación.",
   },
   tintDescription: (level: string, a: string, b: string) => alike(`L* ${level}, a* ${a}, b* ${b}`),
   missing: { en: "not stated", de: "keine Angabe", fr: "non indiqué", es: "no indicado" },
@@ -65,8 +65,8 @@ export const SHEET = {
   outOfGamut: {
     en: "A common screen cannot show this colour; the swatch is the nearest it can.",
     de: "Ein gewöhnlicher Bildschirm kann diese Farbe nicht zeigen; das Farbfeld kommt ihr so nahe, wie er kann.",
-    fr: "Un écran ordinaire ne peut pas montrer cette couleur\u202f; l’échantillon en est le plus proche.",
-    es: "Una pantalla corriente no puede mostrar este color; la muestra es lo más próximo que puede.",
+    fr: "Un écran ordinaire ne peut pas montrer cette couleur\u202f; l’échantillon s’en approche autant que possible.",
+    es: "Una pantalla corriente no puede mostrar este color; la muestra se le acerca cuanto puede.",
   },
   factDetail: {
     category: (category: string) => ({
@@ -89,7 +89,7 @@ export const SHEET = {
     },
     notTestedInTints: {
       en: "by its tints, where it is weaker; not tested here",
-      de: "nach den Aufhellungen, wo sie schwächer ist; hier nicht geprüft",
+      de: "nach den Aufhellungen, wo sie geringer ist; hier nicht geprüft",
       fr: "d’après ses dégradés, où elle est plus faible\u202f; non testée ici",
       es: "por sus rebajes, donde es más débil; no ensayada aquí",
     },
@@ -120,7 +120,7 @@ export const SHEET = {
     en: `Revision ${revision}${date === undefined ? "" : `, from records of ${date}`}`,
     de: `Fassung ${revision}${date === undefined ? "" : `, aus Aufzeichnungen vom ${date}`}`,
     fr: `Révision ${revision}${date === undefined ? "" : `, d’après les relevés du ${date}`}`,
-    es: `Revisión ${revision}${date === undefined ? "" : `, de registros del ${date}`}`,
+    es: `Revisión ${revision}${date === undefined ? "" : `, según los registros del ${date}`}`,
   }),
   whiteSentence: (count: number) => ({
     en:
@@ -143,7 +143,7 @@ export const SHEET = {
   noSentence: {
     en: "Not yet tried in white.",
     de: "Noch in keinem Weiß erprobt.",
-    fr: "Pas encore essayée dans le blanc.",
-    es: "Aún no probado en blanco.",
+    fr: "Pas encore essayée dans un blanc.",
+    es: "Aún no probado en un blanco.",
   },
 } satisfies Texts;

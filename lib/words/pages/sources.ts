@@ -6,9 +6,9 @@ export const SOURCES = {
   heading: { en: "Sources", de: "Quellen", fr: "Sources", es: "Fuentes" },
   lead: {
     en: "The texts behind the figures, and how far we used each: read, worked from, or quoted from memory.",
-    de: "Die Texte hinter den Werten, und wie weit wir jeden benutzt haben: gelesen, daraus errechnet oder aus dem Gedächtnis zitiert.",
-    fr: "Les textes derrière les chiffres, et comment nous avons employé chacun\u202f: lu, calculé d’après lui, ou cité de mémoire.",
-    es: "Los textos detrás de las cifras, y hasta dónde usamos cada uno: leído, calculado a partir de él, o citado de memoria.",
+    de: "Die Texte hinter den Werten und wie weit wir jeden benutzt haben: gelesen, daraus errechnet oder aus dem Gedächtnis zitiert.",
+    fr: "Les textes sur lesquels reposent les chiffres, et l’usage que nous avons fait de chacun\u202f: lu, calculé d’après lui, ou cité de mémoire.",
+    es: "Los textos en que se apoyan las cifras, y el uso que hicimos de cada uno: leído, calculado a partir de él, o citado de memoria.",
   },
   groups: {
     used: {
@@ -20,8 +20,8 @@ export const SOURCES = {
     other: {
       en: "At hand, not used here",
       de: "Zur Hand, hier nicht benutzt",
-      fr: "À portée de main, non employées ici",
-      es: "A mano, no usadas aquí",
+      fr: "À disposition, non employées ici",
+      es: "Disponibles, no usadas aquí",
     },
   },
   standings: {
@@ -42,7 +42,7 @@ export const SOURCES = {
       en: "common practice",
       de: "gängige Praxis",
       fr: "pratique courante",
-      es: "práctica común",
+      es: "práctica corriente",
     },
   } as Record<string, InEach>,
 } satisfies Texts;

@@ -4,7 +4,7 @@ import { alike, type Texts } from "../texts.ts";
 export const STRENGTH = {
   caption: {
     en: "Strength and hiding",
-    de: "Farbstärke und Decken",
+    de: "Farbstärke und Deckvermögen",
     fr: "Force et opacité",
     es: "Fuerza y opacidad",
   },
@@ -32,8 +32,8 @@ export const STRENGTH = {
   },
   tubeNote: {
     en: "A strong colour takes much white. By volume is how paint is squeezed out; it is worked out from the weights and the densities.",
-    de: "Eine starke Farbe nimmt viel Weiß auf. Aus der Tube gedrückt wird nach Volumen; errechnet ist es aus den Gewichten und den Dichten.",
-    fr: "Une couleur forte demande beaucoup de blanc. C’est au volume qu’on presse les tubes\u202f; ce volume est calculé d’après les poids et les masses volumiques.",
+    de: "Eine starke Farbe nimmt viel Weiß auf. Aus der Tube drückt man Farbe nach Volumen; errechnet ist das Volumen aus Gewichten und Dichten.",
+    fr: "Une couleur forte demande beaucoup de blanc. La peinture sort du tube en volume\u202f; ce volume est calculé d’après les poids et les masses volumiques.",
     es: "Un color fuerte pide mucho blanco. Del tubo se saca por volumen; ese volumen se calcula a partir de los pesos y las densidades.",
   },
   glazeTitle: {

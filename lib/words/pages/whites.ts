@@ -33,8 +33,8 @@ export const WHITES = {
   stepsCaption: (white: string, kind: "pigment" | "paint") => ({
     en: `Colour to ${white} by mass of ${kind === "paint" ? "paint" : "dry pigment"}`,
     de: `Farbe zu ${white} nach Masse ${kind === "paint" ? "der Farbe" : "des trockenen Pigments"}`,
-    fr: `Couleur pour ${white} en masse de ${kind === "paint" ? "peinture" : "pigment sec"}`,
-    es: `Color a ${white} en masa de ${kind === "paint" ? "pintura" : "pigmento seco"}`,
+    fr: `Couleur/${white}, en masse de ${kind === "paint" ? "peinture" : "pigment sec"}`,
+    es: `Color/${white}, en masa de ${kind === "paint" ? "pintura" : "pigmento seco"}`,
   }),
   columns: {
     ...STEP_COLUMNS,
@@ -47,15 +47,15 @@ export const WHITES = {
   },
   note: {
     en: "L* a* b* under D65, 10\u00b0 observer. Last column, in \u0394E00: for a predicted step, what about 68\u00a0% of predictions stay within; for a drawdown, how far the fit misses it, and in brackets how far when that drawdown is left out.",
-    de: "L* a* b* unter D65, 10\u00b0-Beobachter. Letzte Spalte, in \u0394E00: bei einer vorhergesagten Stufe, worin etwa 68\u00a0% der Vorhersagen bleiben; bei einem Aufstrich, wie weit die Anpassung ihn verfehlt, und in Klammern, wie weit, wenn dieser Aufstrich ausgelassen wird.",
+    de: "L* a* b* unter D65, 10\u00b0-Beobachter. Letzte Spalte, in \u0394E00: bei einer vorhergesagten Stufe die Abweichung, unter der etwa 68\u00a0% der Vorhersagen bleiben; bei einem Aufstrich, wie weit die Anpassung ihn verfehlt, und in Klammern, wie weit, wenn dieser Aufstrich weggelassen wird.",
     fr: "L* a* b* sous D65, observateur 10\u00b0. Dernière colonne, en \u0394E00\u202f: pour un degré prévu, l’écart que n’excèdent pas environ 68\u00a0% des prévisions\u202f; pour une application, de combien l’ajustement s’en écarte, et entre parenthèses de combien si on l’écarte.",
     es: "L* a* b* bajo D65, observador de 10\u00b0. Última columna, en \u0394E00: en un paso previsto, el error que no superan alrededor del 68\u00a0% de las previsiones; en una aplicación, cuánto se aparta de ella el ajuste, y entre paréntesis cuánto si se deja fuera.",
   },
   expectedNote: {
     en: "Expected, not painted out: L* a* b* (D65, 10\u00b0 observer) as the range in which nine of ten such let-downs lie, Munsell in the middle of it. Last column, in \u0394E00: what about 68\u00a0% stay within.",
-    de: "Zu erwarten, nicht aufgestrichen: L* a* b* (D65, 10\u00b0-Beobachter) als der Bereich, in dem neun von zehn solchen Aufhellungen liegen, Munsell in dessen Mitte. Letzte Spalte, in \u0394E00: worin etwa 68\u00a0% bleiben.",
+    de: "Zu erwarten, nicht aufgestrichen: L* a* b* (D65, 10\u00b0-Beobachter) als der Bereich, in dem neun von zehn solchen Aufhellungen liegen, Munsell in dessen Mitte. Letzte Spalte, in \u0394E00: die Abweichung, unter der etwa 68\u00a0% bleiben.",
     fr: "À prévoir, non peint\u202f: L* a* b* (D65, observateur 10\u00b0) donnés par l’intervalle où tombent neuf dégradés de cette sorte sur dix, Munsell en son milieu. Dernière colonne, en \u0394E00\u202f: l’écart que n’excèdent pas environ 68\u00a0% des cas.",
-    es: "Previsible, no pintado: L* a* b* (D65, observador de 10\u00b0) como el intervalo en que caen nueve de cada diez rebajes así, Munsell en su medio. Última columna, en \u0394E00: el error que no superan alrededor del 68\u00a0% de los casos.",
+    es: "Previsible, no pintado: L* a* b* (D65, observador de 10\u00b0) como el intervalo en que caen nueve de cada diez rebajes así, Munsell en su centro. Última columna, en \u0394E00: el error que no superan alrededor del 68\u00a0% de los casos.",
   },
   range: (low: string, high: string) => ({
     en: low === high ? low : `${low} to ${high}`,

@@ -31,7 +31,7 @@ export const WORKSHOP = {
     colours: { en: "Colours", de: "Farben", fr: "Couleurs", es: "Colores" },
     coloursCaption: {
       en: "What a batch costs, and how much of a sheet is still open",
-      de: "Was ein Ansatz kostet, und wie viel eines Blatts noch offen ist",
+      de: "Was ein Ansatz kostet und wie viel von einem Blatt noch offen ist",
       fr: "Ce que coûte une fabrication, et ce qui reste à compléter d’une fiche",
       es: "Lo que cuesta una fabricación, y cuánto de cada ficha queda por completar",
     },
@@ -63,7 +63,7 @@ export const WORKSHOP = {
     answers: { en: "Replies", de: "Antworten", fr: "Réponses", es: "Respuestas" },
     answersNone: {
       en: "No question is answered yet.",
-      de: "Noch keine Frage beantwortet.",
+      de: "Noch ist keine Frage beantwortet.",
       fr: "Aucune question n’a encore de réponse.",
       es: "Aún no se ha respondido ninguna pregunta.",
     },
@@ -75,7 +75,7 @@ export const WORKSHOP = {
     },
     faultsLead: {
       en: "Found when the sheets were worked out.",
-      de: "Gefunden, als die Blätter errechnet wurden.",
+      de: "Beim Errechnen der Blätter gefunden.",
       fr: "Trouvé au calcul des fiches.",
       es: "Hallado al calcular las fichas.",
     },
@@ -87,7 +87,7 @@ export const WORKSHOP = {
     },
     faultsCaption: {
       en: "What was found, and where",
-      de: "Was gefunden wurde, und wo",
+      de: "Was gefunden wurde und wo",
       fr: "Ce qui a été trouvé, et où",
       es: "Qué se halló, y dónde",
     },
@@ -147,7 +147,7 @@ export const WORKSHOP = {
     },
     costsCaption: {
       en: "From whom we buy it, and for how much",
-      de: "Bei wem wir kaufen, und zu welchem Preis",
+      de: "Bei wem wir kaufen und zu welchem Preis",
       fr: "À qui nous l’achetons, et à quel prix",
       es: "A quién lo compramos, y por cuánto",
     },
@@ -183,7 +183,7 @@ export const WORKSHOP = {
     },
     gapsCaption: {
       en: "What is missing, why, and what would give it",
-      de: "Was fehlt, warum, und woraus es sich ergäbe",
+      de: "Was fehlt, warum und woraus es sich ergäbe",
       fr: "Ce qui manque, pourquoi, et ce qui le donnerait",
       es: "Qué falta, por qué, y qué lo daría",
     },
@@ -201,21 +201,21 @@ export const WORKSHOP = {
   answer: {
     description: (question: string) => ({
       en: `A reply to send, and what the answer rests on: ${question}`,
-      de: `Eine Antwort zum Verschicken, und worauf sie sich stützt: ${question}`,
+      de: `Eine Antwort zum Verschicken und worauf sie sich stützt: ${question}`,
       fr: `Une réponse à envoyer, et ce sur quoi elle repose\u202f: ${question}`,
-      es: `Una respuesta para enviar, y en qué descansa la respuesta: ${question}`,
+      es: `Una respuesta para enviar, y en qué se apoya la respuesta: ${question}`,
     }),
     claims: {
       en: "What the answer rests on",
       de: "Worauf sich die Antwort stützt",
       fr: "Ce sur quoi repose la réponse",
-      es: "En qué descansa la respuesta",
+      es: "En qué se apoya la respuesta",
     },
     privateClaims: {
       en: "Held, and kept out of the published answer",
-      de: "Gilt, bleibt aber aus der veröffentlichten Antwort heraus",
-      fr: "Vérifié, et gardé hors de la réponse publiée",
-      es: "Comprobado, y fuera de la respuesta publicada",
+      de: "Geprüft, bleibt aber aus der veröffentlichten Antwort heraus",
+      fr: "Vérifié, et tenu hors de la réponse publiée",
+      es: "Comprobado, pero fuera de la respuesta publicada",
     },
     back: { en: "The workshop", de: "Die Werkstatt", fr: "L’atelier", es: "El taller" },
   },

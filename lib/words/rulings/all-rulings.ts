@@ -10,9 +10,9 @@ import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import type { PhotographStatement } from "../../patches/statements.ts";
 import type { PermanenceStatement } from "../../permanence/statements.ts";
 import type { WordingsOf } from "../../quantities/statement.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 import { byRule } from "../by-rule.ts";
-import type { StatementWording } from "../words.ts";
+import type { StatementWording, Substance } from "../words.ts";
 import { COLORIMETRY_RULINGS } from "./colorimetry.ts";
 import { COMPARISON_RULINGS } from "./comparison.ts";
 import { DRAWDOWN_RULINGS } from "./drawdowns.ts";
@@ -28,7 +28,7 @@ import { OPACITY_RULINGS } from "./opacity.ts";
 import { OPTICS_RULINGS } from "./optics.ts";
 import { PATCH_RULINGS } from "./patches.ts";
 import { PERMANENCE_RULINGS } from "./permanence.ts";
-import { wordingsIn, type RulingsInEach } from "./rulings-in-each.ts";
+import { wordingsIn, type NamingRulings } from "./rulings-in-each.ts";
 import { STUDIO_RULINGS } from "./studio.ts";
 
 /** What any science states, and what colours side by side do. */
@@ -45,7 +45,7 @@ type AnyStatement =
   | PhotographStatement;
 
 /** Of tints a sentence is put together of phrases, which cards and first screens say too. */
-const RULINGS: RulingsInEach<Exclude<AnyStatement, JudgedTintStatement>> = {
+const RULINGS: NamingRulings<Exclude<AnyStatement, JudgedTintStatement>> = {
   ...COLORIMETRY_RULINGS,
   ...COMPARISON_RULINGS,
   ...OPTICS_RULINGS,
@@ -69,5 +69,11 @@ export function rulingsIn(
   language: Language,
   tints: WordingsOf<JudgedTintStatement>,
 ): Readonly<Record<string, StatementWording>> {
-  return byRule<AnyStatement>({ ...wordingsIn(language, RULINGS), ...tints });
+  return byRule<AnyStatement, [substance: Substance]>({
+    ...wordingsIn<Exclude<AnyStatement, JudgedTintStatement>, [substance: Substance]>(
+      language,
+      RULINGS,
+    ),
+    ...tints,
+  });
 }

@@ -13,7 +13,7 @@ import type { RulingsInEach } from "./rulings-in-each.ts";
 export const COLORIMETRY_RULINGS: RulingsInEach<ColorimetryStatement> = {
   "holds-in-lamplight": {
     en: (shifts) => `Holds its colour in lamplight: ${enColorimetry.underEach(shifts)}.`,
-    de: (shifts) => `Hält ihre Farbe bei Lampenlicht: ${deColorimetry.underEach(shifts)}.`,
+    de: (shifts) => `Behält ihre Farbe bei Lampenlicht: ${deColorimetry.underEach(shifts)}.`,
     fr: (shifts) => `Garde sa couleur sous la lampe\u202f: ${frColorimetry.underEach(shifts)}.`,
     es: (shifts) => `Mantiene su color a la luz de lámpara: ${esColorimetry.underEach(shifts)}.`,
   },
@@ -44,9 +44,9 @@ export const COLORIMETRY_RULINGS: RulingsInEach<ColorimetryStatement> = {
     de: ({ daylight, lamp, index }) =>
       `Ein metameres Paar: gleich bei Tageslicht (${de.deltaE00Text(daylight)}), verschieden unter ${deColorimetry.LAMP_NAMES[lamp]} (${de.deltaE00Text(index)} durch das Licht allein).`,
     fr: ({ daylight, lamp, index }) =>
-      `Une paire métamère\u202f: semblables à la lumière du jour (${fr.deltaE00Text(daylight)}), mais différentes sous ${frColorimetry.LAMP_NAMES[lamp]} (${fr.deltaE00Text(index)} du fait de la seule lumière).`,
+      `Une paire métamère\u202f: semblables à la lumière du jour (${fr.deltaE00Text(daylight)}), mais différentes sous ${frColorimetry.LAMP_NAMES[lamp]} (${fr.deltaE00Text(index)} par le seul changement de lumière).`,
     es: ({ daylight, lamp, index }) =>
-      `Un par metámero: iguales a la luz del día (${es.deltaE00Text(daylight)}), pero distintos bajo ${esColorimetry.LAMP_NAMES[lamp]} (${es.deltaE00Text(index)} por la sola luz).`,
+      `Un par metámero: iguales a la luz del día (${es.deltaE00Text(daylight)}), pero distintos bajo ${esColorimetry.LAMP_NAMES[lamp]} (${es.deltaE00Text(index)} por el solo cambio de luz).`,
   },
   "matches-in-both-lights": {
     en: ({ daylight, index }) =>
@@ -85,9 +85,9 @@ export const COLORIMETRY_RULINGS: RulingsInEach<ColorimetryStatement> = {
     de: ({ luminanceFactor }) =>
       `Heller als das Weiß der Munsell-Skala (Y ${de.decimals(luminanceFactor, 1)}), daher ohne Munsell-Notation.`,
     fr: ({ luminanceFactor }) =>
-      `Plus clair que le blanc de l’échelle de Munsell (Y ${fr.decimals(luminanceFactor, 1)}), donc sans notation Munsell.`,
+      `Plus clair que le blanc de l’échelle Munsell (Y ${fr.decimals(luminanceFactor, 1)}), donc sans notation Munsell.`,
     es: ({ luminanceFactor }) =>
-      `Más claro que el blanco de la escala de Munsell (Y ${es.decimals(luminanceFactor, 1)}), así que no tiene notación Munsell.`,
+      `Más claro que el blanco de la escala Munsell (Y ${es.decimals(luminanceFactor, 1)}), así que no tiene notación Munsell.`,
   },
   "beyond-munsell-renotation": {
     en: (lab) =>

@@ -1,5 +1,5 @@
 import type { ComparisonStatement, PlacesApart, Times } from "../../collection/statements.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 import { comparedWays, type ComparedWay } from "../compared-ways.ts";
 import type { InEach } from "../in-each.ts";
 import * as en from "../en/phrases.ts";
@@ -28,14 +28,16 @@ const TIMES: Readonly<Record<Times, TimesAsMuch>> = {
   whitens: {
     en: (ratio, less) => `takes ${times(ratio)} as much as ${less} to whiten alike`,
     de: (ratio, less) => `braucht ${ratio}-mal so viel wie ${less}, um gleich aufzuhellen`,
-    fr: (ratio, less) => `demande ${ratio} fois autant ${fr.than(less)} pour blanchir de même`,
-    es: (ratio, less) => `necesita ${ratio} veces lo que ${less} para blanquear igual`,
+    fr: (ratio, less) =>
+      `demande ${ratio} fois plus de peinture ${fr.than(less)} pour blanchir autant`,
+    es: (ratio, less) =>
+      `necesita ${ratio} veces la pintura que necesita ${less} para blanquear igual`,
   },
   parts: {
     en: (ratio, less) => `takes ${times(ratio)} the white that ${less} takes`,
     de: (ratio, less) => `nimmt ${ratio}-mal so viel Weiß auf wie ${less}`,
-    fr: (ratio, less) => `demande ${ratio} fois le blanc que demande ${less}`,
-    es: (ratio, less) => `admite ${ratio} veces el blanco que admite ${less}`,
+    fr: (ratio, less) => `demande ${ratio} fois plus de blanc ${fr.than(less)}`,
+    es: (ratio, less) => `admite ${ratio} veces el blanco que ${less}`,
   },
   oilByMass: TIMES_THE_OIL,
   oilByVolume: TIMES_THE_OIL,
@@ -144,28 +146,28 @@ export const COMPARISON_RULINGS: RulingsInEach<ComparisonStatement> = {
     en: (v) =>
       `Too close to call (colour difference \u0394E*ab ${en.decimals(v.apart, 1)}; our readings can tell ${en.decimals(v.borne, 1)}).`,
     de: (v) =>
-      `Zu nah beieinander (Farbabstand \u0394E*ab ${de.decimals(v.apart, 1)}; unsere Messungen unterscheiden ab ${de.decimals(v.borne, 1)}).`,
+      `Zu ähnlich für ein Urteil (Farbabstand \u0394E*ab ${de.decimals(v.apart, 1)}; unterscheiden lassen sich unsere Messungen ab ${de.decimals(v.borne, 1)}).`,
     fr: (v) =>
-      `Trop proche pour trancher (écart de couleur \u0394E*ab ${fr.decimals(v.apart, 1)}\u202f; nos mesures distinguent ${fr.decimals(v.borne, 1)}).`,
+      `Trop proche pour trancher (écart de couleur \u0394E*ab ${fr.decimals(v.apart, 1)}\u202f; au-dessous de ${fr.decimals(v.borne, 1)}, nos mesures ne distinguent rien).`,
     es: (v) =>
-      `Demasiado cerca para decidir (diferencia de color \u0394E*ab ${es.decimals(v.apart, 1)}; nuestras mediciones distinguen ${es.decimals(v.borne, 1)}).`,
+      `Demasiado parecido para decidir (diferencia de color \u0394E*ab ${es.decimals(v.apart, 1)}; por debajo de ${es.decimals(v.borne, 1)} nuestras mediciones no distinguen nada).`,
   },
   "compared-within-share": {
     en: (v) =>
       `Too close to call (${en.percent(v.share, 1)} apart; such figures can tell ${en.percent(v.borne, 1)}).`,
     de: (v) =>
-      `Zu nah beieinander (Abstand ${de.percent(v.share, 1)}; solche Werte unterscheiden ab ${de.percent(v.borne, 1)}).`,
+      `Zu ähnlich für ein Urteil (Abstand ${de.percent(v.share, 1)}; unterscheiden lassen sich solche Werte ab ${de.percent(v.borne, 1)}).`,
     fr: (v) =>
-      `Trop proche pour trancher (écart de ${fr.percent(v.share, 1)}\u202f; de tels chiffres distinguent ${fr.percent(v.borne, 1)}).`,
+      `Trop proche pour trancher (écart de ${fr.percent(v.share, 1)}\u202f; au-dessous de ${fr.percent(v.borne, 1)}, de tels chiffres ne distinguent rien).`,
     es: (v) =>
-      `Demasiado cerca para decidir (diferencia del ${es.percent(v.share, 1)}; tales cifras distinguen el ${es.percent(v.borne, 1)}).`,
+      `Demasiado parecido para decidir (diferencia del ${es.percent(v.share, 1)}; por debajo del ${es.percent(v.borne, 1)} tales cifras no distinguen nada).`,
   },
   "compared-too-close": {
     en: () => "Too close to call: the ranges overlap or nearly touch.",
-    de: () => "Zu nah beieinander: die Bereiche überschneiden sich oder berühren sich fast.",
+    de: () => "Zu ähnlich für ein Urteil: Die Bereiche überschneiden sich oder berühren sich fast.",
     fr: () =>
       "Trop proche pour trancher\u202f: les intervalles se recouvrent ou se touchent presque.",
-    es: () => "Demasiado cerca para decidir: los intervalos se solapan o casi se tocan.",
+    es: () => "Demasiado parecido para decidir: los intervalos se solapan o casi se tocan.",
   },
   "compared-no-lightness": {
     en: () => "Not tried at the same lightness.",
@@ -175,7 +177,7 @@ export const COMPARISON_RULINGS: RulingsInEach<ComparisonStatement> = {
   },
   "compared-one-expected": {
     en: () => "The same word, but for one it is only an expectation.",
-    de: () => "Dasselbe Wort, doch bei einer ist es nur eine Erwartung.",
+    de: () => "Dieselbe Angabe, doch bei einer der Farben ist sie nur eine Erwartung.",
     fr: () => "Le même mot, mais pour l’un ce n’est qu’une prévision.",
     es: () => "La misma palabra, pero para uno es solo una previsión.",
   },
@@ -185,7 +187,7 @@ export const COMPARISON_RULINGS: RulingsInEach<ComparisonStatement> = {
       `Nicht verglichen: auf anderem Weg ermittelt für ${de.listed(v.names.map(de.within))}.`,
     fr: (v) =>
       `Non comparé\u202f: trouvé par une autre méthode pour ${fr.listed(v.names.map(fr.within))}.`,
-    es: (v) => `No comparado: hallado por otro método para ${es.listed(v.names.map(es.within))}.`,
+    es: (v) => `No se compara: hallado por otro método para ${es.listed(v.names.map(es.within))}.`,
   },
   "compared-shows-ground": {
     en: (v) =>
@@ -195,7 +197,7 @@ export const COMPARISON_RULINGS: RulingsInEach<ComparisonStatement> = {
     fr: (v) =>
       `Non comparé\u202f: ${fr.listed(v.names.map(fr.within))}, ${v.names.length === 1 ? "mesuré sur un film qui laisse voir son" : "mesurés sur des films qui laissent voir leur"} fond.`,
     es: (v) =>
-      `No comparado: ${es.listed(v.names.map(es.within))}, ${v.names.length === 1 ? "medido en una película que deja ver su" : "medidos en películas que dejan ver su"} fondo.`,
+      `No se compara: ${es.listed(v.names.map(es.within))}, ${v.names.length === 1 ? "medido en una película que deja ver su" : "medidos en películas que dejan ver su"} fondo.`,
   },
   "compared-not-stated": {
     en: (v) => `Not known of ${en.listed(v.names.map(en.within))}.`,

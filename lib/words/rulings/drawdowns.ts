@@ -16,31 +16,31 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `What it does in mixtures and in whites is not predicted: it holds a fluorescent pigment (${en.listed(v.pigments)}), which takes light in at one wavelength and gives it out at another, so that no reading tells what is absorbed and scattered. Under a lamp that excites it otherwise it is another colour.`,
     de: (v) =>
-      `Was sie in Mischungen und in Weiß tut, wird nicht vorhergesagt: sie enthält ein fluoreszierendes Pigment (${de.listed(v.pigments)}), das Licht bei einer Wellenlänge aufnimmt und bei einer anderen abgibt, sodass keine Messung sagt, was absorbiert und gestreut wird. Unter einer Lampe, die es anders anregt, ist sie eine andere Farbe.`,
+      `Das Verhalten in Mischungen und in Weiß wird nicht vorhergesagt: Die Farbe enthält ein fluoreszierendes Pigment (${de.listed(v.pigments)}), das Licht bei einer Wellenlänge aufnimmt und bei einer anderen abgibt, sodass keine Messung sagt, was absorbiert und gestreut wird. Unter einer Lampe, die das Pigment anders anregt, sieht die Farbe anders aus.`,
     fr: (v) =>
-      `Ce qu’elle fait en mélange et dans les blancs n’est pas prévu\u202f: elle contient un pigment fluorescent (${fr.listed(v.pigments)}), qui prend la lumière à une longueur d’onde et la rend à une autre, si bien qu’aucune mesure ne dit ce qui est absorbé et diffusé. Sous une lampe qui l’excite autrement, c’est une autre couleur.`,
+      `Ce qu’elle donne en mélange et dans les blancs n’est pas prévu\u202f: elle contient un pigment fluorescent (${fr.listed(v.pigments)}), qui absorbe la lumière à une longueur d’onde et la rend à une autre, si bien qu’aucune mesure ne dit ce qui est absorbé et diffusé. Sous une lampe qui l’excite autrement, c’est une autre couleur.`,
     es: (v) =>
-      `No se prevé lo que hace en mezclas y en blancos: contiene un pigmento fluorescente (${es.listed(v.pigments)}), que toma luz a una longitud de onda y la devuelve a otra, de modo que ninguna medición dice qué se absorbe y qué se dispersa. Bajo una lámpara que lo excite de otro modo es otro color.`,
+      `No se prevé cómo queda en mezclas y en blancos: contiene un pigmento fluorescente (${es.listed(v.pigments)}), que absorbe la luz a una longitud de onda y la devuelve a otra, de modo que ninguna medición dice qué se absorbe y qué se dispersa. Bajo una lámpara que lo excite de otro modo es otro color.`,
   },
   "pigment-is-flakes": {
     en: (v) =>
       `What it does in mixtures and in whites is not predicted: it holds a pigment of flakes (${en.listed(v.pigments)}), which mirror light, where theory counts only what is absorbed and what is scattered alike in all directions. A reading holds for its own angles alone.`,
     de: (v) =>
-      `Was sie in Mischungen und in Weiß tut, wird nicht vorhergesagt: sie enthält ein Pigment aus Plättchen (${de.listed(v.pigments)}), die spiegeln, während die Theorie nur zählt, was absorbiert und was nach allen Seiten gleich gestreut wird. Eine Messung gilt nur für ihre eigenen Winkel.`,
+      `Das Verhalten in Mischungen und in Weiß wird nicht vorhergesagt: Die Farbe enthält ein Pigment aus Plättchen (${de.listed(v.pigments)}), die spiegeln, während die Theorie nur zählt, was absorbiert und was nach allen Seiten gleich gestreut wird. Eine Messung gilt nur für ihre eigenen Winkel.`,
     fr: (v) =>
-      `Ce qu’elle fait en mélange et dans les blancs n’est pas prévu\u202f: elle contient un pigment en paillettes (${fr.listed(v.pigments)}), qui font miroir, alors que la théorie ne compte que ce qui est absorbé et ce qui est diffusé également en tous sens. Une mesure ne vaut que pour ses propres angles.`,
+      `Ce qu’elle donne en mélange et dans les blancs n’est pas prévu\u202f: elle contient un pigment en paillettes (${fr.listed(v.pigments)}), qui font miroir, alors que la théorie ne compte que ce qui est absorbé et ce qui est diffusé également dans tous les sens. Une mesure ne vaut que pour ses propres angles.`,
     es: (v) =>
-      `No se prevé lo que hace en mezclas y en blancos: contiene un pigmento en laminillas (${es.listed(v.pigments)}), que hacen de espejo, y la teoría solo cuenta lo que se absorbe y lo que se dispersa por igual en todas direcciones. Una medición solo vale para sus propios ángulos.`,
+      `No se prevé cómo queda en mezclas y en blancos: contiene un pigmento en laminillas (${es.listed(v.pigments)}), que hacen de espejo, y la teoría solo cuenta lo que se absorbe y lo que se dispersa por igual en todas direcciones. Una medición solo vale para sus propios ángulos.`,
   },
   "white-not-predicted": {
     en: (v) =>
       `${enDrawdown.letDown(v)} is not fitted: its white fluoresces or is made of flakes, for which theory does not hold.`,
     de: (v) =>
-      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: ihr Weiß fluoresziert oder besteht aus Plättchen, und dafür gilt die Theorie nicht.`,
+      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Ihr Weiß fluoresziert oder besteht aus Plättchen, und dafür gilt die Theorie nicht.`,
     fr: (v) =>
-      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: son blanc est fluorescent ou fait de paillettes, pour lesquels la théorie ne vaut pas.`,
+      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: son blanc est fluorescent ou en paillettes, et la théorie ne vaut alors pas.`,
     es: (v) =>
-      `${esDrawdown.letDown(v)} no se ajusta: su blanco es fluorescente o está hecho de laminillas, y para ellos la teoría no vale.`,
+      `${esDrawdown.letDown(v)} no se ajusta: su blanco es fluorescente o está formado por laminillas, y entonces la teoría no vale.`,
   },
   "no-masstone": {
     en: () =>
@@ -50,21 +50,22 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     fr: () =>
       "Le ton plein n’a pas été mesuré\u202f; les dégradés seuls ne disent pas ce qu’une couleur absorbe et ce qu’elle diffuse.",
     es: () =>
-      "El tono pleno no se ha medido; los rebajes solos no dicen qué absorbe un color y qué dispersa.",
+      "El tono pleno no se ha medido; los rebajes por sí solos no dicen qué absorbe un color y qué dispersa.",
   },
   "no-tint": {
     en: () => "No let-down in a white has been read, and a masstone alone predicts none.",
     de: () =>
       "Keine Aufhellung in einem Weiß wurde gemessen, und ein Vollton allein sagt keine vorher.",
     fr: () =>
-      "Aucun dégradé dans un blanc n’a été mesuré, et un ton plein seul n’en prévoit aucun.",
-    es: () => "No se ha medido ningún rebaje en un blanco, y un tono pleno solo no prevé ninguno.",
+      "Aucun dégradé dans un blanc n’a été mesuré, et un ton plein seul ne permet d’en prévoir aucun.",
+    es: () =>
+      "No se ha medido ningún rebaje en un blanco, y un tono pleno por sí solo no permite prever ninguno.",
   },
   "masstone-without-spectrum": {
     en: () =>
       "Nothing is fitted: the masstone was read without a spectrum, and absorption and scattering need one.",
     de: () =>
-      "Nichts wird angepasst: der Vollton wurde ohne Spektrum gemessen, und Absorption und Streuung brauchen eines.",
+      "Keine Anpassung: Der Vollton wurde ohne Spektrum gemessen, und für Absorption und Streuung ist eines nötig.",
     fr: () =>
       "Rien n’est ajusté\u202f: le ton plein a été mesuré sans spectre, et il en faut un pour l’absorption et la diffusion.",
     es: () =>
@@ -73,7 +74,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
   "tint-without-spectrum": {
     en: (v) => `${enDrawdown.letDown(v)} is not fitted: it was read without a spectrum.`,
     de: (v) =>
-      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: sie wurde ohne Spektrum gemessen.`,
+      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Sie wurde ohne Spektrum gemessen.`,
     fr: (v) => `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: mesuré sans spectre.`,
     es: (v) => `${esDrawdown.letDown(v)} no se ajusta: se midió sin espectro.`,
   },
@@ -81,7 +82,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `${enDrawdown.letDown(v)} is not fitted: no spectrum of its white by itself is recorded.`,
     de: (v) =>
-      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: vom Weiß allein ist kein Spektrum aufgezeichnet.`,
+      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Vom Weiß allein ist kein Spektrum aufgezeichnet.`,
     fr: (v) =>
       `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: aucun spectre de son blanc seul n’est consigné.`,
     es: (v) =>
@@ -91,7 +92,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `${enDrawdown.letDown(v)} is not fitted: whether dry pigment or paint was weighed is not recorded.`,
     de: (v) =>
-      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: ob trockenes Pigment oder Farbe gewogen wurde, ist nicht aufgezeichnet.`,
+      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Ob trockenes Pigment oder Farbe gewogen wurde, ist nicht aufgezeichnet.`,
     fr: (v) =>
       `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: on n’a pas consigné si l’on a pesé du pigment sec ou de la peinture.`,
     es: (v) =>
@@ -101,7 +102,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `${enDrawdown.letDown(v)} is not fitted: of the let-downs in that white some were weighed as dry pigment and some as paint.`,
     de: (v) =>
-      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: von den Aufhellungen in diesem Weiß wurden einige als trockenes Pigment und einige als Farbe gewogen.`,
+      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Von den Aufhellungen in diesem Weiß wurden einige als trockenes Pigment und einige als Farbe gewogen.`,
     fr: (v) =>
       `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: des dégradés dans ce blanc, les uns ont été pesés en pigment sec et les autres en peinture.`,
     es: (v) =>
@@ -111,37 +112,37 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `${enDrawdown.letDown(v)} is not fitted: its ratio of colour to white is not above 0.`,
     de: (v) =>
-      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: ihr Verhältnis von Farbe zu Weiß liegt nicht über 0.`,
+      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Ihr Verhältnis von Farbe zu Weiß liegt nicht über 0.`,
     fr: (v) =>
-      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: son rapport de couleur à blanc n’est pas supérieur à 0.`,
+      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: son rapport couleur/blanc n’est pas supérieur à 0.`,
     es: (v) =>
-      `${esDrawdown.letDown(v)} no se ajusta: su proporción de color a blanco no es mayor que 0.`,
+      `${esDrawdown.letDown(v)} no se ajusta: su proporción color/blanco no es mayor que 0.`,
   },
   "masstone-lighter-than-tint": {
     en: (v) =>
       `${enDrawdown.letDown(v)} is not fitted: it reads darker than the masstone (${enDrawdown.luminances(v.tintY, v.masstoneY)}), which nothing let down in a white can.`,
     de: (v) =>
-      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: sie misst dunkler als der Vollton (${deDrawdown.luminances(v.tintY, v.masstoneY)}), und das kann keine Aufhellung in einem Weiß.`,
+      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Gemessen ist sie dunkler als der Vollton (${deDrawdown.luminances(v.tintY, v.masstoneY)}), und das kann keine Aufhellung in einem Weiß.`,
     fr: (v) =>
-      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus sombre que le ton plein (${frDrawdown.luminances(v.tintY, v.masstoneY)}), ce que ne peut aucun dégradé dans un blanc.`,
+      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus sombre que le ton plein (${frDrawdown.luminances(v.tintY, v.masstoneY)}), ce qui est impossible dans un blanc.`,
     es: (v) =>
-      `${esDrawdown.letDown(v)} no se ajusta: resulta más oscuro que el tono pleno (${esDrawdown.luminances(v.tintY, v.masstoneY)}), lo que nada rebajado en un blanco puede.`,
+      `${esDrawdown.letDown(v)} no se ajusta: resulta más oscuro que el tono pleno (${esDrawdown.luminances(v.tintY, v.masstoneY)}), lo que es imposible en un blanco.`,
   },
   "tint-lighter-than-white": {
     en: (v) =>
       `${enDrawdown.letDown(v)} is not fitted: it reads lighter than its white (${enDrawdown.luminances(v.tintY, v.whiteY)}), which nothing let down in it can.`,
     de: (v) =>
-      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: sie misst heller als ihr Weiß (${deDrawdown.luminances(v.tintY, v.whiteY)}), und das kann keine Aufhellung darin.`,
+      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Gemessen ist sie heller als ihr Weiß (${deDrawdown.luminances(v.tintY, v.whiteY)}), und das kann keine Aufhellung darin.`,
     fr: (v) =>
-      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus clair que son blanc (${frDrawdown.luminances(v.tintY, v.whiteY)}), ce que ne peut aucun dégradé dans ce blanc.`,
+      `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus clair que son blanc (${frDrawdown.luminances(v.tintY, v.whiteY)}), ce qui est impossible dans ce blanc.`,
     es: (v) =>
-      `${esDrawdown.letDown(v)} no se ajusta: resulta más claro que su blanco (${esDrawdown.luminances(v.tintY, v.whiteY)}), lo que nada rebajado en él puede.`,
+      `${esDrawdown.letDown(v)} no se ajusta: resulta más claro que su blanco (${esDrawdown.luminances(v.tintY, v.whiteY)}), lo que es imposible en él.`,
   },
   "white-lighter-than-tint": {
     en: (v) =>
       `${enDrawdown.letDown(v)} is not fitted: it reads darker than its white (${enDrawdown.luminances(v.tintY, v.whiteY)}), though the colour is the lighter of the two.`,
     de: (v) =>
-      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: sie misst dunkler als ihr Weiß (${deDrawdown.luminances(v.tintY, v.whiteY)}), obwohl die Farbe die hellere der beiden ist.`,
+      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Gemessen ist sie dunkler als ihr Weiß (${deDrawdown.luminances(v.tintY, v.whiteY)}), obwohl die Farbe die hellere der beiden ist.`,
     fr: (v) =>
       `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus sombre que son blanc (${frDrawdown.luminances(v.tintY, v.whiteY)}), alors que la couleur est la plus claire des deux.`,
     es: (v) =>
@@ -151,7 +152,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `${enDrawdown.letDown(v)} is not fitted: it reads lighter than the masstone (${enDrawdown.luminances(v.tintY, v.masstoneY)}), though its white is the darker of the two.`,
     de: (v) =>
-      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: sie misst heller als der Vollton (${deDrawdown.luminances(v.tintY, v.masstoneY)}), obwohl ihr Weiß das dunklere der beiden ist.`,
+      `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Gemessen ist sie heller als der Vollton (${deDrawdown.luminances(v.tintY, v.masstoneY)}), obwohl ihr Weiß das dunklere der beiden ist.`,
     fr: (v) =>
       `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus clair que le ton plein (${frDrawdown.luminances(v.tintY, v.masstoneY)}), alors que son blanc est le plus sombre des deux.`,
     es: (v) =>
@@ -161,7 +162,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `The drawdowns were read in different geometries (${en.listed(v.geometries)}), and the surface constants recorded do not bring them together.`,
     de: (v) =>
-      `Die Aufstriche wurden in verschiedenen Geometrien gemessen (${de.listed(v.geometries.map(deDrawdown.geometry))}), und die aufgezeichneten Oberflächenkonstanten bringen sie nicht zusammen.`,
+      `Die Aufstriche wurden in verschiedenen Geometrien gemessen (${de.listed(v.geometries.map(deDrawdown.geometry))}), und mit den aufgezeichneten Oberflächenkonstanten lassen sie sich nicht zusammenführen.`,
     fr: (v) =>
       `Les applications ont été mesurées dans des géométries différentes (${fr.listed(v.geometries.map((one) => wordOf(GEOMETRIES, one, "fr")))}), et les constantes de surface consignées ne les ramènent pas l’une à l’autre.`,
     es: (v) =>
@@ -171,9 +172,9 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `Without constants of its surface, a reading (${v.from}) does not tell what gloss adds to it.`,
     de: (v) =>
-      `Ohne Konstanten der Oberfläche sagt eine Messung (${deDrawdown.geometry(v.from)}) nicht, was der Glanz hinzufügt.`,
+      `Ohne Oberflächenkonstanten lässt sich einer Messung (${deDrawdown.geometry(v.from)}) nicht entnehmen, was der Glanz hinzufügt.`,
     fr: (v) =>
-      `Sans les constantes de sa surface, une mesure (${wordOf(GEOMETRIES, v.from, "fr")}) ne dit pas ce que le brillant y ajoute.`,
+      `Sans les constantes de sa surface, une mesure (${wordOf(GEOMETRIES, v.from, "fr")}) ne dit pas ce que le reflet y ajoute.`,
     es: (v) =>
       `Sin las constantes de su superficie, una medición (${wordOf(GEOMETRIES, v.from, "es")}) no dice lo que el brillo le añade.`,
   },
@@ -191,7 +192,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `Nothing is fitted: the reading of ${enDrawdown.drawdown(v.drawdown)} is no more than its surface reflects (${en.percent(v.reflectance)} at ${en.decimals(v.wavelengthNm, 0)}\u00a0nm, k1 ${en.decimals(v.k1, 3)}), so its geometry or its surface is not as recorded.`,
     de: (v) =>
-      `Nichts wird angepasst: die Messung ${deDrawdown.drawdown(v.drawdown)} liegt nicht über dem, was die Oberfläche zurückwirft (${de.percent(v.reflectance)} bei ${de.decimals(v.wavelengthNm, 0)}\u00a0nm, k1 ${de.decimals(v.k1, 3)}); Geometrie oder Oberfläche sind also nicht wie aufgezeichnet.`,
+      `Keine Anpassung: Die Messung ${deDrawdown.drawdown(v.drawdown)} liegt nicht über dem, was die Oberfläche zurückwirft (${de.percent(v.reflectance)} bei ${de.decimals(v.wavelengthNm, 0)}\u00a0nm, k1 ${de.decimals(v.k1, 3)}); Geometrie oder Oberfläche sind also nicht wie aufgezeichnet.`,
     fr: (v) =>
       `Rien n’est ajusté\u202f: ${frDrawdown.drawdown(v.drawdown)} ne renvoie pas plus que sa surface (${fr.percent(v.reflectance)} à ${fr.decimals(v.wavelengthNm, 0)}\u00a0nm, k1 ${fr.decimals(v.k1, 3)})\u202f; sa géométrie ou sa surface n’est donc pas celle qui est consignée.`,
     es: (v) =>
@@ -201,7 +202,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `At ${enDrawdown.wavelengths(v.wavelengths)} the masstone reads no more than its surface reflects (k1 ${en.decimals(v.k1, 3)}), so we cannot say what lies under the surface there.`,
     de: (v) =>
-      `Bei ${deDrawdown.wavelengths(v.wavelengths)} misst der Vollton nicht mehr, als die Oberfläche zurückwirft (k1 ${de.decimals(v.k1, 3)}); was dort unter der Oberfläche liegt, lässt sich nicht sagen.`,
+      `Bei ${deDrawdown.wavelengths(v.wavelengths)} wirft der Vollton nicht mehr zurück als die Oberfläche (k1 ${de.decimals(v.k1, 3)}); was dort unter der Oberfläche liegt, lässt sich nicht sagen.`,
     fr: (v) =>
       `À ${frDrawdown.wavelengths(v.wavelengths)} le ton plein ne renvoie pas plus que sa surface (k1 ${fr.decimals(v.k1, 3)}), et nous ne pouvons dire ce qu’il y a dessous.`,
     es: (v) =>
@@ -211,22 +212,22 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `Read with its gloss included, the masstone lies so near what the surface alone throws back (k1 ${en.decimals(v.k1, 3)}) that we cannot say how deep it is without gloss.`,
     de: (v) =>
-      `Mit Glanz gemessen liegt der Vollton so nah an dem, was die Oberfläche allein zurückwirft (k1 ${de.decimals(v.k1, 3)}), dass sich nicht sagen lässt, wie tief er ohne Glanz ist.`,
+      `Mit Glanz gemessen, liegt der Vollton so nah an dem, was die Oberfläche allein zurückwirft (k1 ${de.decimals(v.k1, 3)}), dass sich nicht sagen lässt, wie tief er ohne Glanz ist.`,
     fr: (v) =>
-      `Mesuré avec son reflet, le ton plein est si près de ce que la surface seule renvoie (k1 ${fr.decimals(v.k1, 3)}) que nous ne pouvons dire combien il est profond sans reflet.`,
+      `Mesuré avec son reflet, le ton plein est si près de ce que la surface seule renvoie (k1 ${fr.decimals(v.k1, 3)}) que nous ne pouvons dire s’il est profond sans reflet.`,
     es: (v) =>
-      `Medido con su brillo, el tono pleno está tan cerca de lo que devuelve la sola superficie (k1 ${es.decimals(v.k1, 3)}) que no podemos decir cuán profundo es sin brillo.`,
+      `Medido con su brillo, el tono pleno está tan cerca de lo que devuelve la sola superficie (k1 ${es.decimals(v.k1, 3)}) que no podemos decir si es profundo sin brillo.`,
   },
 
   "suspect-drawdown": {
     en: (v) =>
       `${enDrawdown.letDown(v)} is doubtful: it lies ${en.deltaE00Text(v.leaveOneOutDeltaE00)} from what the others lead us to expect (${en.decimals(v.limit, 1)} is the limit)${v.othersDeltaE00 === undefined ? "" : `, and the others agree among themselves within ${en.decimals(v.othersDeltaE00, 1)}`}; it is not used.`,
     de: (v) =>
-      `${deDrawdown.letDown(v)} ist zweifelhaft: sie liegt ${de.deltaE00Text(v.leaveOneOutDeltaE00)} von dem, was nach den anderen zu erwarten ist (Grenze ${de.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, und die anderen stimmen untereinander auf ${de.decimals(v.othersDeltaE00, 1)} überein`}; sie wird nicht verwendet.`,
+      `${deDrawdown.letDown(v)} ist zweifelhaft: Sie liegt ${de.deltaE00Text(v.leaveOneOutDeltaE00)} von dem, was nach den anderen zu erwarten ist (Grenze ${de.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, und die anderen stimmen untereinander auf ${de.decimals(v.othersDeltaE00, 1)} überein`}; sie wird nicht verwendet.`,
     fr: (v) =>
-      `${frDrawdown.letDown(v)} est douteux\u202f: il est à ${fr.deltaE00Text(v.leaveOneOutDeltaE00)} de ce que les autres font attendre (la limite est ${fr.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, et les autres s’accordent entre eux à ${fr.decimals(v.othersDeltaE00, 1)} près`}\u202f; il n’est pas employé.`,
+      `${frDrawdown.letDown(v)} est douteux\u202f: il est à ${fr.deltaE00Text(v.leaveOneOutDeltaE00)} de ce que les autres font attendre (la limite est ${fr.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, alors que les autres s’accordent entre eux à ${fr.decimals(v.othersDeltaE00, 1)} près`}\u202f; il n’est pas employé.`,
     es: (v) =>
-      `${esDrawdown.letDown(v)} es dudoso: está a ${es.deltaE00Text(v.leaveOneOutDeltaE00)} de lo que los demás hacen esperar (el límite es ${es.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, y los demás concuerdan entre sí dentro de ${es.decimals(v.othersDeltaE00, 1)}`}; no se usa.`,
+      `${esDrawdown.letDown(v)} es dudoso: está a ${es.deltaE00Text(v.leaveOneOutDeltaE00)} de lo que los demás hacen esperar (el límite es ${es.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, mientras que los demás concuerdan entre sí con un margen de ${es.decimals(v.othersDeltaE00, 1)}`}; no se usa.`,
   },
   "drawdowns-disagree": {
     en: (v) =>
@@ -236,18 +237,18 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     fr: (v) =>
       `${frDrawdown.letDown(v)} et l’autre dans ce blanc se contredisent (${fr.deltaE00Text(v.leaveOneOutDeltaE00)}\u202f; la limite est ${fr.decimals(v.limit, 1)}), et rien ne dit lequel est faux.`,
     es: (v) =>
-      `${esDrawdown.letDown(v)} y el otro en ese blanco se contradicen (${es.deltaE00Text(v.leaveOneOutDeltaE00)}; el límite es ${es.decimals(v.limit, 1)}), y nada dice cuál es el falso.`,
+      `${esDrawdown.letDown(v)} y el otro en ese blanco se contradicen (${es.deltaE00Text(v.leaveOneOutDeltaE00)}; el límite es ${es.decimals(v.limit, 1)}), y nada dice cuál es el erróneo.`,
   },
   "fit-needs-masstone": {
     en: () => "The masstone cannot be left out, since the fit rests on it.",
-    de: () => "Der Vollton lässt sich nicht auslassen, denn auf ihm ruht die Anpassung.",
+    de: () => "Der Vollton lässt sich nicht weglassen, denn auf ihm beruht die Anpassung.",
     fr: () => "Le ton plein ne peut être écarté, puisque l’ajustement repose sur lui.",
-    es: () => "El tono pleno no puede dejarse fuera, puesto que el ajuste descansa en él.",
+    es: () => "El tono pleno no puede dejarse fuera, puesto que el ajuste se apoya en él.",
   },
   "only-let-down-in-its-white": {
     en: (v) => `The only let-down in ${en.within(v.white)}: left out, nothing would predict it.`,
     de: (v) =>
-      `Die einzige Aufhellung in ${de.within(v.white)}: ausgelassen, würde nichts sie vorhersagen.`,
+      `Die einzige Aufhellung in ${de.within(v.white)}: Ohne sie ließe sich dort nichts vorhersagen.`,
     fr: (v) =>
       `Le seul dégradé dans ${fr.within(v.white)}\u202f: si on l’écarte, rien ne le prévoit.`,
     es: (v) => `El único rebaje en ${es.within(v.white)}: si se deja fuera, nada lo prevé.`,
@@ -256,7 +257,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `Surface taken off by the constants recorded with the readings (${en.surfaceConstants(v)}).`,
     de: (v) =>
-      `Oberfläche abgezogen nach den Konstanten, die mit den Messungen aufgezeichnet sind (${de.surfaceConstants(v)}).`,
+      `Anteil der Oberfläche abgezogen, nach den Konstanten, die mit den Messungen aufgezeichnet sind (${de.surfaceConstants(v)}).`,
     fr: (v) =>
       `Surface ôtée d’après les constantes consignées avec les mesures (${fr.surfaceConstants(v)}).`,
     es: (v) =>
@@ -266,7 +267,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `Surface taken off as an oil film's (${en.surfaceConstants(v)}): by these constants let-downs that are left out, of all colours read alike, are predicted better than by none.`,
     de: (v) =>
-      `Oberfläche abgezogen wie die eines Ölfilms (${de.surfaceConstants(v)}): so werden ausgelassene Aufhellungen aller gleich gemessenen Farben besser vorhergesagt als ohne.`,
+      `Anteil der Oberfläche abgezogen wie bei einem Ölfilm (${de.surfaceConstants(v)}): So werden weggelassene Aufhellungen aller gleich gemessenen Farben besser vorhergesagt als ohne.`,
     fr: (v) =>
       `Surface ôtée comme celle d’un film d’huile (${fr.surfaceConstants(v)})\u202f: avec ces constantes, les dégradés écartés tour à tour, de toutes les couleurs mesurées de même, sont mieux prévus que sans.`,
     es: (v) =>
@@ -276,7 +277,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `Surface taken off as an oil film's (${en.surfaceConstants(v)}), as is usual for the geometry.`,
     de: (v) =>
-      `Oberfläche abgezogen wie die eines Ölfilms (${de.surfaceConstants(v)}), wie für diese Geometrie üblich.`,
+      `Anteil der Oberfläche abgezogen wie bei einem Ölfilm (${de.surfaceConstants(v)}), für diese Geometrie üblich.`,
     fr: (v) =>
       `Surface ôtée comme celle d’un film d’huile (${fr.surfaceConstants(v)}), comme il est d’usage dans cette géométrie.`,
     es: (v) =>
@@ -286,7 +287,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `Surface taken off as an oil film's, its share of outer light kept under the darkest reading of the workshop (${en.surfaceConstants(v)}).`,
     de: (v) =>
-      `Oberfläche abgezogen wie die eines Ölfilms, ihr Anteil am äußeren Licht unter der dunkelsten Messung der Werkstatt gehalten (${de.surfaceConstants(v)}).`,
+      `Anteil der Oberfläche abgezogen wie bei einem Ölfilm, ihr Beitrag zum äußeren Licht unter der dunkelsten Messung der Werkstatt gehalten (${de.surfaceConstants(v)}).`,
     fr: (v) =>
       `Surface ôtée comme celle d’un film d’huile, sa part de lumière extérieure tenue au-dessous de la mesure la plus sombre de l’atelier (${fr.surfaceConstants(v)}).`,
     es: (v) =>
@@ -296,7 +297,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `No surface taken off (${en.surfaceConstants(v)}): so let-downs that are left out, of all colours read alike, are predicted better than with an oil film's constants.`,
     de: (v) =>
-      `Keine Oberfläche abgezogen (${de.surfaceConstants(v)}): so werden ausgelassene Aufhellungen aller gleich gemessenen Farben besser vorhergesagt als mit den Konstanten eines Ölfilms.`,
+      `Kein Anteil der Oberfläche abgezogen (${de.surfaceConstants(v)}): So werden weggelassene Aufhellungen aller gleich gemessenen Farben besser vorhergesagt als mit den Konstanten eines Ölfilms.`,
     fr: (v) =>
       `Aucune surface ôtée (${fr.surfaceConstants(v)})\u202f: ainsi les dégradés écartés tour à tour, de toutes les couleurs mesurées de même, sont mieux prévus qu’avec les constantes d’un film d’huile.`,
     es: (v) =>
@@ -306,7 +307,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `No surface taken off (${en.surfaceConstants(v)}), as is usual with gloss excluded; no let-down could be left out to try others.`,
     de: (v) =>
-      `Keine Oberfläche abgezogen (${de.surfaceConstants(v)}), wie ohne Glanz üblich; keine Aufhellung ließ sich auslassen, um andere zu erproben.`,
+      `Kein Anteil der Oberfläche abgezogen (${de.surfaceConstants(v)}), wie ohne Glanz üblich; keine Aufhellung ließ sich weglassen, um andere Konstanten zu erproben.`,
     fr: (v) =>
       `Aucune surface ôtée (${fr.surfaceConstants(v)}), comme il est d’usage reflet exclu\u202f; aucun dégradé ne pouvait être écarté pour en essayer d’autres.`,
     es: (v) =>
@@ -316,7 +317,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: () =>
       "Each white has one let-down, so the fit passes through all of them and nothing tells how good it is.",
     de: () =>
-      "Jedes Weiß hat eine Aufhellung: die Anpassung geht durch alle, und nichts sagt, wie gut sie ist.",
+      "In jedem Weiß gibt es nur eine Aufhellung: Die Anpassung geht durch alle, und nichts sagt, wie gut sie ist.",
     fr: () =>
       "Chaque blanc n’a qu’un dégradé\u202f: l’ajustement passe par tous, et rien ne dit ce qu’il vaut.",
     es: () =>
@@ -328,9 +329,9 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     de: (v) =>
       `Die Anpassung trifft die Aufstriche so gut, wie Messen und Wiegen zulassen (gewichtete Abweichung ${de.significant(v.weightedResidual, 2)}).`,
     fr: (v) =>
-      `L’ajustement rejoint les applications aussi bien que le permettent la mesure et la pesée (résidu pondéré ${fr.significant(v.weightedResidual, 2)}).`,
+      `L’ajustement retrouve les applications aussi bien que le permettent la mesure et la pesée (résidu pondéré ${fr.significant(v.weightedResidual, 2)}).`,
     es: (v) =>
-      `El ajuste alcanza las aplicaciones tan bien como permiten la medición y la pesada (residuo ponderado ${es.significant(v.weightedResidual, 2)}).`,
+      `El ajuste reproduce las aplicaciones tan bien como permiten la medición y la pesada (residuo ponderado ${es.significant(v.weightedResidual, 2)}).`,
   },
   "fit-misses-more-than-noise": {
     en: (v) =>
@@ -340,27 +341,27 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     fr: (v) =>
       `L’ajustement s’écarte des applications plus que ne l’expliquent la mesure et la pesée (résidu pondéré ${fr.significant(v.weightedResidual, 2)}\u202f; près de 1, elles seules seraient en cause).`,
     es: (v) =>
-      `El ajuste se aparta de las aplicaciones más de lo que explican la medición y la pesada (residuo ponderado ${es.significant(v.weightedResidual, 2)}; cerca de 1 sería solo de ellas).`,
+      `El ajuste se aparta de las aplicaciones más de lo que explican la medición y la pesada (residuo ponderado ${es.significant(v.weightedResidual, 2)}; cerca de 1 se debería solo a ellas).`,
   },
   "scattering-known": {
     en: (v) =>
       `How much it scatters beside its whites is known to about ${en.percent(v.relativeUncertainty, 1)}.`,
     de: (v) =>
-      `Wie stark sie gegenüber ihren Weiß streut, ist auf etwa ${de.percent(v.relativeUncertainty, 1)} bekannt.`,
+      `Wie stark die Farbe im Vergleich zum Weiß streut, ist auf etwa ${de.percent(v.relativeUncertainty, 1)} genau bekannt.`,
     fr: (v) =>
       `Ce qu’elle diffuse par rapport à ses blancs est connu à environ ${fr.percent(v.relativeUncertainty, 1)} près.`,
     es: (v) =>
-      `Lo que dispersa junto a sus blancos se conoce con un error de alrededor del ${es.percent(v.relativeUncertainty, 1)}.`,
+      `Lo que dispersa en comparación con sus blancos se conoce con un error de alrededor del ${es.percent(v.relativeUncertainty, 1)}.`,
   },
   "scattering-is-bound": {
     en: (v) =>
       `We know only a bound of how much it scatters: the masstone reflects ${en.percent(v.masstoneY)}, and the fit leaves it open to \u00b1\u00a0${en.percent(v.relativeUncertainty, 1)}.`,
     de: (v) =>
-      `Bekannt ist nur eine Grenze dafür, wie stark sie streut: der Vollton reflektiert ${de.percent(v.masstoneY)}, und die Anpassung lässt es auf \u00b1\u00a0${de.percent(v.relativeUncertainty, 1)} offen.`,
+      `Bekannt ist nur eine Grenze dafür, wie stark die Farbe streut: Der Vollton reflektiert ${de.percent(v.masstoneY)}, und die Anpassung lässt es auf \u00b1\u00a0${de.percent(v.relativeUncertainty, 1)} offen.`,
     fr: (v) =>
-      `Nous ne connaissons qu’une borne de ce qu’elle diffuse\u202f: le ton plein renvoie ${fr.percent(v.masstoneY)}, et l’ajustement laisse \u00b1\u00a0${fr.percent(v.relativeUncertainty, 1)}.`,
+      `Nous ne connaissons qu’une borne de ce qu’elle diffuse\u202f: le ton plein renvoie ${fr.percent(v.masstoneY)}, et l’ajustement laisse une marge de \u00b1\u00a0${fr.percent(v.relativeUncertainty, 1)}.`,
     es: (v) =>
-      `Solo conocemos una cota de lo que dispersa: el tono pleno devuelve el ${es.percent(v.masstoneY)}, y el ajuste lo deja abierto en \u00b1\u00a0${es.percent(v.relativeUncertainty, 1)}.`,
+      `Solo conocemos una cota de lo que dispersa: el tono pleno devuelve el ${es.percent(v.masstoneY)}, y el ajuste deja un margen de \u00b1\u00a0${es.percent(v.relativeUncertainty, 1)}.`,
   },
 
   "ladder-does-not-reach": {
@@ -370,8 +371,8 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
         : `No let-down reaches L* ${en.decimals(v.L, 0)}: none is recorded.`,
     de: (v) =>
       "palest" in v
-        ? `Keine Aufhellung erreicht L* ${de.decimals(v.L, 0)}: die Reihe geht von L* ${de.decimals(v.darkest, 0)} bis ${de.decimals(v.palest, 0)}.`
-        : `Keine Aufhellung erreicht L* ${de.decimals(v.L, 0)}: es ist keine aufgezeichnet.`,
+        ? `Keine Aufhellung erreicht L* ${de.decimals(v.L, 0)}: Die Reihe geht von L* ${de.decimals(v.darkest, 0)} bis ${de.decimals(v.palest, 0)}.`
+        : `Keine Aufhellung erreicht L* ${de.decimals(v.L, 0)}: Es ist keine aufgezeichnet.`,
     fr: (v) =>
       "palest" in v
         ? `Aucun dégradé n’atteint L* ${fr.decimals(v.L, 0)}\u202f: l’échelle va de L* ${fr.decimals(v.darkest, 0)} à ${fr.decimals(v.palest, 0)}.`
@@ -385,17 +386,17 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     en: (v) =>
       `L* ${en.decimals(v.L, 0)} lies between let-downs ${en.decimals(v.gap, 0)} of L* apart; more than ${en.decimals(v.limit, 0)} is not bridged without a fit.`,
     de: (v) =>
-      `L* ${de.decimals(v.L, 0)} liegt zwischen Aufhellungen, die ${de.decimals(v.gap, 0)} L* auseinander sind; mehr als ${de.decimals(v.limit, 0)} wird ohne Anpassung nicht überbrückt.`,
+      `L* ${de.decimals(v.L, 0)} liegt zwischen Aufhellungen, die um ${de.decimals(v.gap, 0)} in L* auseinanderliegen; mehr als ${de.decimals(v.limit, 0)} wird ohne Anpassung nicht überbrückt.`,
     fr: (v) =>
       `L* ${fr.decimals(v.L, 0)} tombe entre deux dégradés distants de ${fr.decimals(v.gap, 0)} en L*\u202f; au-delà de ${fr.decimals(v.limit, 0)} on ne comble pas l’intervalle sans ajustement.`,
     es: (v) =>
-      `L* ${es.decimals(v.L, 0)} cae entre rebajes que distan ${es.decimals(v.gap, 0)} de L*; más de ${es.decimals(v.limit, 0)} no se salva sin un ajuste.`,
+      `L* ${es.decimals(v.L, 0)} cae entre rebajes que distan ${es.decimals(v.gap, 0)} de L*; sin un ajuste no se salva una distancia mayor de ${es.decimals(v.limit, 0)}.`,
   },
   "film-needs-masstone-or-two-grounds": {
     en: () =>
       "One film by itself does not tell what it absorbs from what it scatters: a masstone, or films over two grounds, would.",
     de: () =>
-      "Ein Film allein sagt nicht, was er absorbiert und was er streut: ein Vollton oder Filme über zwei Gründen würden es sagen.",
+      "Ein Film allein sagt nicht, was er absorbiert und was er streut: Ein Vollton oder Filme über zwei Gründen würden es zeigen.",
     fr: () =>
       "Un film seul ne dit pas ce qu’il absorbe et ce qu’il diffuse\u202f: un ton plein, ou des films sur deux fonds, le diraient.",
     es: () =>
@@ -414,7 +415,7 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
   "no-such-white": {
     en: (v) => `Nothing was let down in ${en.within(v.white)}.`,
     de: (v) => `In ${de.within(v.white)} wurde nichts aufgehellt.`,
-    fr: (v) => `Rien n’a été dégradé dans ${fr.within(v.white)}.`,
-    es: (v) => `No se rebajó nada en ${es.within(v.white)}.`,
+    fr: (v) => `Rien n’a été coupé avec ${fr.within(v.white)}.`,
+    es: (v) => `No se rebajó nada con ${es.within(v.white)}.`,
   },
 };

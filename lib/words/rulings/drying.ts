@@ -53,8 +53,8 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
         : `We do not know what ${en.namesWithin(pigments)} ${pigments.length > 1 ? "do" : "does"} to the drying of oil.`,
     de: ({ pigments }) =>
       pigments.length === 0
-        ? "Kein Pigment ist aufgezeichnet, die Trocknung lässt sich daher nicht errechnen."
-        : `Wie ${de.namesWithin(pigments)} auf die Trocknung des Öls wirkt, wissen wir nicht.`,
+        ? "Es ist kein Pigment aufgezeichnet; die Trocknung lässt sich daher nicht errechnen."
+        : `Wie ${de.namesWithin(pigments)} auf die Trocknung des Öls ${pigments.length > 1 ? "wirken" : "wirkt"}, wissen wir nicht.`,
     fr: ({ pigments }) =>
       pigments.length === 0
         ? "Aucun pigment n’est consigné, et nous ne pouvons calculer son séchage."
@@ -73,30 +73,30 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
   "linseed-sets-the-days": {
     en: (oil) => en.sentence(`${enDrying.oilShare(oil)} sets the days`),
     de: (oil) => de.sentence(`${deDrying.oilShare(oil)} gibt die Tage vor`),
-    fr: (oil) => fr.sentence(`les jours partent de\u202f: ${frDrying.oilShare(oil)}`),
-    es: (oil) => es.sentence(`los días parten de: ${esDrying.oilShare(oil)}`),
+    fr: (oil) => fr.sentence(`base du calcul\u202f: ${frDrying.oilShare(oil)}`),
+    es: (oil) => es.sentence(`base del cálculo: ${esDrying.oilShare(oil)}`),
   },
   "oil-slower-than-linseed": {
     en: ({ days, acting, ...oil }) =>
       `${en.sentence(`${enDrying.oilShare(oil)} dries slower than linseed oil (alone ${en.dayCount(days)})`)}${acting === undefined ? "" : ` Counted at ${en.percent(acting)} of that: its pigments slow the paint already, and the two do not multiply.`}`,
     de: ({ days, acting, ...oil }) =>
-      `${de.sentence(`${deDrying.oilShare(oil)} trocknet langsamer als Leinöl (allein ${de.dayCount(days)})`)}${acting === undefined ? "" : ` Davon zählen ${de.percent(acting)}: die Pigmente bremsen die Farbe schon, und beides vervielfacht sich nicht.`}`,
+      `${de.sentence(`${deDrying.oilShare(oil)} trocknet langsamer als Leinöl (allein ${de.dayCount(days)})`)}${acting === undefined ? "" : ` Davon zählen ${de.percent(acting)}: Die Pigmente verlangsamen die Trocknung schon, und beides multipliziert sich nicht.`}`,
     fr: ({ days, acting, ...oil }) =>
       `${fr.sentence(
-        `${frDrying.oilShare(oil)}\u202f: sèche plus lentement que l’huile de lin (seule ${fr.dayCount(days)})`,
-      )}${acting === undefined ? "" : ` Compté à ${fr.percent(acting)}\u202f: les pigments ralentissent déjà la peinture, et les deux effets ne se multiplient pas.`}`,
+        `${frDrying.oilShare(oil)}\u202f: sèche plus lentement que l’huile de lin (seule, ${fr.dayCount(days)})`,
+      )}${acting === undefined ? "" : ` Cet effet n’est compté qu’à ${fr.percent(acting)}\u202f: les pigments ralentissent déjà la peinture, et les deux effets ne se multiplient pas.`}`,
     es: ({ days, acting, ...oil }) =>
-      `${es.sentence(`${esDrying.oilShare(oil)}: seca más despacio que el de linaza (solo ${es.dayCount(days)})`)}${acting === undefined ? "" : ` Se cuenta al ${es.percent(acting)}: los pigmentos ya retrasan la pintura, y los dos efectos no se multiplican.`}`,
+      `${es.sentence(`${esDrying.oilShare(oil)}: seca más despacio que el de linaza (solo, ${es.dayCount(days)})`)}${acting === undefined ? "" : ` Este efecto solo se cuenta al ${es.percent(acting)}: los pigmentos ya retrasan la pintura, y los dos efectos no se multiplican.`}`,
   },
   "vehicle-not-stated": {
     en: ({ factor }) =>
       `The oil is not recorded: linseed is the fastest, and the slowest makes it ${en.timesTheDays(factor)}.`,
     de: ({ factor }) =>
-      `Das Öl ist nicht aufgezeichnet: Leinöl ist das schnellste, und das langsamste ergibt ${de.timesTheDays(factor)}.`,
+      `Das Öl ist nicht aufgezeichnet: Leinöl trocknet am schnellsten, und das langsamste Öl braucht ${de.timesTheDays(factor)}.`,
     fr: ({ factor }) =>
       `L’huile n’est pas consignée\u202f: l’huile de lin est la plus rapide, et avec la plus lente il faut ${fr.timesTheDays(factor)}.`,
     es: ({ factor }) =>
-      `El aceite no está registrado: el de linaza es el más rápido, y con el más lento son ${es.timesTheDays(factor)}.`,
+      `El aceite no está registrado: el de linaza es el más rápido, y con el más lento hace falta ${es.timesTheDays(factor)}.`,
   },
   "pigment-speeds-drying": {
     en: (v) => enDrying.speeds(enDrying.pigmentShare(v), v),
@@ -141,7 +141,7 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
       ),
     de: (v) =>
       de.sentence(
-        `${deDrying.pigmentShare(v)} kann eine Umbra oder eine Siena sein, und ob Mangan darin ist, das Öl trocknet, ist nicht aufgezeichnet: die Tage umfassen beides (${deDrying.alone(v)})`,
+        `${deDrying.pigmentShare(v)} kann eine Umbra oder eine Siena sein, und ob Mangan darin ist, das Öl trocknet, ist nicht aufgezeichnet: Die Tage umfassen beides (${deDrying.alone(v)})`,
       ),
     fr: (v) =>
       fr.sentence(
@@ -156,11 +156,11 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: ({ pigments, daysInLinseed }) =>
       `How much there is of ${en.namesWithin(pigments)} is not recorded: the days run from those of the faster alone to those of the slower (in linseed oil ${en.dayCount(daysInLinseed)}).`,
     de: ({ pigments, daysInLinseed }) =>
-      `Wie viel von ${de.namesWithin(pigments)} darin ist, ist nicht aufgezeichnet: die Tage reichen von denen des schnelleren allein bis zu denen des langsameren (in Leinöl ${de.dayCount(daysInLinseed)}).`,
+      `Die Anteile (${de.namesWithin(pigments)}) sind nicht aufgezeichnet: Die Tage reichen von denen des schnelleren Pigments allein bis zu denen des langsameren (in Leinöl ${de.dayCount(daysInLinseed)}).`,
     fr: ({ pigments, daysInLinseed }) =>
-      `La part ${fr.of(fr.namesWithin(pigments))} n’est pas consignée\u202f: les jours vont de ceux du plus rapide seul à ceux du plus lent (dans l’huile de lin ${fr.dayCount(daysInLinseed)}).`,
+      `La part ${fr.of(fr.namesWithin(pigments))} n’est pas consignée\u202f: les jours vont de ceux du plus rapide seul à ceux du plus lent (dans l’huile de lin, ${fr.dayCount(daysInLinseed)}).`,
     es: ({ pigments, daysInLinseed }) =>
-      `Cuánto hay de ${es.namesWithin(pigments)} no está registrado: los días van de los del más rápido solo a los del más lento (en aceite de linaza ${es.dayCount(daysInLinseed)}).`,
+      `No está registrado cuánto hay de ${es.namesWithin(pigments)}: los días van de los del más rápido solo a los del más lento (en aceite de linaza, ${es.dayCount(daysInLinseed)}).`,
   },
   "part-as-tried": {
     en: (v) =>
@@ -173,11 +173,11 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
       ),
     fr: (v) =>
       fr.sentence(
-        `${frDrying.partShare(v)}\u202f: seul, sec au toucher en ${fr.dayCount(v.daysAlone)}, comme essayé ici`,
+        `${frDrying.partShare(v)}\u202f: seul, sec au toucher en ${fr.dayCount(v.daysAlone)}, d’après notre essai`,
       ),
     es: (v) =>
       es.sentence(
-        `${esDrying.partShare(v)}: solo, seco al tacto en ${es.dayCount(v.daysAlone)}, como se probó aquí`,
+        `${esDrying.partShare(v)}: solo, seco al tacto en ${es.dayCount(v.daysAlone)}, según nuestro ensayo`,
       ),
   },
   "part-by-the-rules": {
@@ -195,7 +195,7 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
       ),
     es: (v) =>
       es.sentence(
-        `${esDrying.partShare(v)}: solo, seco al tacto en ${es.dayCount(v.daysAlone)}, por regla práctica`,
+        `${esDrying.partShare(v)}: solo, seco al tacto en ${es.dayCount(v.daysAlone)}, según la regla práctica`,
       ),
   },
   "added-drier": {
@@ -269,7 +269,7 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
   },
   "trial-decides-for-its-own-film": {
     en: (v) => en.sentence(`${enDrying.trial(v)}; it holds for that film and room`),
-    de: (v) => de.sentence(`${deDrying.trial(v)}; das gilt für diesen Film und diesen Raum`),
+    de: (v) => de.sentence(`${deDrying.trial(v)}; gilt für diesen Film und diesen Raum`),
     fr: (v) => fr.sentence(`${frDrying.trial(v)}\u202f; il vaut pour ce film et cette pièce`),
     es: (v) => es.sentence(`${esDrying.trial(v)}; vale para esa película y esa sala`),
   },
@@ -295,11 +295,11 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: ({ found, day, recordedDays }) =>
       `Another film of ours, as thick and in as warm a room, was still ${found} on day ${day}: touch dry in ${en.dayCount(recordedDays)} is in doubt.`,
     de: ({ found, day, recordedDays }) =>
-      `Ein anderer Film von uns, ebenso dick und in einem ebenso warmen Raum, war am Tag\u00a0${day} noch ${deDrying.NOT_DRY[found]}: grifftrocken in ${de.dayCount(recordedDays, "dative")} ist fraglich.`,
+      `Ein anderer Film von uns, ebenso dick und in einem ebenso warmen Raum, war am Tag\u00a0${day} noch ${deDrying.NOT_DRY[found]}: Ob die Farbe in ${de.dayCount(recordedDays, "dative")} grifftrocken ist, ist fraglich.`,
     fr: ({ found, day, recordedDays }) =>
-      `Un autre de nos films, aussi épais et dans une pièce aussi chaude, était encore ${frDrying.NOT_DRY[found]} au jour\u00a0${day}\u202f: sec au toucher en ${fr.dayCount(recordedDays)}, c’est douteux.`,
+      `Un autre de nos films, aussi épais et dans une pièce aussi chaude, était encore ${frDrying.NOT_DRY[found]} au jour\u00a0${day}\u202f: «\u202fsec au toucher en ${fr.dayCount(recordedDays)}\u202f» est douteux.`,
     es: ({ found, day, recordedDays }) =>
-      `Otra de nuestras películas, igual de gruesa y en una sala igual de cálida, seguía ${esDrying.NOT_DRY[found]} el día\u00a0${day}: seca al tacto en ${es.dayCount(recordedDays)} es dudoso.`,
+      `Otra de nuestras películas, igual de gruesa y en una sala igual de cálida, seguía ${esDrying.NOT_DRY[found]} el día\u00a0${day}: «seca al tacto en ${es.dayCount(recordedDays)}» es dudoso.`,
   },
   "trial-slower-than-expected": {
     en: (v) => `The trial was slower than the rule of thumb: ${enDrying.beside(v)}.`,
@@ -317,11 +317,11 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: ({ monthsBeforeVarnish }) =>
       `By custom a painting waits ${en.significant(monthsBeforeVarnish, 2)} months for its varnish, and even then it has not stopped changing.`,
     de: ({ monthsBeforeVarnish }) =>
-      `Nach altem Brauch wartet ein Bild ${de.significant(monthsBeforeVarnish, 2)} Monate auf seinen Firnis. Auch dann ändert es sich noch.`,
+      `Üblich ist, mit dem Firnis ${de.significant(monthsBeforeVarnish, 2)} Monate zu warten. Auch dann verändert sich das Bild noch.`,
     fr: ({ monthsBeforeVarnish }) =>
-      `L’usage fait attendre le vernis ${fr.significant(monthsBeforeVarnish, 2)} mois à un tableau. Même alors, il n’a pas fini de changer.`,
+      `L’usage veut qu’un tableau attende son vernis ${fr.significant(monthsBeforeVarnish, 2)}\u00a0mois. Même alors, il n’a pas fini de changer.`,
     es: ({ monthsBeforeVarnish }) =>
-      `Por costumbre un cuadro espera ${es.significant(monthsBeforeVarnish, 2)} meses su barniz. Ni siquiera entonces ha dejado de cambiar.`,
+      `Por costumbre un cuadro espera su barniz ${es.significant(monthsBeforeVarnish, 2)}\u00a0meses. Ni siquiera entonces ha dejado de cambiar.`,
   },
   "skins-and-stays-soft": {
     en: (v) =>
@@ -330,22 +330,24 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
       ),
     de: (v) =>
       de.sentence(
-        `${deDrying.pigmentShare(v)} bildet eine Haut und bleibt darunter weich, ein dicker Strich kann daher runzeln`,
+        `${deDrying.pigmentShare(v)} bildet eine Haut und bleibt darunter weich; dick aufgetragen kann die Farbe daher runzelig auftrocknen`,
       ),
     fr: (v) =>
       fr.sentence(
-        `${frDrying.pigmentShare(v)} fait peau et reste mou dessous\u202f: une touche épaisse peut rider`,
+        `${frDrying.pigmentShare(v)} forme une peau et reste mou dessous\u202f: une touche épaisse peut se rider`,
       ),
     es: (v) =>
       es.sentence(
-        `${esDrying.pigmentShare(v)} hace piel y queda blando debajo, así que una pincelada gruesa puede arrugarse`,
+        `${esDrying.pigmentShare(v)} forma piel y queda blando debajo, así que una pincelada gruesa puede arrugarse`,
       ),
   },
   "driers-customary": {
     en: ({ pigment }) =>
       `Makers often add a drier to ${en.within(pigment)}; none is recorded in this paint.`,
     de: ({ pigment }) =>
-      `Bei ${de.within(pigment)} setzen Hersteller oft Trockenstoff zu; in dieser Farbe ist keiner aufgezeichnet.`,
+      de.sentence(
+        `${de.within(pigment)}: Hersteller setzen hier oft Sikkativ zu; in dieser Farbe ist keines aufgezeichnet`,
+      ),
     fr: ({ pigment }) =>
       `Les fabricants ajoutent souvent un siccatif à ${fr.within(pigment)}\u202f; aucun n’est consigné dans cette peinture.`,
     es: ({ pigment }) =>
@@ -355,9 +357,9 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: ({ metals }) =>
       `In the tube carbon goes on taking up drier (${en.listed(metals)}): paint that has lain for long may dry slower than fresh paint.`,
     de: ({ metals }) =>
-      `In der Tube nimmt Kohlenstoff weiter Trockenstoff auf (${de.listed(metals.map((metal) => METALS[metal].de))}): lange gelagerte Farbe kann langsamer trocknen als frische.`,
+      `In der Tube nimmt Kohlenstoff weiter Sikkativ auf (${de.listed(metals.map((metal) => METALS[metal].de))}): Lange gelagerte Farbe kann langsamer trocknen als frische.`,
     fr: ({ metals }) =>
-      `Dans le tube, le carbone continue à retenir du siccatif (${fr.listed(metals.map((metal) => METALS[metal].fr))})\u202f: une peinture longtemps gardée peut sécher plus lentement qu’une fraîche.`,
+      `Dans le tube, le carbone continue à retenir du siccatif (${fr.listed(metals.map((metal) => METALS[metal].fr))})\u202f: une peinture longtemps gardée peut sécher plus lentement qu’une peinture fraîche.`,
     es: ({ metals }) =>
       `En el tubo el carbono sigue reteniendo secante (${es.listed(metals.map((metal) => METALS[metal].es))}): una pintura guardada mucho tiempo puede secar más despacio que una fresca.`,
   },
@@ -365,7 +367,7 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: ({ mediums, changes }) =>
       `We do not know what ${en.namesWithin(mediums)} ${mediums.length > 1 ? "do" : "does"} to ${enDrying.CHANGES[changes]}.`,
     de: ({ mediums, changes }) =>
-      `Wie sich ${de.namesWithin(mediums)} auf ${deDrying.CHANGES[changes]} auswirkt, wissen wir nicht.`,
+      `Wie sich ${de.namesWithin(mediums)} auf ${deDrying.CHANGES[changes]} ${mediums.length > 1 ? "auswirken" : "auswirkt"}, wissen wir nicht.`,
     fr: ({ mediums, changes }) =>
       `Nous ne savons pas ce que ${mediums.length > 1 ? "font" : "fait"} ${fr.namesWithin(mediums)} ${frDrying.CHANGES[changes]}.`,
     es: ({ mediums, changes }) =>
@@ -394,11 +396,11 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: ({ oilVolumeFraction }) =>
       `We cannot say whether it is lean or fat: oil is ${en.percent(oilVolumeFraction)} of the dry film by volume.`,
     de: ({ oilVolumeFraction }) =>
-      `Ob sie mager oder fett ist, lässt sich nicht sagen: Öl ist ${de.percent(oilVolumeFraction)} des trockenen Films nach Volumen.`,
+      `Ob die Farbe mager oder fett ist, lässt sich nicht sagen: Nach Volumen macht Öl ${de.percent(oilVolumeFraction)} des trockenen Films aus.`,
     fr: ({ oilVolumeFraction }) =>
       `Nous ne pouvons dire si elle est maigre ou grasse\u202f: l’huile fait ${fr.percent(oilVolumeFraction)} du film sec en volume.`,
     es: ({ oilVolumeFraction }) =>
-      `No podemos decir si es magra o grasa: el aceite es ${es.percent(oilVolumeFraction)} de la película seca en volumen.`,
+      `No podemos decir si es magra o grasa: el aceite es el ${es.percent(oilVolumeFraction)} de la película seca en volumen.`,
   },
   "zinc-out-of-underlayers": {
     en: () => "Not for underlayers; in the upper layers, thinly.",
@@ -410,15 +412,15 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: () =>
       "For lower layers, thinly: it dries fast but is fat, so what goes over it must be as fat or fatter.",
     de: () =>
-      "Für untere Schichten, dünn: sie trocknet schnell, ist aber fett; was darüber kommt, muss ebenso fett oder fetter sein.",
+      "Für untere Schichten, dünn: Die Farbe trocknet schnell, ist aber fett; was darüber kommt, muss ebenso fett oder fetter sein.",
     fr: () =>
-      "Pour les couches du dessous, en couche mince\u202f: sèche vite mais grasse, elle demande par-dessus une couche aussi grasse ou plus grasse.",
+      "Pour les couches du dessous, en couche mince\u202f: elle sèche vite mais elle est grasse, et ce qui vient par-dessus doit être aussi gras ou plus gras.",
     es: () =>
       "Para las capas de debajo, en capa fina: seca deprisa pero es grasa, y lo que vaya encima debe ser igual de graso o más.",
   },
   "fast-for-lower-layers": {
     en: () => "For lower layers: it dries fast.",
-    de: () => "Für untere Schichten: sie trocknet schnell.",
+    de: () => "Für untere Schichten: Die Farbe trocknet schnell.",
     fr: () => "Pour les couches du dessous\u202f: elle sèche vite.",
     es: () => "Para las capas de debajo: seca deprisa.",
   },
@@ -436,7 +438,7 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: () =>
       "It may be stirred into the paint of any layer: what goes over that must be as fat or fatter.",
     de: () =>
-      "Sie lässt sich in die Farbe jeder Schicht einrühren: was darüber kommt, muss ebenso fett oder fetter sein.",
+      "Lässt sich in die Farbe jeder Schicht einrühren: Was darüber kommt, muss ebenso fett oder fetter sein.",
     fr: () =>
       "Peut se mêler à la peinture de toute couche\u202f: ce qui vient par-dessus doit être aussi gras ou plus gras.",
     es: () =>
@@ -455,7 +457,7 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
   "slow-for-last-layers": {
     en: () => "For the last layers: do not cover it with a faster paint before it is dry through.",
     de: () =>
-      "Für die letzten Schichten: nicht mit schneller trocknender Farbe übermalen, bevor sie durchgetrocknet ist.",
+      "Für die letzten Schichten: erst mit schneller trocknender Farbe übermalen, wenn die Schicht durchgetrocknet ist.",
     fr: () =>
       "Pour les dernières couches\u202f: ne pas la couvrir d’une peinture plus rapide avant qu’elle soit sèche à cœur.",
     es: () =>
@@ -487,13 +489,14 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: () => "A ground of glue and chalk draws oil out of the paint, and the colour sinks in.",
     de: () => "Ein Grund aus Leim und Kreide zieht Öl aus der Farbe, und die Farbe schlägt ein.",
     fr: () =>
-      "Une préparation à la colle et à la craie boit l’huile de la peinture, et la couleur s’embit.",
+      "Une préparation à la colle et à la craie boit l’huile de la peinture, et la couleur s’emboit.",
     es: () =>
       "Una imprimación de cola y creta absorbe el aceite de la pintura, y el color se rechupa.",
   },
   "rigid-support-for-brittle-ground": {
     en: () => "A ground of glue and chalk is brittle: use it on a rigid support.",
-    de: () => "Ein Grund aus Leim und Kreide ist spröde: auf einem starren Malgrund verwenden.",
+    de: () =>
+      "Ein Grund aus Leim und Kreide ist spröde: nur auf einem starren Bildträger verwenden.",
     fr: () =>
       "Une préparation à la colle et à la craie est cassante\u202f: l’employer sur un support rigide.",
     es: () => "Una imprimación de cola y creta es quebradiza: usarla sobre un soporte rígido.",
@@ -512,7 +515,7 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
       ),
     de: (v) =>
       de.sentence(
-        `${deDrying.pigmentShare(v)} bildet mit dem Öl Seifen, und Farbe über unteren Schichten mit Zink ist schon gerissen und abgeblättert`,
+        `${deDrying.pigmentShare(v)} bildet mit dem Öl Seifen, und über unteren Schichten mit Zink ist Farbe schon gerissen und abgeblättert`,
       ),
     fr: (v) =>
       fr.sentence(
@@ -526,8 +529,8 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
   "lead-makes-tough": {
     en: (v) => en.sentence(`${enDrying.pigmentShare(v)} makes a tough, flexible film`),
     de: (v) => de.sentence(`${deDrying.pigmentShare(v)} macht den Film zäh und biegsam`),
-    fr: (v) => fr.sentence(`${frDrying.pigmentShare(v)} fait un film solide et souple`),
-    es: (v) => es.sentence(`${esDrying.pigmentShare(v)} hace una película tenaz y flexible`),
+    fr: (v) => fr.sentence(`${frDrying.pigmentShare(v)} donne un film résistant et souple`),
+    es: (v) => es.sentence(`${esDrying.pigmentShare(v)} da una película tenaz y flexible`),
   },
   "lead-soaps": {
     en: (v) =>
@@ -540,20 +543,20 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
       ),
     fr: (v) =>
       fr.sentence(
-        `${frDrying.pigmentShare(v)} forme des savons avec l’huile, qui peuvent rendre le film plus transparent avec l’âge, y pousser des grains ou le voiler de blanc`,
+        `${frDrying.pigmentShare(v)} forme des savons avec l’huile, qui peuvent rendre le film plus transparent avec l’âge, y faire pousser des grains ou le voiler de blanc`,
       ),
     es: (v) =>
       es.sentence(
-        `${esDrying.pigmentShare(v)} forma jabones con el aceite, que pueden hacer más transparente la película con la edad, empujar granos a través de ella o velarla de blanco`,
+        `${esDrying.pigmentShare(v)} forma jabones con el aceite, que pueden hacer más transparente la película con la edad, hacer brotar granos en ella o velarla de blanco`,
       ),
   },
   "oil-rich-wrinkles-when-thick": {
     en: ({ oilVolumeFraction, from }) =>
       `${ends(oilVolumeFraction)[0] < from ? "It may be rich in oil" : "Rich in oil"} (${en.percent(oilVolumeFraction)} of the dry film by volume): from ${en.percent(from)} on a thick stroke may wrinkle.`,
     de: ({ oilVolumeFraction, from }) =>
-      `${ends(oilVolumeFraction)[0] < from ? "Sie kann reich an Öl sein" : "Reich an Öl"} (${de.percent(oilVolumeFraction)} des trockenen Films nach Volumen): ab ${de.percent(from)} kann ein dicker Strich runzeln.`,
+      `${ends(oilVolumeFraction)[0] < from ? "Die Farbe kann reich an Öl sein" : "Reich an Öl"} (${de.percent(oilVolumeFraction)} des trockenen Films nach Volumen): Ab ${de.percent(from)} kann die Farbe, dick aufgetragen, runzelig auftrocknen.`,
     fr: ({ oilVolumeFraction, from }) =>
-      `${ends(oilVolumeFraction)[0] < from ? "Peut être riche en huile" : "Riche en huile"} (${fr.percent(oilVolumeFraction)} du film sec en volume)\u202f: à partir de ${fr.percent(from)} une touche épaisse peut rider.`,
+      `${ends(oilVolumeFraction)[0] < from ? "Peut être riche en huile" : "Riche en huile"} (${fr.percent(oilVolumeFraction)} du film sec en volume)\u202f: à partir de ${fr.percent(from)} une touche épaisse peut se rider.`,
     es: ({ oilVolumeFraction, from }) =>
       `${ends(oilVolumeFraction)[0] < from ? "Puede ser rica en aceite" : "Rica en aceite"} (${es.percent(oilVolumeFraction)} de la película seca en volumen): desde el ${es.percent(from)} una pincelada gruesa puede arrugarse.`,
   },
@@ -561,9 +564,9 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: ({ oilToSpare }) =>
       `It sinks in only on an absorbent ground: it has oil to spare (${en.percent(oilToSpare)} of the dry film).`,
     de: ({ oilToSpare }) =>
-      `Sie schlägt nur auf saugendem Grund ein: sie hat Öl übrig (${de.percent(oilToSpare)} des trockenen Films).`,
+      `Die Farbe schlägt nur auf saugendem Grund ein: Sie hat Öl übrig (${de.percent(oilToSpare)} des trockenen Films).`,
     fr: ({ oilToSpare }) =>
-      `Ne s’embit que sur une préparation absorbante\u202f: elle a de l’huile en trop (${fr.percent(oilToSpare)} du film sec).`,
+      `Ne s’emboit que sur une préparation absorbante\u202f: elle a de l’huile en réserve (${fr.percent(oilToSpare)} du film sec).`,
     es: ({ oilToSpare }) =>
       `Solo se rechupa sobre una imprimación absorbente: le sobra aceite (${es.percent(oilToSpare)} de la película seca).`,
   },
@@ -571,25 +574,25 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: ({ oilToSpare }) =>
       `It sinks in easily, in dull patches: much oil or little, its pigment holds nearly all of it (${en.percent(oilToSpare)} of the dry film is to spare).`,
     de: ({ oilToSpare }) =>
-      `Sie schlägt leicht ein, in matten Flecken: ob viel Öl oder wenig, ihr Pigment hält fast alles fest (${de.percent(oilToSpare)} des trockenen Films sind übrig).`,
+      `Die Farbe schlägt leicht ein, in matten Flecken: Ob viel Öl oder wenig, das Pigment hält fast alles fest (übrig sind ${de.percent(oilToSpare)} des trockenen Films).`,
     fr: ({ oilToSpare }) =>
-      `S’embit facilement, par taches ternes\u202f: qu’il y ait peu d’huile ou beaucoup, son pigment la retient presque toute (il en reste ${fr.percent(oilToSpare)} du film sec).`,
+      `S’emboit facilement, par taches ternes\u202f: qu’il y ait peu d’huile ou beaucoup, son pigment la retient presque toute (il n’en reste que ${fr.percent(oilToSpare)} du film sec).`,
     es: ({ oilToSpare }) =>
-      `Se rechupa con facilidad, en manchas apagadas: sea mucho o poco el aceite, su pigmento lo retiene casi todo (sobra un ${es.percent(oilToSpare)} de la película seca).`,
+      `Se rechupa con facilidad, en manchas apagadas: sea mucho o poco el aceite, su pigmento lo retiene casi todo (solo sobra un ${es.percent(oilToSpare)} de la película seca).`,
   },
   "may-sink-in": {
     en: ({ oilToSpare }) =>
       `It may sink in, in dull patches, if as little oil is to spare as the estimate allows (${en.percent(oilToSpare)} of the dry film).`,
     de: ({ oilToSpare }) =>
-      `Sie kann einschlagen, in matten Flecken, wenn so wenig Öl übrig ist, wie die Schätzung zulässt (${de.percent(oilToSpare)} des trockenen Films).`,
+      `Die Farbe kann in matten Flecken einschlagen, wenn so wenig Öl übrig ist, wie die Schätzung zulässt (${de.percent(oilToSpare)} des trockenen Films).`,
     fr: ({ oilToSpare }) =>
-      `Peut s’embire, par taches ternes, s’il reste aussi peu d’huile en trop que l’estimation le permet (${fr.percent(oilToSpare)} du film sec).`,
+      `Peut s’emboire, par taches ternes, s’il reste aussi peu d’huile que l’estimation le permet (${fr.percent(oilToSpare)} du film sec).`,
     es: ({ oilToSpare }) =>
       `Puede rechuparse, en manchas apagadas, si sobra tan poco aceite como permite la estimación (${es.percent(oilToSpare)} de la película seca).`,
   },
   "dull-of-itself": {
     en: () => `It is matte by nature: oiling out will not make it glossy.`,
-    de: () => `Sie ist von Natur aus matt: Einölen macht sie nicht glänzend.`,
+    de: () => `Die Farbe ist von Natur aus matt: Einölen macht sie nicht glänzend.`,
     fr: () => `Mate de nature\u202f: la nourrir d’huile ne la rendra pas brillante.`,
     es: () => `Es mate por naturaleza: nutrirla con aceite no la hará brillante.`,
   },
@@ -597,7 +600,7 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: () =>
       `It may be matte by nature, and then oiling out will not make it glossy, if it holds as little oil as the estimate allows.`,
     de: () =>
-      `Sie kann von Natur aus matt sein, wenn sie so wenig Öl hat, wie die Schätzung zulässt; dann macht Einölen sie nicht glänzend.`,
+      `Die Farbe kann von Natur aus matt sein, wenn sie so wenig Öl enthält, wie die Schätzung zulässt; dann macht Einölen sie nicht glänzend.`,
     fr: () =>
       `Peut être mate de nature, et alors la nourrir d’huile ne la rendra pas brillante, si elle a aussi peu d’huile que l’estimation le permet.`,
     es: () =>
@@ -607,9 +610,9 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     en: () =>
       "Where it has sunk in while you paint, oiling out brings back the depth: rub a little oil over the dry film and wipe it off. Do not finish a picture that way; use varnish.",
     de: () =>
-      "Wo sie beim Malen eingeschlagen ist, bringt Einölen die Tiefe zurück: ein wenig Öl auf den trockenen Film reiben und abwischen. Ein Bild nicht so abschließen, sondern mit Firnis.",
+      "Wo die Farbe beim Malen eingeschlagen ist, bringt Einölen die Tiefe zurück: ein wenig Öl auf den trockenen Film reiben und abwischen. Ein fertiges Bild nicht einölen, sondern firnissen.",
     fr: () =>
-      "Où la couleur s’est embue pendant le travail, un peu d’huile frottée sur le film sec, puis essuyée, rend la profondeur. Ne pas finir un tableau ainsi\u202f; employer un vernis.",
+      "Là où la couleur s’est embue pendant le travail, un peu d’huile frottée sur le film sec, puis essuyée, rend la profondeur. Ne pas finir un tableau ainsi\u202f; employer un vernis.",
     es: () =>
       "Donde se haya rechupado mientras se pinta, un poco de aceite frotado sobre la película seca y limpiado después devuelve la profundidad. No acabar así un cuadro; usar barniz.",
   },
@@ -622,11 +625,11 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
       `${OILS[oil].de} vergilbt von den trocknenden Ölen am meisten und gibt den zähesten Film.`,
     fr: ({ oil }) =>
       fr.sentence(
-        `${OILS[oil].fr}\u202f: c’est l’huile siccative qui jaunit le plus, et qui donne le film le plus solide`,
+        `${OILS[oil].fr}\u202f: c’est l’huile siccative qui jaunit le plus, et qui donne le film le plus résistant`,
       ),
     es: ({ oil }) =>
       es.sentence(
-        `${OILS[oil].es}: el que más amarillea de los aceites secantes, y el que hace la película más tenaz`,
+        `${OILS[oil].es}: el que más amarillea de los aceites secantes, y el que da la película más tenaz`,
       ),
   },
   "yellows-less": {
@@ -646,22 +649,22 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
       `${OILS[oil].de} gehört zu den Ölen, die am wenigsten vergilben, und gibt einen schwächeren, langsamer trocknenden Film.`,
     fr: ({ oil }) =>
       fr.sentence(
-        `${OILS[oil].fr}\u202f: parmi les huiles qui jaunissent le moins, et donne un film plus faible, plus lent à sécher`,
+        `${OILS[oil].fr}\u202f: l’une des huiles qui jaunissent le moins, mais son film est plus faible et plus lent à sécher`,
       ),
     es: ({ oil }) =>
       es.sentence(
-        `${OILS[oil].es}: de los aceites que menos amarillean, y da una película más débil, que seca más despacio`,
+        `${OILS[oil].es}: uno de los aceites que menos amarillean, pero su película es más débil y seca más despacio`,
       ),
   },
   "drier-above-customary": {
     en: ({ metal, percentOnOil, customaryPercent }) =>
       `${en.withUnit(en.significant(percentOnOil, 2), "%")} ${metal} on oil is more than the customary ${en.withUnit(en.significant(customaryPercent, 2), "%")}: the film may skin over and wrinkle.`,
     de: ({ metal, percentOnOil, customaryPercent }) =>
-      `${de.withUnit(de.significant(percentOnOil, 2), "%")} ${METALS[metal].de} auf Öl ist mehr als die üblichen ${de.withUnit(de.significant(customaryPercent, 2), "%")}: der Film kann eine Haut bilden und runzeln.`,
+      `${de.withUnit(de.significant(percentOnOil, 2), "%")} ${METALS[metal].de} auf Öl sind mehr als die üblichen ${de.withUnit(de.significant(customaryPercent, 2), "%")}: Der Film kann eine Haut bilden und runzelig auftrocknen.`,
     fr: ({ metal, percentOnOil, customaryPercent }) =>
-      `${fr.withUnit(fr.significant(percentOnOil, 2), "%")} de ${METALS[metal].fr} sur l’huile, c’est plus que les ${fr.withUnit(fr.significant(customaryPercent, 2), "%")} d’usage\u202f: le film peut faire peau et rider.`,
+      `${fr.withUnit(fr.significant(percentOnOil, 2), "%")} de ${METALS[metal].fr} sur l’huile, c’est plus que les ${fr.withUnit(fr.significant(customaryPercent, 2), "%")} d’usage\u202f: le film peut former une peau et se rider.`,
     es: ({ metal, percentOnOil, customaryPercent }) =>
-      `Un ${es.withUnit(es.significant(percentOnOil, 2), "%")} de ${METALS[metal].es} sobre el aceite es más que el ${es.withUnit(es.significant(customaryPercent, 2), "%")} usual: la película puede hacer piel y arrugarse.`,
+      `Un ${es.withUnit(es.significant(percentOnOil, 2), "%")} de ${METALS[metal].es} sobre el aceite es más que el ${es.withUnit(es.significant(customaryPercent, 2), "%")} usual: la película puede formar piel y arrugarse.`,
   },
   "surface-drier-alone": {
     en: ({ metals }) =>
@@ -669,14 +672,14 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
         `${en.listed(metals)} ${metals.length > 1 ? "dry" : "dries"} from the surface with no through drier beside it: a thick stroke may wrinkle`,
       ),
     de: ({ metals }) =>
-      `${de.listed(metals.map((metal) => METALS[metal].de))} ${metals.length > 1 ? "trocknen" : "trocknet"} von der Oberfläche her, ohne einen Trockenstoff, der durchtrocknet: ein dicker Strich kann runzeln.`,
+      `${de.listed(metals.map((metal) => METALS[metal].de))} ${metals.length > 1 ? "trocknen" : "trocknet"} von der Oberfläche her, und ein Sikkativ, das durchtrocknet, fehlt: Dick aufgetragen kann die Farbe runzelig auftrocknen.`,
     fr: ({ metals }) =>
       fr.sentence(
-        `${fr.listed(metals.map((metal) => METALS[metal].fr))} ${metals.length > 1 ? "sèchent" : "sèche"} par la surface, sans siccatif de masse à côté\u202f: une touche épaisse peut rider`,
+        `${fr.listed(metals.map((metal) => METALS[metal].fr))} ${metals.length > 1 ? "sèchent" : "sèche"} par la surface, sans siccatif à cœur à côté\u202f: une touche épaisse peut se rider`,
       ),
     es: ({ metals }) =>
       es.sentence(
-        `${es.listed(metals.map((metal) => METALS[metal].es))} ${metals.length > 1 ? "secan" : "seca"} por la superficie, sin un secante de masa al lado: una pincelada gruesa puede arrugarse`,
+        `${es.listed(metals.map((metal) => METALS[metal].es))} ${metals.length > 1 ? "secan" : "seca"} por la superficie, sin otro secante que seque en profundidad: una pincelada gruesa puede arrugarse`,
       ),
   },
 };

@@ -1,5 +1,4 @@
 import type { FormulationStatement } from "../../formulation/statements.ts";
-import { pigmentWord } from "../pigment-words.ts";
 import { FINISHES, OIL_CLASSES, OIL_WAYS } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as enFormulation from "../en/formulation-phrases.ts";
@@ -9,15 +8,17 @@ import * as fr from "../fr/phrases.ts";
 import * as frFormulation from "../fr/formulation-phrases.ts";
 import * as es from "../es/phrases.ts";
 import * as esFormulation from "../es/formulation-phrases.ts";
-import type { RulingsInEach } from "./rulings-in-each.ts";
+import type { NamingRulings } from "./rulings-in-each.ts";
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
-export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
+export const FORMULATION_RULINGS: NamingRulings<FormulationStatement> = {
   "medium-holds-solvent": {
     en: ({ mediums }) =>
       `We do not know how much of ${en.namesWithin(mediums)} dries away: ${mediums.length > 1 ? "they hold" : "it holds"} a solvent, and all is reckoned as film.`,
     de: ({ mediums }) =>
-      `Wie viel von ${de.namesWithin(mediums)} wegtrocknet, ist nicht bekannt: Lösemittel ist darin, und alles ist als Film gerechnet.`,
+      de.sentence(
+        `${de.namesWithin(mediums)}: Wie viel davon verdunstet, ist nicht bekannt. Es ist Lösemittel darin, und alles ist als Film gerechnet`,
+      ),
     fr: ({ mediums }) =>
       `On ignore quelle part ${fr.of(fr.namesWithin(mediums))} s’en va en séchant\u202f: il s’y trouve un solvant, et tout est compté comme film.`,
     es: ({ mediums }) =>
@@ -26,12 +27,12 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
   "oil-index-class": {
     en: ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
       `A ${oilIndexClass} oil index: ${en.gramsTo100(oilIndexGPer100g)} by mass${suchAs.length === 0 ? "" : `, in one class with ${en.listed(suchAs)} in Church's table`}.`,
-    de: ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
-      `Ölindex ${OIL_CLASSES[oilIndexClass].de}: ${de.gramsTo100(oilIndexGPer100g)} nach Masse${suchAs.length === 0 ? "" : `, in einer Klasse mit ${de.listed(suchAs.map((name) => pigmentWord(name, "de")))} in Churchs Tabelle`}.`,
-    fr: ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
-      `Un indice d’huile ${OIL_CLASSES[oilIndexClass].fr}\u202f: ${fr.gramsTo100(oilIndexGPer100g)} en masse${suchAs.length === 0 ? "" : `, dans la même classe que ${fr.listed(suchAs.map((one) => pigmentWord(one, "fr")))} dans la table de Church`}.`,
-    es: ({ oilIndexClass, oilIndexGPer100g, suchAs }) =>
-      `Un índice de aceite ${OIL_CLASSES[oilIndexClass].es}: ${es.gramsTo100(oilIndexGPer100g)} en masa${suchAs.length === 0 ? "" : `, en la misma clase que ${es.listed(suchAs.map((one) => pigmentWord(one, "es")))} en la tabla de Church`}.`,
+    de: ({ oilIndexClass, oilIndexGPer100g, suchAs }, substance) =>
+      `Ölindex ${OIL_CLASSES[oilIndexClass].de}: ${de.gramsTo100(oilIndexGPer100g)} nach Masse${suchAs.length === 0 ? "" : `, in einer Klasse mit ${de.listed(suchAs.map(substance))} in Churchs Tabelle`}.`,
+    fr: ({ oilIndexClass, oilIndexGPer100g, suchAs }, substance) =>
+      `Un indice d’huile ${OIL_CLASSES[oilIndexClass].fr}\u202f: ${fr.gramsTo100(oilIndexGPer100g)} en masse${suchAs.length === 0 ? "" : `, dans la même classe ${fr.than(fr.listed(suchAs.map(substance)))} dans la table de Church`}.`,
+    es: ({ oilIndexClass, oilIndexGPer100g, suchAs }, substance) =>
+      `Un índice de aceite ${OIL_CLASSES[oilIndexClass].es}: ${es.gramsTo100(oilIndexGPer100g)} en masa${suchAs.length === 0 ? "" : `, en la misma clase que ${es.listed(suchAs.map(substance))} en la tabla de Church`}.`,
   },
   "oil-index-class-at-its-limit": {
     en: ({ oilIndexGPer100g, limitGPer100g, within, spans }) =>
@@ -58,15 +59,15 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     de: ({ oilIndexClass, oilIndexGPer100g, spans }) =>
       `Ölindex ${OIL_CLASSES[oilIndexClass].de}, nach der Mitte der Schätzung beurteilt (${de.gramsTo100(oilIndexGPer100g)} nach Masse); die Schätzung reicht ${deFormulation.fromTo(spans.map((each) => OIL_CLASSES[each].de))}.`,
     fr: ({ oilIndexClass, oilIndexGPer100g, spans }) =>
-      `Un indice d’huile ${OIL_CLASSES[oilIndexClass].fr}, jugé au milieu de l’estimation (${fr.gramsTo100(oilIndexGPer100g)} en masse)\u202f; l’estimation va ${frFormulation.fromTo(spans, OIL_CLASSES)}.`,
+      `Un indice d’huile ${OIL_CLASSES[oilIndexClass].fr}, jugé d’après le milieu de l’estimation (${fr.gramsTo100(oilIndexGPer100g)} en masse)\u202f; l’estimation va ${frFormulation.fromTo(spans, OIL_CLASSES)}.`,
     es: ({ oilIndexClass, oilIndexGPer100g, spans }) =>
-      `Un índice de aceite ${OIL_CLASSES[oilIndexClass].es}, juzgado por el medio de la estimación (${es.gramsTo100(oilIndexGPer100g)} en masa); la estimación va ${esFormulation.fromTo(spans, OIL_CLASSES)}.`,
+      `Un índice de aceite ${OIL_CLASSES[oilIndexClass].es}, juzgado por el centro de la estimación (${es.gramsTo100(oilIndexGPer100g)} en masa); la estimación va ${esFormulation.fromTo(spans, OIL_CLASSES)}.`,
   },
   "oil-index-class-not-told": {
     en: ({ oilIndexGPer100g, spans }) =>
       `We cannot say whether it takes much oil or little: the estimate (${en.gramsTo100(oilIndexGPer100g)} by mass) runs ${enFormulation.fromTo(spans)}.`,
     de: ({ oilIndexGPer100g, spans }) =>
-      `Ob sie viel oder wenig Öl braucht, lässt sich nicht sagen: die Schätzung (${de.gramsTo100(oilIndexGPer100g)} nach Masse) reicht ${deFormulation.fromTo(spans.map((each) => OIL_CLASSES[each].de))}.`,
+      `Ob die Farbe viel oder wenig Öl braucht, lässt sich nicht sagen: Die Schätzung (${de.gramsTo100(oilIndexGPer100g)} nach Masse) reicht ${deFormulation.fromTo(spans.map((each) => OIL_CLASSES[each].de))}.`,
     fr: ({ oilIndexGPer100g, spans }) =>
       `Nous ne pouvons dire si elle demande beaucoup ou peu d’huile\u202f: l’estimation (${fr.gramsTo100(oilIndexGPer100g)} en masse) va ${frFormulation.fromTo(spans, OIL_CLASSES)}.`,
     es: ({ oilIndexGPer100g, spans }) =>
@@ -78,9 +79,9 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     de: ({ ratio, oilAbsorptionGPer100g }) =>
       `Eine gebrauchsfertige Farbe nimmt das ${de.significant(ratio, 2)}-Fache der Ölzahl auf (${de.gramsTo100(oilAbsorptionGPer100g)}); daraus ist der Ölindex geschätzt.`,
     fr: ({ ratio, oilAbsorptionGPer100g }) =>
-      `Une peinture prête à l’emploi demande ${fr.significant(ratio, 2)} fois l’huile de la prise d’huile (${fr.gramsTo100(oilAbsorptionGPer100g)}), et l’indice d’huile en est estimé.`,
+      `Une peinture prête à l’emploi demande ${fr.significant(ratio, 2)} fois la prise d’huile (${fr.gramsTo100(oilAbsorptionGPer100g)}), et l’indice d’huile est estimé à partir de là.`,
     es: ({ ratio, oilAbsorptionGPer100g }) =>
-      `Una pintura lista para usar lleva ${es.significant(ratio, 2)} veces el aceite de la absorción (${es.gramsTo100(oilAbsorptionGPer100g)}), y el índice de aceite se estima a partir de ahí.`,
+      `Una pintura lista para usar lleva ${es.significant(ratio, 2)} veces la absorción de aceite (${es.gramsTo100(oilAbsorptionGPer100g)}), y el índice de aceite se estima a partir de ahí.`,
   },
   "rub-out-takes-less-than-working-paint": {
     en: ({ ratio, oilIndexGPer100g }) =>
@@ -88,29 +89,29 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     de: ({ ratio, oilIndexGPer100g }) =>
       `Eine gebrauchsfertige Farbe nimmt das ${de.significant(ratio, 2)}-Fache der Ölzahl auf; die Ölzahl ist aus dem Ölindex geschätzt (${de.gramsTo100(oilIndexGPer100g)}).`,
     fr: ({ ratio, oilIndexGPer100g }) =>
-      `Une peinture prête à l’emploi demande ${fr.significant(ratio, 2)} fois l’huile de la prise d’huile, et celle-ci est estimée d’après l’indice d’huile (${fr.gramsTo100(oilIndexGPer100g)}).`,
+      `Une peinture prête à l’emploi demande ${fr.significant(ratio, 2)} fois la prise d’huile, et celle-ci est estimée d’après l’indice d’huile (${fr.gramsTo100(oilIndexGPer100g)}).`,
     es: ({ ratio, oilIndexGPer100g }) =>
-      `Una pintura lista para usar lleva ${es.significant(ratio, 2)} veces el aceite de la absorción, y esta se estima a partir del índice de aceite (${es.gramsTo100(oilIndexGPer100g)}).`,
+      `Una pintura lista para usar lleva ${es.significant(ratio, 2)} veces la absorción de aceite, y esta se estima a partir del índice de aceite (${es.gramsTo100(oilIndexGPer100g)}).`,
   },
   "oil-index-below-rub-out": {
     en: ({ oilIndexGPer100g, oilAbsorptionGPer100g }) =>
       `The oil index (${en.gramsTo100(oilIndexGPer100g)}) lies below the rub-out figure (${en.gramsTo100(oilAbsorptionGPer100g)}), at which the pigment only just holds together: one of the two is doubtful.`,
     de: ({ oilIndexGPer100g, oilAbsorptionGPer100g }) =>
-      `Der Ölindex (${de.gramsTo100(oilIndexGPer100g)}) liegt unter der Ölzahl (${de.gramsTo100(oilAbsorptionGPer100g)}), bei der das Pigment gerade eben zusammenhält: einer der beiden Werte ist zweifelhaft.`,
+      `Der Ölindex (${de.gramsTo100(oilIndexGPer100g)}) liegt unter der Ölzahl (${de.gramsTo100(oilAbsorptionGPer100g)}), bei der das Pigment gerade eben zusammenhält: Einer der beiden Werte ist zweifelhaft.`,
     fr: ({ oilIndexGPer100g, oilAbsorptionGPer100g }) =>
       `L’indice d’huile (${fr.gramsTo100(oilIndexGPer100g)}) est au-dessous de la prise d’huile (${fr.gramsTo100(oilAbsorptionGPer100g)}), où le pigment se tient tout juste\u202f: l’un des deux chiffres est douteux.`,
     es: ({ oilIndexGPer100g, oilAbsorptionGPer100g }) =>
-      `El índice de aceite (${es.gramsTo100(oilIndexGPer100g)}) está por debajo de la absorción (${es.gramsTo100(oilAbsorptionGPer100g)}), con la que el pigmento apenas se sostiene: uno de los dos datos es dudoso.`,
+      `El índice de aceite (${es.gramsTo100(oilIndexGPer100g)}) está por debajo de la absorción de aceite (${es.gramsTo100(oilAbsorptionGPer100g)}), con la que el pigmento apenas se sostiene: uno de los dos datos es dudoso.`,
   },
   "oil-index-far-above-rub-out": {
     en: ({ oilIndexGPer100g, oilAbsorptionGPer100g, ratio, reach }) =>
       `The oil index (${en.gramsTo100(oilIndexGPer100g)}) is ${en.significant(ratio, 2)} times the rub-out figure (${en.gramsTo100(oilAbsorptionGPer100g)}); the most on record is ${en.significant(reach[1], 2)} times, so one of the two is doubtful.`,
     de: ({ oilIndexGPer100g, oilAbsorptionGPer100g, ratio, reach }) =>
-      `Der Ölindex (${de.gramsTo100(oilIndexGPer100g)}) ist das ${de.significant(ratio, 2)}-Fache der Ölzahl (${de.gramsTo100(oilAbsorptionGPer100g)}); das Höchste, was bekannt ist, ist das ${de.significant(reach[1], 2)}-Fache, einer der beiden Werte ist also zweifelhaft.`,
+      `Der Ölindex (${de.gramsTo100(oilIndexGPer100g)}) ist das ${de.significant(ratio, 2)}-Fache der Ölzahl (${de.gramsTo100(oilAbsorptionGPer100g)}); bekannt ist höchstens das ${de.significant(reach[1], 2)}-Fache. Einer der beiden Werte ist also zweifelhaft.`,
     fr: ({ oilIndexGPer100g, oilAbsorptionGPer100g, ratio, reach }) =>
       `L’indice d’huile (${fr.gramsTo100(oilIndexGPer100g)}) est ${fr.significant(ratio, 2)} fois la prise d’huile (${fr.gramsTo100(oilAbsorptionGPer100g)})\u202f; le plus qu’on connaisse est ${fr.significant(reach[1], 2)} fois, et l’un des deux chiffres est donc douteux.`,
     es: ({ oilIndexGPer100g, oilAbsorptionGPer100g, ratio, reach }) =>
-      `El índice de aceite (${es.gramsTo100(oilIndexGPer100g)}) es ${es.significant(ratio, 2)} veces la absorción (${es.gramsTo100(oilAbsorptionGPer100g)}); lo más que hay registrado es ${es.significant(reach[1], 2)} veces, así que uno de los dos datos es dudoso.`,
+      `El índice de aceite (${es.gramsTo100(oilIndexGPer100g)}) es ${es.significant(ratio, 2)} veces la absorción de aceite (${es.gramsTo100(oilAbsorptionGPer100g)}); lo más que hay registrado es ${es.significant(reach[1], 2)} veces, así que uno de los dos datos es dudoso.`,
   },
   "oil-absorption-by-rub-out": {
     en: ({ way, standard }) =>
@@ -118,9 +119,9 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     de: ({ way, standard }) =>
       `Ölzahl durch ${OIL_WAYS[way].de} (${standard}), die Art, aus der die KPVK errechnet wird.`,
     fr: ({ way, standard }) =>
-      `Prise d’huile par ${OIL_WAYS[way].fr} (${standard}), celle dont on calcule la CPVC.`,
+      `Prise d’huile par ${OIL_WAYS[way].fr} (${standard}), celle d’où l’on calcule la CPVC.`,
     es: ({ way, standard }) =>
-      `Absorción de aceite por ${OIL_WAYS[way].es} (${standard}), de la que se calcula la CPVC.`,
+      `Absorción de aceite por ${OIL_WAYS[way].es} (${standard}): de ella se calcula la CPVC.`,
   },
   "oil-absorption-rubbed-out": {
     en: ({ method }) =>
@@ -128,15 +129,15 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     de: ({ method }) =>
       `Ölzahl durch Anreiben (${method}), ohne Angabe einer Norm: die Art, aus der die KPVK errechnet wird.`,
     fr: ({ method }) =>
-      `Prise d’huile par empâtage (${method}), sans norme nommée\u202f: celle dont on calcule la CPVC.`,
+      `Prise d’huile par empâtage (${method}), sans norme indiquée\u202f: celle d’où l’on calcule la CPVC.`,
     es: ({ method }) =>
-      `Absorción de aceite por amasado (${method}), sin norma nombrada: de la que se calcula la CPVC.`,
+      `Absorción de aceite por amasado (${method}), sin norma indicada: de ella se calcula la CPVC.`,
   },
   "oil-absorption-reads-higher": {
     en: ({ standard, way }) =>
       `Oil absorption by ${standard} (${way}) reads higher than a rub-out, so the CPVC comes out too low.`,
     de: ({ standard, way }) =>
-      `Die Ölzahl nach ${standard} (${OIL_WAYS[way].de}) liegt höher als beim Anreiben, die KPVK kommt daher zu niedrig heraus.`,
+      `Die Ölzahl nach ${standard} (${OIL_WAYS[way].de}) fällt höher aus als beim Anreiben; die KPVK wird daher zu niedrig.`,
     fr: ({ standard, way }) =>
       `La prise d’huile selon ${standard} (${OIL_WAYS[way].fr}) donne plus qu’un empâtage au couteau, et la CPVC en sort trop basse.`,
     es: ({ standard, way }) =>
@@ -146,68 +147,69 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     en: ({ method }) =>
       `How the method used for the oil absorption (${method}) compares with a rub-out, we do not know.`,
     de: ({ method }) =>
-      `Wie sich das Verfahren der Ölzahl (${method}) zum Anreiben verhält, wissen wir nicht.`,
+      `Wie sich das Verfahren für die Ölzahl (${method}) zum Anreiben verhält, wissen wir nicht.`,
     fr: ({ method }) =>
-      `Comment la méthode employée pour la prise d’huile (${method}) se compare à un empâtage au couteau, nous ne le savons pas.`,
+      `Nous ne savons pas comment la méthode employée pour la prise d’huile (${method}) se compare à un empâtage au couteau.`,
     es: ({ method }) =>
-      `Cómo se compara el método usado para la absorción de aceite (${method}) con un amasado con cuchillo, no lo sabemos.`,
+      `No sabemos cómo se compara el método usado para la absorción de aceite (${method}) con un amasado con cuchillo.`,
   },
   "oil-absorption-method-not-stated": {
     en: () => "The method of the oil absorption is not recorded, and methods differ.",
-    de: () => "Das Verfahren der Ölzahl ist nicht aufgezeichnet, und Verfahren unterscheiden sich.",
+    de: () =>
+      "Das Verfahren für die Ölzahl ist nicht aufgezeichnet, und die Verfahren liefern verschiedene Werte.",
     fr: () => "La méthode de la prise d’huile n’est pas consignée, et les méthodes diffèrent.",
     es: () => "El método de la absorción de aceite no está registrado, y los métodos difieren.",
   },
   "handbook-range": {
     en: ({ range, colourIndexName, kinds }) =>
       `Handbooks give ${en.significant(range, 3)} for ${colourIndexName}${en.bracketed(en.namesWithin(kinds))}.`,
-    de: ({ range, colourIndexName, kinds }) =>
-      `Handbücher nennen ${de.significant(range, 3)} für ${colourIndexName}${de.bracketed(de.listed(kinds.map((kind) => pigmentWord(kind, "de"))))}.`,
-    fr: ({ range, colourIndexName, kinds }) =>
-      `Les manuels donnent ${fr.significant(range, 3)} pour ${colourIndexName}${fr.bracketed(fr.listed(kinds.map((kind) => pigmentWord(kind, "fr"))))}.`,
-    es: ({ range, colourIndexName, kinds }) =>
-      `Los manuales dan ${es.significant(range, 3)} para ${colourIndexName}${es.bracketed(es.listed(kinds.map((kind) => pigmentWord(kind, "es"))))}.`,
+    de: ({ range, colourIndexName, kinds }, substance) =>
+      `Handbücher nennen ${de.significant(range, 3)} für ${colourIndexName}${de.bracketed(de.listed(kinds.map(substance)))}.`,
+    fr: ({ range, colourIndexName, kinds }, substance) =>
+      `Les manuels donnent ${fr.significant(range, 3)} pour ${colourIndexName}${fr.bracketed(fr.listed(kinds.map(substance)))}.`,
+    es: ({ range, colourIndexName, kinds }, substance) =>
+      `Los manuales dan ${es.significant(range, 3)} para ${colourIndexName}${es.bracketed(es.listed(kinds.map(substance)))}.`,
   },
 
   "high-oil-demand-low-cpvc": {
     en: (v) =>
       `By volume its oil demand is high: ${enFormulation.fillsTheGaps(v)}, so the CPVC is low (${en.percent(v.cpvc)}).`,
     de: (v) =>
-      `Nach Volumen ist der Ölbedarf hoch: ${deFormulation.fillsTheGaps(v)}, die KPVK ist daher niedrig (${de.percent(v.cpvc)}).`,
+      `Nach Volumen ist der Ölbedarf hoch: ${deFormulation.fillsTheGaps(v)}; die KPVK ist daher niedrig (${de.percent(v.cpvc)}).`,
     fr: (v) =>
-      `En volume, sa demande en huile est élevée\u202f: ${frFormulation.fillsTheGaps(v)}, et la CPVC est basse (${fr.percent(v.cpvc)}).`,
+      `En volume, son besoin en huile est élevé\u202f: ${frFormulation.fillsTheGaps(v)}, et la CPVC est basse (${fr.percent(v.cpvc)}).`,
     es: (v) =>
-      `En volumen su demanda de aceite es alta: ${esFormulation.fillsTheGaps(v)}, así que la CPVC es baja (${es.percent(v.cpvc)}).`,
+      `En volumen su consumo de aceite es alto: ${esFormulation.fillsTheGaps(v)}, así que la CPVC es baja (${es.percent(v.cpvc)}).`,
   },
   "middling-oil-demand": {
     en: (v) =>
       `By volume its oil demand is middling: ${enFormulation.fillsTheGaps(v)}, and the CPVC is ${en.percent(v.cpvc)}.`,
     de: (v) =>
-      `Nach Volumen ist der Ölbedarf mittel: ${deFormulation.fillsTheGaps(v)}, die KPVK liegt bei ${de.percent(v.cpvc)}.`,
+      `Nach Volumen ist der Ölbedarf mittel: ${deFormulation.fillsTheGaps(v)}; die KPVK liegt bei ${de.percent(v.cpvc)}.`,
     fr: (v) =>
-      `En volume, sa demande en huile est moyenne\u202f: ${frFormulation.fillsTheGaps(v)}, et la CPVC est de ${fr.percent(v.cpvc)}.`,
+      `En volume, son besoin en huile est moyen\u202f: ${frFormulation.fillsTheGaps(v)}, et la CPVC est de ${fr.percent(v.cpvc)}.`,
     es: (v) =>
-      `En volumen su demanda de aceite es media: ${esFormulation.fillsTheGaps(v)}, y la CPVC es del ${es.percent(v.cpvc)}.`,
+      `En volumen su consumo de aceite es medio: ${esFormulation.fillsTheGaps(v)}, y la CPVC es del ${es.percent(v.cpvc)}.`,
   },
   "low-oil-demand-high-cpvc": {
     en: (v) =>
       `By volume its oil demand is low: ${enFormulation.fillsTheGaps(v)}, so the CPVC is high (${en.percent(v.cpvc)}).`,
     de: (v) =>
-      `Nach Volumen ist der Ölbedarf niedrig: ${deFormulation.fillsTheGaps(v)}, die KPVK ist daher hoch (${de.percent(v.cpvc)}).`,
+      `Nach Volumen ist der Ölbedarf niedrig: ${deFormulation.fillsTheGaps(v)}; die KPVK ist daher hoch (${de.percent(v.cpvc)}).`,
     fr: (v) =>
-      `En volume, sa demande en huile est faible\u202f: ${frFormulation.fillsTheGaps(v)}, et la CPVC est haute (${fr.percent(v.cpvc)}).`,
+      `En volume, son besoin en huile est faible\u202f: ${frFormulation.fillsTheGaps(v)}, et la CPVC est haute (${fr.percent(v.cpvc)}).`,
     es: (v) =>
-      `En volumen su demanda de aceite es baja: ${esFormulation.fillsTheGaps(v)}, así que la CPVC es alta (${es.percent(v.cpvc)}).`,
+      `En volumen su consumo de aceite es bajo: ${esFormulation.fillsTheGaps(v)}, así que la CPVC es alta (${es.percent(v.cpvc)}).`,
   },
   "oil-alike": {
     en: (v) =>
       `The two take about the same oil, within ${enFormulation.times(v.massRatio)} by mass and ${enFormulation.times(v.volumeRatio)} by volume of pigment.`,
     de: (v) =>
-      `Die beiden nehmen etwa gleich viel Öl auf: nach Masse unterscheiden sie sich höchstens um das ${deFormulation.fold(v.massRatio)}, nach Volumen des Pigments höchstens um das ${deFormulation.fold(v.volumeRatio)}.`,
+      `Die beiden nehmen etwa gleich viel Öl auf: Nach Masse unterscheiden sie sich höchstens um den Faktor ${deFormulation.factor(v.massRatio)}, nach Volumen des Pigments höchstens um den Faktor ${deFormulation.factor(v.volumeRatio)}.`,
     fr: (v) =>
-      `Les deux demandent à peu près autant d’huile, à ${frFormulation.times(v.massRatio)} près en masse et à ${frFormulation.times(v.volumeRatio)} près par volume de pigment.`,
+      `Les deux demandent à peu près autant d’huile, à un facteur ${fr.decimals(v.massRatio, 1)} près en masse et ${fr.decimals(v.volumeRatio, 1)} par volume de pigment.`,
     es: (v) =>
-      `Los dos llevan más o menos el mismo aceite, dentro de ${esFormulation.times(v.massRatio)} en masa y de ${esFormulation.times(v.volumeRatio)} por volumen de pigmento.`,
+      `Los dos llevan más o menos el mismo aceite, con un factor de ${es.decimals(v.massRatio, 1)} en masa y de ${es.decimals(v.volumeRatio, 1)} por volumen de pigmento.`,
   },
   "oil-differs-by-mass-alone": {
     en: ({ massRatio, volumeRatio, more, less }) =>
@@ -216,16 +218,16 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
         : `One takes ${enFormulation.times(massRatio)} the oil of the other by mass, but only ${enFormulation.times(volumeRatio)} by volume of pigment: most of the difference is the weight of the pigment.`,
     de: ({ massRatio, volumeRatio, more, less }) =>
       more !== undefined && less !== undefined
-        ? `${more} nimmt nach Masse ${deFormulation.times(massRatio)} so viel Öl auf wie ${less}; nach Volumen des Pigments unterscheiden sich die beiden höchstens um das ${deFormulation.fold(volumeRatio)}. Der Unterschied ist vor allem das Gewicht des Pigments.`
-        : `Die eine nimmt nach Masse ${deFormulation.times(massRatio)} so viel Öl auf wie die andere, nach Volumen des Pigments nur ${deFormulation.times(volumeRatio)} so viel: der Unterschied ist vor allem das Gewicht des Pigments.`,
+        ? `${more} nimmt nach Masse ${deFormulation.times(massRatio)} so viel Öl auf wie ${less}; nach Volumen des Pigments unterscheiden sich die beiden höchstens um den Faktor ${deFormulation.factor(volumeRatio)}. Der Unterschied liegt vor allem am Gewicht des Pigments.`
+        : `Die eine nimmt nach Masse ${deFormulation.times(massRatio)} so viel Öl auf wie die andere, nach Volumen des Pigments nur ${deFormulation.times(volumeRatio)} so viel: Der Unterschied liegt vor allem am Gewicht des Pigments.`,
     fr: ({ massRatio, volumeRatio, more, less }) =>
       more !== undefined && less !== undefined
-        ? `${more} demande ${frFormulation.times(massRatio)} l’huile ${fr.of(less)} en masse\u202f; par volume de pigment les deux se tiennent à ${frFormulation.times(volumeRatio)} près. L’essentiel de l’écart est le poids du pigment.`
-        : `L’une demande ${frFormulation.times(massRatio)} l’huile de l’autre en masse, mais seulement ${frFormulation.times(volumeRatio)} par volume de pigment\u202f: l’essentiel de l’écart est le poids du pigment.`,
+        ? `${more} demande ${frFormulation.times(massRatio)} l’huile ${fr.of(less)} en masse\u202f; par volume de pigment, les deux se tiennent à un facteur ${fr.decimals(volumeRatio, 1)} près. L’essentiel de l’écart vient du poids du pigment.`
+        : `L’une demande ${frFormulation.times(massRatio)} l’huile de l’autre en masse, mais seulement ${frFormulation.times(volumeRatio)} par volume de pigment\u202f: l’essentiel de l’écart vient du poids du pigment.`,
     es: ({ massRatio, volumeRatio, more, less }) =>
       more !== undefined && less !== undefined
-        ? `${more} lleva ${esFormulation.times(massRatio)} el aceite de ${less} en masa; por volumen de pigmento los dos quedan dentro de ${esFormulation.times(volumeRatio)}. La mayor parte de la diferencia es el peso del pigmento.`
-        : `Uno lleva ${esFormulation.times(massRatio)} el aceite del otro en masa, pero solo ${esFormulation.times(volumeRatio)} por volumen de pigmento: la mayor parte de la diferencia es el peso del pigmento.`,
+        ? `${more} lleva ${esFormulation.times(massRatio)} el aceite de ${less} en masa; por volumen de pigmento, la diferencia es de un factor de ${es.decimals(volumeRatio, 1)}. La mayor parte de la diferencia viene del peso del pigmento.`
+        : `Uno lleva ${esFormulation.times(massRatio)} el aceite del otro en masa, pero solo ${esFormulation.times(volumeRatio)} por volumen de pigmento: la mayor parte de la diferencia viene del peso del pigmento.`,
   },
   "oil-differs-by-volume-alone": {
     en: ({ massRatio, volumeRatio }) =>
@@ -279,26 +281,26 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
       ),
     de: ({ finish: expected, reducedPvc, reducedPvcOpened }) =>
       de.sentence(
-        `${FINISHES[expected].de} zu erwarten, trotz ihres Öls: vollständig dispergiert läge die PVK bei ${de.decimals(reducedPvcOpened, 2)} der KPVK, doch Agglomerate halten Öl fest; so liegt sie bei ${de.decimals(reducedPvc, 2)}, und der Film hat Hohlräume`,
+        `${FINISHES[expected].de} zu erwarten, trotz des Öls: Vollständig dispergiert läge die PVK bei ${de.decimals(reducedPvcOpened, 2)} der KPVK, doch Agglomerate halten Öl fest; so liegt sie bei ${de.decimals(reducedPvc, 2)}, und der Film hat Hohlräume`,
       ),
     fr: ({ finish: expected, reducedPvc, reducedPvcOpened }) =>
       fr.sentence(
-        `${FINISHES[expected].fr} à prévoir malgré son huile\u202f: broyée à fond, sa CPV serait de ${fr.decimals(reducedPvcOpened, 2)} de la CPVC, mais les amas retiennent de l’huile\u202f; elle est de ${fr.decimals(reducedPvc, 2)} et le film a des vides`,
+        `${FINISHES[expected].fr} à prévoir malgré son huile\u202f: broyée à fond, elle aurait une CPV de ${fr.decimals(reducedPvcOpened, 2)} fois la CPVC, mais les amas retiennent de l’huile\u202f: c’est ${fr.decimals(reducedPvc, 2)} fois, et le film a des vides`,
       ),
     es: ({ finish: expected, reducedPvc, reducedPvcOpened }) =>
       es.sentence(
-        `${FINISHES[expected].es} previsible a pesar de su aceite: molida del todo, su PVC sería ${es.decimals(reducedPvcOpened, 2)} de la CPVC, pero los grumos retienen aceite; es ${es.decimals(reducedPvc, 2)} y la película tiene huecos`,
+        `${FINISHES[expected].es} previsible a pesar de su aceite: molida del todo, su PVC sería ${es.decimals(reducedPvcOpened, 2)} veces la CPVC, pero los grumos retienen aceite: es ${es.decimals(reducedPvc, 2)} veces, y la película tiene huecos`,
       ),
   },
   "finish-not-told": {
     en: ({ reducedPvc }) =>
       `We cannot say which finish to expect: the PVC is ${en.decimals(reducedPvc, 2)} of the effective CPVC, which may mean anything from gloss to matte.`,
     de: ({ reducedPvc }) =>
-      `Welcher Glanzgrad zu erwarten ist, lässt sich nicht sagen: die PVK liegt bei ${de.decimals(reducedPvc, 2)} der wirksamen KPVK, das kann alles von glänzend bis matt heißen.`,
+      `Welcher Glanzgrad zu erwarten ist, lässt sich nicht sagen: Die PVK liegt bei ${de.decimals(reducedPvc, 2)} der wirksamen KPVK; das kann alles von glänzend bis matt heißen.`,
     fr: ({ reducedPvc }) =>
-      `Nous ne pouvons dire quel aspect prévoir\u202f: la CPV est de ${fr.decimals(reducedPvc, 2)} de la CPVC effective, ce qui peut aller du brillant au mat.`,
+      `Nous ne pouvons dire quel aspect prévoir\u202f: la CPV vaut ${fr.decimals(reducedPvc, 2)} fois la CPVC effective, ce qui peut aller du brillant au mat.`,
     es: ({ reducedPvc }) =>
-      `No podemos decir qué acabado prever: la PVC es ${es.decimals(reducedPvc, 2)} de la CPVC efectiva, lo que puede ir de brillante a mate.`,
+      `No podemos decir qué acabado prever: la PVC es ${es.decimals(reducedPvc, 2)} veces la CPVC efectiva, lo que puede ir de brillante a mate.`,
   },
   "gloss-measured": {
     en: ({ finish: measured, gloss60, betterAngle }) =>
@@ -307,26 +309,26 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
       ),
     de: ({ finish: measured, gloss60, betterAngle }) =>
       de.sentence(
-        `${FINISHES[measured].de} nach Messung: ${de.withUnit(de.significant(gloss60, 2), "Glanzeinheiten")} bei 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 sagte mehr`}`,
+        `${FINISHES[measured].de} nach Messung: ${de.withUnit(de.significant(gloss60, 2), "Glanzeinheiten")} bei 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 würden mehr sagen`}`,
       ),
     fr: ({ finish: measured, gloss60, betterAngle }) =>
       fr.sentence(
-        `${FINISHES[measured].fr} selon la mesure\u202f: ${fr.withUnit(fr.significant(gloss60, 2), "unités de brillance")} à 60\u00b0${betterAngle === undefined ? "" : `\u202f; ${betterAngle}\u00b0 en diraient plus`}`,
+        `${FINISHES[measured].fr} selon la mesure\u202f: ${fr.withUnit(fr.significant(gloss60, 2), "unités de brillance")} à 60\u00b0${betterAngle === undefined ? "" : `\u202f; un angle de ${betterAngle}\u00b0 en dirait plus`}`,
       ),
     es: ({ finish: measured, gloss60, betterAngle }) =>
       es.sentence(
-        `${FINISHES[measured].es} según la medición: ${es.withUnit(es.significant(gloss60, 2), "unidades de brillo")} a 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 dirían más`}`,
+        `${FINISHES[measured].es} según la medición: ${es.withUnit(es.significant(gloss60, 2), "unidades de brillo")} a 60\u00b0${betterAngle === undefined ? "" : `; un ángulo de ${betterAngle}\u00b0 diría más`}`,
       ),
   },
   "glossier-than-expected": {
     en: ({ measured, expected }) =>
       `Read as ${measured} where ${en.listed(expected, "or")} was expected: the oil index on record may be too low, or the paste better ground than recorded.`,
     de: ({ measured, expected }) =>
-      `${deFormulation.asRead(measured, expected)}: der aufgezeichnete Ölindex kann zu niedrig sein, oder die Paste besser dispergiert als aufgezeichnet.`,
+      `${deFormulation.asRead(measured, expected)}: Der aufgezeichnete Ölindex kann zu niedrig sein oder die Paste besser dispergiert als aufgezeichnet.`,
     fr: ({ measured, expected }) =>
-      `Mesuré ${FINISHES[measured].fr} là où l’on attendait ${frFormulation.expectedText(expected)}\u202f: l’indice d’huile consigné est peut-être trop bas, ou la pâte mieux broyée qu’il n’est noté.`,
+      `Mesuré ${FINISHES[measured].fr} là où l’on attendait ${frFormulation.expectedText(expected)}\u202f: l’indice d’huile consigné est peut-être trop bas, ou la pâte est mieux broyée qu’on ne l’a noté.`,
     es: ({ measured, expected }) =>
-      `Medido ${FINISHES[measured].es} donde se esperaba ${esFormulation.expectedText(expected)}: el índice de aceite registrado puede ser demasiado bajo, o la pasta estar mejor molida de lo anotado.`,
+      `Medido ${FINISHES[measured].es} donde se esperaba ${esFormulation.expectedText(expected)}: el índice de aceite registrado puede ser demasiado bajo, o la pasta puede estar mejor molida de lo que se anotó.`,
   },
   "duller-than-expected": {
     en: ({ measured, expected }) =>
@@ -345,40 +347,41 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
         `${enFormulation.GRAINS[particle]} stays partly in clumps, which hold oil: the paste behaves as if its CPVC were ${en.decimals(factor, 2)} of the full one`,
       ),
     de: ({ particle, factor }) =>
-      `Ein Teil bleibt als Agglomerate ${deFormulation.GRAINS[particle]}, die Öl festhalten: die Paste verhält sich, als läge ihre KPVK bei ${de.decimals(factor, 2)} der vollen.`,
+      `Ein Teil bleibt in Agglomeraten ${deFormulation.GRAINS[particle]}, die Öl festhalten: Die Paste verhält sich, als läge ihre KPVK bei ${de.decimals(factor, 2)} der vollen.`,
     fr: ({ particle, factor }) =>
       fr.sentence(
-        `${frFormulation.GRAINS[particle]} reste en partie en amas, qui retiennent de l’huile\u202f: la pâte se comporte comme si sa CPVC était de ${fr.decimals(factor, 2)} de la pleine`,
+        `${frFormulation.GRAINS[particle]} reste en partie en amas, qui retiennent de l’huile\u202f: la pâte se comporte comme si sa CPVC était réduite à ${fr.decimals(factor, 2)} fois sa valeur`,
       ),
     es: ({ particle, factor }) =>
       es.sentence(
-        `${esFormulation.GRAINS[particle]} queda en parte en grumos, que retienen aceite: la pasta se comporta como si su CPVC fuera ${es.decimals(factor, 2)} de la plena`,
+        `${esFormulation.GRAINS[particle]} queda en parte en grumos, que retienen aceite: la pasta se comporta como si su CPVC se redujera a ${es.decimals(factor, 2)} veces su valor`,
       ),
   },
   "pigment-opened": {
     en: () => "Fully ground: no clumps hold oil, and the full CPVC counts.",
-    de: () => "Vollständig dispergiert: keine Agglomerate halten Öl fest, und die volle KPVK gilt.",
-    fr: () => "Broyé à fond\u202f: aucun amas ne retient d’huile, et la pleine CPVC compte.",
-    es: () => "Molido del todo: ningún grumo retiene aceite, y cuenta la CPVC plena.",
+    de: () =>
+      "Vollständig dispergiert: Es gibt keine Agglomerate, die Öl festhalten, und es gilt die volle KPVK.",
+    fr: () => "Broyé à fond\u202f: aucun amas ne retient d’huile, et la CPVC compte en entier.",
+    es: () => "Molido del todo: ningún grumo retiene aceite, y la CPVC cuenta entera.",
   },
   "coarse-pigment-opens": {
     en: () => "A coarse pigment grinds out by hand as well as by mill: the full CPVC counts.",
     de: () =>
-      "Ein grobes Pigment lässt sich von Hand so gut anreiben wie auf der Walze: die volle KPVK gilt.",
+      "Ein grobes Pigment lässt sich von Hand so gut dispergieren wie im Walzwerk: Es gilt die volle KPVK.",
     fr: () =>
-      "Un pigment grossier se broie à la molette aussi bien qu’à la machine\u202f: la pleine CPVC compte.",
+      "Un pigment grossier se broie à la molette aussi bien qu’à la machine\u202f: la CPVC compte en entier.",
     es: () =>
-      "Un pigmento grueso se muele con moleta tan bien como a máquina: cuenta la CPVC plena.",
+      "Un pigmento grueso se muele con moleta tan bien como a máquina: la CPVC cuenta entera.",
   },
   "dispersion-unknown": {
     en: ({ particle, factor }) =>
       `How it was ground is not recorded: clumps of ${enFormulation.GRAINS[particle]} hold oil, so the paste may behave as if its CPVC were ${en.decimals(factor, 2)} of the full one.`,
     de: ({ particle, factor }) =>
-      `Wie angerieben wurde, ist nicht aufgezeichnet: Agglomerate ${deFormulation.GRAINS[particle]} halten Öl fest, die Paste kann sich daher verhalten, als läge ihre KPVK bei ${de.decimals(factor, 2)} der vollen.`,
+      `Wie angerieben wurde, ist nicht aufgezeichnet: Agglomerate ${deFormulation.GRAINS[particle]} halten Öl fest; die Paste kann sich daher verhalten, als läge ihre KPVK bei ${de.decimals(factor, 2)} der vollen.`,
     fr: ({ particle, factor }) =>
-      `Comment il a été broyé n’est pas consigné\u202f: des amas ${fr.of(frFormulation.GRAINS[particle])} retiennent de l’huile, et la pâte peut se comporter comme si sa CPVC était de ${fr.decimals(factor, 2)} de la pleine.`,
+      `On n’a pas consigné comment il a été broyé\u202f: des amas ${fr.of(frFormulation.GRAINS[particle])} retiennent de l’huile, et la pâte peut se comporter comme si sa CPVC était réduite à ${fr.decimals(factor, 2)} fois sa valeur.`,
     es: ({ particle, factor }) =>
-      `Cómo se molió no está registrado: los grumos de ${esFormulation.GRAINS[particle]} retienen aceite, y la pasta puede comportarse como si su CPVC fuera ${es.decimals(factor, 2)} de la plena.`,
+      `No está registrado cómo se molió: los grumos de ${esFormulation.GRAINS[particle]} retienen aceite, y la pasta puede comportarse como si su CPVC se redujera a ${es.decimals(factor, 2)} veces su valor.`,
   },
   "fineness-shows-the-grain": {
     en: ({ finenessOfGrindUm }) =>
@@ -386,13 +389,13 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     de: ({ finenessOfGrindUm }) =>
       `Das Grindometer zeigt ${de.micrometres(finenessOfGrindUm)}, das Korn eines groben Pigments; wie gut die Paste dispergiert ist, zeigt es nicht.`,
     fr: ({ finenessOfGrindUm }) =>
-      `La jauge marque ${fr.micrometres(finenessOfGrindUm)}, ce qui est le grain d’un pigment grossier\u202f; elle ne montre pas si la pâte est bien broyée.`,
+      `La jauge marque ${fr.micrometres(finenessOfGrindUm)}, et c’est là le grain d’un pigment grossier\u202f; elle ne montre pas si la pâte est bien broyée.`,
     es: ({ finenessOfGrindUm }) =>
       `La galga marca ${es.micrometres(finenessOfGrindUm)}, que es el grano de un pigmento grueso; no muestra si la pasta está bien molida.`,
   },
   "opened-as-if-milled": {
     en: (v) => `Mulled, and ground as fine as from a mill: ${enFormulation.gauge(v)}.`,
-    de: (v) => `Von Hand angerieben, so fein wie von der Walze: ${deFormulation.gauge(v)}.`,
+    de: (v) => `Von Hand angerieben, so fein wie aus dem Walzwerk: ${deFormulation.gauge(v)}.`,
     fr: (v) => `À la molette, et broyé aussi fin qu’à la machine\u202f: ${frFormulation.gauge(v)}.`,
     es: (v) => `Con moleta, y molido tan fino como a máquina: ${esFormulation.gauge(v)}.`,
   },
@@ -417,27 +420,27 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
 
   "body-short": {
     en: () => "Short body: the paste breaks off and stands where the knife leaves it.",
-    de: () => "Kurze Konsistenz: die Paste reißt ab und steht, wo der Spachtel sie lässt.",
-    fr: () => "Corps court\u202f: la pâte casse et reste où le couteau la pose.",
-    es: () => "Cuerpo corto: la pasta se parte y queda donde la deja el cuchillo.",
+    de: () => "Kurze Konsistenz: Die Paste reißt ab und bleibt stehen, wo der Spachtel sie lässt.",
+    fr: () => "Consistance courte\u202f: la pâte casse et reste où le couteau la pose.",
+    es: () => "Consistencia corta: la pasta se parte y queda donde la deja la espátula.",
   },
   "body-long": {
     en: () => "Long body: the paste draws out and flows after the knife.",
-    de: () => "Lange Konsistenz: die Paste zieht sich und fließt dem Spachtel nach.",
-    fr: () => "Corps long\u202f: la pâte s’étire et suit le couteau.",
-    es: () => "Cuerpo largo: la pasta se estira y sigue al cuchillo.",
+    de: () => "Lange Konsistenz: Die Paste zieht sich und fließt dem Spachtel nach.",
+    fr: () => "Consistance longue\u202f: la pâte s’étire et suit le couteau.",
+    es: () => "Consistencia larga: la pasta se estira y sigue a la espátula.",
   },
   "body-stiff": {
     en: () => "Stiff body: the paste resists the knife.",
-    de: () => "Steife Konsistenz: die Paste widersteht dem Spachtel.",
-    fr: () => "Corps ferme\u202f: la pâte résiste au couteau.",
-    es: () => "Cuerpo firme: la pasta resiste al cuchillo.",
+    de: () => "Steife Konsistenz: Die Paste widersteht dem Spachtel.",
+    fr: () => "Consistance ferme\u202f: la pâte résiste au couteau.",
+    es: () => "Consistencia firme: la pasta resiste a la espátula.",
   },
   "body-ropy": {
     en: () => "Ropy body: the paste draws out in strings.",
-    de: () => "Fadenziehende Konsistenz: die Paste zieht Fäden.",
-    fr: () => "Corps filant\u202f: la pâte s’étire en fils.",
-    es: () => "Cuerpo filamentoso: la pasta se estira en hilos.",
+    de: () => "Fadenziehende Konsistenz: Die Paste zieht Fäden.",
+    fr: () => "Consistance filante\u202f: la pâte s’étire en fils.",
+    es: () => "Consistencia filante: la pasta se estira en hilos.",
   },
   "oil-stays-in": {
     en: () => "The oil stays in the paste.",
@@ -447,14 +450,14 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
   },
   "oil-parts-slightly": {
     en: () => "A little oil separates from the paste.",
-    de: () => "Ein wenig Öl scheidet sich von der Paste ab.",
+    de: () => "Ein wenig Öl scheidet sich aus der Paste ab.",
     fr: () => "Un peu d’huile se sépare de la pâte.",
     es: () => "Un poco de aceite se separa de la pasta.",
   },
   "oil-parts-markedly": {
     en: () => "Oil separates from the paste: knead the tube before use.",
-    de: () => "Öl scheidet sich von der Paste ab: die Tube vor Gebrauch durchkneten.",
-    fr: () => "L’huile se sépare de la pâte\u202f: pétrir le tube avant l’emploi.",
+    de: () => "Öl scheidet sich aus der Paste ab: die Tube vor Gebrauch durchkneten.",
+    fr: () => "L’huile se sépare de la pâte\u202f: malaxer le tube avant l’emploi.",
     es: () => "El aceite se separa de la pasta: amasar el tubo antes de usarlo.",
   },
 
@@ -462,9 +465,9 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     en: ({ fraction }) =>
       `Hold back ${en.percent(fraction)} of the oil and add it last, only if needed: a paste loosens under the muller.`,
     de: ({ fraction }) =>
-      `Halten Sie ${de.percent(fraction)} des Öls zurück und geben Sie es zuletzt zu, nur wenn nötig: eine Paste wird unter dem Läufer weicher.`,
+      `Halten Sie ${de.percent(fraction)} des Öls zurück und geben Sie es zuletzt und nur bei Bedarf zu: Eine Paste wird unter dem Läufer weicher.`,
     fr: ({ fraction }) =>
-      `Garder ${fr.percent(fraction)} de l’huile et ne l’ajouter qu’à la fin, au besoin\u202f: une pâte se relâche sous la molette.`,
+      `Garder ${fr.percent(fraction)} de l’huile en réserve et ne l’ajouter qu’à la fin, au besoin\u202f: une pâte se relâche sous la molette.`,
     es: ({ fraction }) =>
       `Reservar el ${es.percent(fraction)} del aceite y añadirlo al final, solo si hace falta: una pasta se afloja bajo la moleta.`,
   },
@@ -472,21 +475,21 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     en: ({ fraction, oilAbsorptionGPer100g }) =>
       `Hold back ${en.percent(fraction)} of the oil and add it last: a paste loosens under the muller, but below the rub-out figure (${en.gramsTo100(oilAbsorptionGPer100g)}) it does not hold together.`,
     de: ({ fraction, oilAbsorptionGPer100g }) =>
-      `Halten Sie ${de.percent(fraction)} des Öls zurück und geben Sie es zuletzt zu: eine Paste wird unter dem Läufer weicher, doch unter der Ölzahl (${de.gramsTo100(oilAbsorptionGPer100g)}) hält sie nicht zusammen.`,
+      `Halten Sie ${de.percent(fraction)} des Öls zurück und geben Sie es zuletzt zu: Eine Paste wird unter dem Läufer weicher, doch unter der Ölzahl (${de.gramsTo100(oilAbsorptionGPer100g)}) hält sie nicht zusammen.`,
     fr: ({ fraction, oilAbsorptionGPer100g }) =>
-      `Garder ${fr.percent(fraction)} de l’huile et l’ajouter à la fin\u202f: une pâte se relâche sous la molette, mais au-dessous de la prise d’huile (${fr.gramsTo100(oilAbsorptionGPer100g)}) elle ne se tient pas.`,
+      `Garder ${fr.percent(fraction)} de l’huile en réserve et l’ajouter à la fin\u202f: une pâte se relâche sous la molette, mais au-dessous de la prise d’huile (${fr.gramsTo100(oilAbsorptionGPer100g)}) elle ne se tient pas.`,
     es: ({ fraction, oilAbsorptionGPer100g }) =>
-      `Reservar el ${es.percent(fraction)} del aceite y añadirlo al final: una pasta se afloja bajo la moleta, pero por debajo de la absorción (${es.gramsTo100(oilAbsorptionGPer100g)}) no se sostiene.`,
+      `Reservar el ${es.percent(fraction)} del aceite y añadirlo al final: una pasta se afloja bajo la moleta, pero por debajo de la absorción de aceite (${es.gramsTo100(oilAbsorptionGPer100g)}) no se sostiene.`,
   },
   "rub-out-takes-all-the-oil": {
     en: ({ oilAbsorptionGPer100g }) =>
       `Hold no oil back: the rub-out figure (${en.gramsTo100(oilAbsorptionGPer100g)}) takes all of it.`,
     de: ({ oilAbsorptionGPer100g }) =>
-      `Halten Sie kein Öl zurück: die Ölzahl (${de.gramsTo100(oilAbsorptionGPer100g)}) verlangt alles.`,
+      `Halten Sie kein Öl zurück: Die Ölzahl (${de.gramsTo100(oilAbsorptionGPer100g)}) verlangt alles.`,
     fr: ({ oilAbsorptionGPer100g }) =>
-      `Ne pas garder d’huile\u202f: la prise d’huile (${fr.gramsTo100(oilAbsorptionGPer100g)}) la prend toute.`,
+      `Ne pas garder d’huile en réserve\u202f: la prise d’huile (${fr.gramsTo100(oilAbsorptionGPer100g)}) la prend toute.`,
     es: ({ oilAbsorptionGPer100g }) =>
-      `No reservar aceite: la absorción (${es.gramsTo100(oilAbsorptionGPer100g)}) se lo lleva todo.`,
+      `No reservar aceite: la absorción de aceite (${es.gramsTo100(oilAbsorptionGPer100g)}) se lo lleva todo.`,
   },
   "loss-on-slab": {
     en: ({ fraction }) => `Allow ${en.percent(fraction)} for paint left on slab and muller.`,
@@ -522,8 +525,8 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
         : `Allow ${en.percent(fraction)}: so much our ${lots} lots lost.`,
     de: ({ fraction, lots }) =>
       lots === 1
-        ? `Rechnen Sie mit ${de.percent(fraction)} Verlust: so viel verlor unsere eine Charge.`
-        : `Rechnen Sie mit ${de.percent(fraction)} Verlust: so viel verloren unsere ${lots} Chargen.`,
+        ? `Rechnen Sie mit ${de.percent(fraction)} Verlust: So viel ging bei unserer einzigen Charge verloren.`
+        : `Rechnen Sie mit ${de.percent(fraction)} Verlust: So viel ging bei unseren ${lots} Chargen verloren.`,
     fr: ({ fraction, lots }) =>
       lots === 1
         ? `Compter ${fr.percent(fraction)}\u202f: c’est ce qu’a perdu notre seul lot.`
@@ -537,27 +540,27 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     en: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
       `${lots === 1 ? "Our one lot weighs" : `Our ${lots} lots weigh`} ${en.withUnit(en.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, and from what is in ${lots === 1 ? "it" : "them"} ${en.withUnit(en.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")} would follow: ${lots === 1 ? "it holds" : "they hold"} air, or an oil index or a pigment\u2019s density on record is off. What was weighed counts.`,
     de: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
-      `${lots === 1 ? "Unsere eine Charge wiegt" : `Unsere ${lots} Chargen wiegen`} ${de.withUnit(de.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, und aus dem, was darin ist, folgten ${de.withUnit(de.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: es ist Luft darin, oder ein aufgezeichneter Ölindex oder eine Pigmentdichte stimmt nicht. Es gilt, was gewogen wurde.`,
+      `${lots === 1 ? "Unsere einzige Charge wiegt" : `Unsere ${lots} Chargen wiegen`} ${de.withUnit(de.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}; nach den Bestandteilen wären ${de.withUnit(de.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")} zu erwarten: Es ist Luft darin, oder ein aufgezeichneter Ölindex oder eine Pigmentdichte stimmt nicht. Es gilt, was gewogen wurde.`,
     fr: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
-      `${lots === 1 ? "Notre seul lot pèse" : `Nos ${lots} lots pèsent`} ${fr.withUnit(fr.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, alors que de ce qui y entre on attendrait ${fr.withUnit(fr.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}\u202f: il s’y trouve de l’air, ou un indice d’huile ou une masse volumique de pigment consignés sont inexacts. C’est la pesée qui compte.`,
+      `${lots === 1 ? "Notre seul lot pèse" : `Nos ${lots} lots pèsent`} ${fr.withUnit(fr.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, alors que, d’après ce qui y entre, on attendrait ${fr.withUnit(fr.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}\u202f: il s’y trouve de l’air, ou un chiffre consigné (indice d’huile, masse volumique d’un pigment) est inexact. C’est la pesée qui compte.`,
     es: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
-      `${lots === 1 ? "Nuestro único lote pesa" : `Nuestros ${lots} lotes pesan`} ${es.withUnit(es.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, y de lo que ${lots === 1 ? "lleva" : "llevan"} saldría ${es.withUnit(es.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: hay aire dentro, o un índice de aceite o una densidad de pigmento registrados no son exactos. Vale lo que se pesó.`,
+      `${lots === 1 ? "Nuestro único lote pesa" : `Nuestros ${lots} lotes pesan`} ${es.withUnit(es.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, y de lo que ${lots === 1 ? "lleva" : "llevan"} saldría ${es.withUnit(es.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: hay aire dentro, o alguna cifra registrada (índice de aceite, densidad de un pigmento) no es exacta. Vale lo que se pesó.`,
   },
   "lots-heavier-than-reckoned": {
     en: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
       `${lots === 1 ? "Our one lot weighs" : `Our ${lots} lots weigh`} ${en.withUnit(en.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, and from what is in ${lots === 1 ? "it" : "them"} ${en.withUnit(en.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")} would follow: an oil index or a pigment\u2019s density on record is off. What was weighed counts.`,
     de: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
-      `${lots === 1 ? "Unsere eine Charge wiegt" : `Unsere ${lots} Chargen wiegen`} ${de.withUnit(de.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, und aus dem, was darin ist, folgten ${de.withUnit(de.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: ein aufgezeichneter Ölindex oder eine Pigmentdichte stimmt nicht. Es gilt, was gewogen wurde.`,
+      `${lots === 1 ? "Unsere einzige Charge wiegt" : `Unsere ${lots} Chargen wiegen`} ${de.withUnit(de.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}; nach den Bestandteilen wären ${de.withUnit(de.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")} zu erwarten: Ein aufgezeichneter Ölindex oder eine Pigmentdichte stimmt nicht. Es gilt, was gewogen wurde.`,
     fr: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
-      `${lots === 1 ? "Notre seul lot pèse" : `Nos ${lots} lots pèsent`} ${fr.withUnit(fr.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, alors que de ce qui y entre on attendrait ${fr.withUnit(fr.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}\u202f: un indice d’huile ou une masse volumique de pigment consignés sont inexacts. C’est la pesée qui compte.`,
+      `${lots === 1 ? "Notre seul lot pèse" : `Nos ${lots} lots pèsent`} ${fr.withUnit(fr.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, alors que, d’après ce qui y entre, on attendrait ${fr.withUnit(fr.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}\u202f: un chiffre consigné (indice d’huile, masse volumique d’un pigment) est inexact. C’est la pesée qui compte.`,
     es: ({ measuredGPerCm3, reckonedGPerCm3, lots }) =>
-      `${lots === 1 ? "Nuestro único lote pesa" : `Nuestros ${lots} lotes pesan`} ${es.withUnit(es.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, y de lo que ${lots === 1 ? "lleva" : "llevan"} saldría ${es.withUnit(es.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: un índice de aceite o una densidad de pigmento registrados no son exactos. Vale lo que se pesó.`,
+      `${lots === 1 ? "Nuestro único lote pesa" : `Nuestros ${lots} lotes pesan`} ${es.withUnit(es.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, y de lo que ${lots === 1 ? "lleva" : "llevan"} saldría ${es.withUnit(es.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: alguna cifra registrada (índice de aceite, densidad de un pigmento) no es exacta. Vale lo que se pesó.`,
   },
   "fills-the-jar": {
     en: (v) =>
       `${enFormulation.filling(v)} it fills a jar of ${en.millilitres(v.jarMl)} even when it has settled.`,
     de: (v) =>
-      `${deFormulation.filling(v)} das füllt ein Glas von ${de.millilitres(v.jarMl)}, auch wenn es sich gesetzt hat.`,
+      `${deFormulation.filling(v)} Das füllt ein Glas von ${de.millilitres(v.jarMl)}, auch wenn sich das Pigment gesetzt hat.`,
     fr: (v) =>
       `${frFormulation.filling(v)} remplit un pot de ${fr.millilitres(v.jarMl)}, même une fois tassé.`,
     es: (v) =>
@@ -567,7 +570,7 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
     en: (v) =>
       `${enFormulation.filling(v)} it fills a jar of ${en.millilitres(v.jarMl)} when just poured, but not once it has settled.`,
     de: (v) =>
-      `${deFormulation.filling(v)} das füllt ein Glas von ${de.millilitres(v.jarMl)}, wenn es frisch geschüttet ist, aber nicht mehr, wenn es sich gesetzt hat.`,
+      `${deFormulation.filling(v)} Das füllt ein Glas von ${de.millilitres(v.jarMl)}, solange das Pigment frisch geschüttet ist, aber nicht mehr, wenn es sich gesetzt hat.`,
     fr: (v) =>
       `${frFormulation.filling(v)} remplit un pot de ${fr.millilitres(v.jarMl)} au moment où on le verse, mais plus une fois tassé.`,
     es: (v) =>
@@ -576,7 +579,7 @@ export const FORMULATION_RULINGS: RulingsInEach<FormulationStatement> = {
   "does-not-fill-the-jar": {
     en: (v) => `${enFormulation.filling(v)} it does not fill a jar of ${en.millilitres(v.jarMl)}.`,
     de: (v) =>
-      `${deFormulation.filling(v)} das füllt ein Glas von ${de.millilitres(v.jarMl)} nicht.`,
+      `${deFormulation.filling(v)} Das füllt ein Glas von ${de.millilitres(v.jarMl)} nicht.`,
     fr: (v) => `${frFormulation.filling(v)} ne remplit pas un pot de ${fr.millilitres(v.jarMl)}.`,
     es: (v) => `${esFormulation.filling(v)} no llena un tarro de ${es.millilitres(v.jarMl)}.`,
   },

@@ -1,5 +1,5 @@
 import type { LabelStatement } from "../../hazard/statements.ts";
-import { SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
+import { FRAMES, SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as enLabel from "../en/label-phrases.ts";
 import * as enStudio from "../en/studio-phrases.ts";
@@ -20,11 +20,11 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
       `${hazardClass}, ${enLabel.ROUTES[route]}, from ${enLabel.named(ingredients)}: the estimate for the mixture is ${en.withUnit(en.significant(ateMix, 3), unit)}, ${limit === undefined ? "for which no limit is stated" : `the limit ${en.withUnit(en.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, with ${en.percent(unknownFraction)} of unknown toxicity` : ""}.`,
     de: ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
-      `${hazardClass}, ${deLabel.ROUTES[route]} (${deLabel.named(ingredients)}): der Schätzwert für das Gemisch ist ${de.withUnit(de.significant(ateMix, 3), unit)}, ${limit === undefined ? "ein Grenzwert ist dafür nicht angegeben" : `der Grenzwert ${de.withUnit(de.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `; ${de.percent(unknownFraction)} sind von unbekannter Toxizität` : ""}.`,
+      `${hazardClass}, ${deLabel.ROUTES[route]} (${deLabel.named(ingredients)}): Der Schätzwert für das Gemisch ist ${de.withUnit(de.significant(ateMix, 3), unit)}, ${limit === undefined ? "ein Grenzwert ist dafür nicht angegeben" : `der Grenzwert ${de.withUnit(de.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `; ${de.percent(unknownFraction)} sind von unbekannter Toxizität` : ""}.`,
     fr: ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
-      `${hazardClass}, ${frLabel.ROUTES[route]}, du fait ${fr.of(frLabel.named(ingredients))}\u202f: l’estimation pour le mélange est de ${fr.withUnit(fr.significant(ateMix, 3), unit)}, ${limit === undefined ? "pour quoi aucune limite n’est indiquée" : `la limite de ${fr.withUnit(fr.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, avec ${fr.percent(unknownFraction)} de composants de toxicité inconnue` : ""}.`,
+      `${hazardClass}, ${frLabel.ROUTES[route]}, du fait ${fr.of(frLabel.named(ingredients))}\u202f: l’estimation pour le mélange est de ${fr.withUnit(fr.significant(ateMix, 3), unit)}, ${limit === undefined ? "pour laquelle aucune limite n’est indiquée" : `et la limite de ${fr.withUnit(fr.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, avec ${fr.percent(unknownFraction)} de composants de toxicité inconnue` : ""}.`,
     es: ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
-      `${hazardClass}, ${esLabel.ROUTES[route]}, por ${esLabel.named(ingredients)}: la estimación para la mezcla es de ${es.withUnit(es.significant(ateMix, 3), unit)}, ${limit === undefined ? "para la que no se indica ningún límite" : `el límite de ${es.withUnit(es.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, con un ${es.percent(unknownFraction)} de toxicidad desconocida` : ""}.`,
+      `${hazardClass}, ${esLabel.ROUTES[route]}, por ${esLabel.named(ingredients)}: la estimación para la mezcla es de ${es.withUnit(es.significant(ateMix, 3), unit)}, ${limit === undefined ? "para la que no se indica ningún límite" : `y el límite de ${es.withUnit(es.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, con un ${es.percent(unknownFraction)} de componentes de toxicidad desconocida` : ""}.`,
   },
   "cut-off": {
     en: ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
@@ -52,9 +52,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ hazardClass, limit, limitKind, ingredients, weightedSum }) =>
       `${hazardClass} ab einer gewichteten Summe von ${de.percent(limit)}: ${deLabel.named(ingredients)}, gewichtet ${de.percent(weightedSum)}${limitKind === "specific" ? de.bracketed("nach einem eigenen Grenzwert des Stoffes") : ""}.`,
     fr: ({ hazardClass, limit, limitKind, ingredients, weightedSum }) =>
-      `${hazardClass} à partir d’une somme pondérée de ${fr.percent(limit)}\u202f: ${frLabel.named(ingredients)}, pondéré ${fr.percent(weightedSum)}${limitKind === "specific" ? fr.bracketed("selon une limite propre à la substance") : ""}.`,
+      `${hazardClass} à partir d’une somme pondérée de ${fr.percent(limit)}\u202f: ${frLabel.named(ingredients)}, somme pondérée ${fr.percent(weightedSum)}${limitKind === "specific" ? fr.bracketed("selon une limite propre à la substance") : ""}.`,
     es: ({ hazardClass, limit, limitKind, ingredients, weightedSum }) =>
-      `${hazardClass} desde una suma ponderada del ${es.percent(limit)}: ${esLabel.named(ingredients)}, ponderado ${es.percent(weightedSum)}${limitKind === "specific" ? es.bracketed("según un límite propio de la sustancia") : ""}.`,
+      `${hazardClass} desde una suma ponderada del ${es.percent(limit)}: ${esLabel.named(ingredients)}, suma ponderada ${es.percent(weightedSum)}${limitKind === "specific" ? es.bracketed("según un límite propio de la sustancia") : ""}.`,
   },
   "flash-point": {
     en: ({ hazardClass, flashPointC }) =>
@@ -70,7 +70,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ hazardClass, ingredients, massFraction }) =>
       `${hazardClass}, as ${enLabel.named(ingredients)} (${en.percent(massFraction)}) has it: the flash point of the mixture is not recorded.`,
     de: ({ hazardClass, ingredients, massFraction }) =>
-      `${hazardClass} wie ${deLabel.named(ingredients)} (${de.percent(massFraction)}): der Flammpunkt des Gemisches ist nicht aufgezeichnet.`,
+      `${hazardClass} wie ${deLabel.named(ingredients)} (${de.percent(massFraction)}): Der Flammpunkt des Gemisches ist nicht aufgezeichnet.`,
     fr: ({ hazardClass, ingredients, massFraction }) =>
       `${hazardClass}, comme ${frLabel.named(ingredients)} (${fr.percent(massFraction)})\u202f: le point d’éclair du mélange n’est pas consigné.`,
     es: ({ hazardClass, ingredients, massFraction }) =>
@@ -80,7 +80,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ hazardClass, ingredients, massFraction }) =>
       `${hazardClass}, as ${enLabel.named(ingredients)} has it, which is practically all of it (${en.percent(massFraction)}).`,
     de: ({ hazardClass, ingredients, massFraction }) =>
-      `${hazardClass} wie ${deLabel.named(ingredients)}, woraus es praktisch ganz besteht (${de.percent(massFraction)}).`,
+      `${hazardClass} wie ${deLabel.named(ingredients)}, woraus das Gemisch praktisch ganz besteht (${de.percent(massFraction)}).`,
     fr: ({ hazardClass, ingredients, massFraction }) =>
       `${hazardClass}, comme ${frLabel.named(ingredients)}, qui en fait pratiquement la totalité (${fr.percent(massFraction)}).`,
     es: ({ hazardClass, ingredients, massFraction }) =>
@@ -90,7 +90,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ ingredients, limit, massFraction }) =>
       `Comes along with ${enLabel.named(ingredients)} from ${en.percent(limit)} on: ${en.percent(massFraction)}.`,
     de: ({ ingredients, limit, massFraction }) =>
-      `Kommt mit ${deLabel.named(ingredients)} ab ${de.percent(limit)} hinzu: ${de.percent(massFraction)}.`,
+      `Kommt ab ${de.percent(limit)} hinzu: ${deLabel.named(ingredients)}, ${de.percent(massFraction)}.`,
     fr: ({ ingredients, limit, massFraction }) =>
       `Vient avec ${frLabel.named(ingredients)} à partir de ${fr.percent(limit)}\u202f: ${fr.percent(massFraction)}.`,
     es: ({ ingredients, limit, massFraction }) =>
@@ -103,7 +103,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
       ),
     de: ({ substance, hazardClass, massFraction, limit }) =>
       de.sentence(
-        `${de.within(substance)} (${hazardClass}) mit ${de.percent(massFraction)}: ab ${de.percent(limit)} kann reagieren, wer schon dagegen allergisch ist`,
+        `${de.within(substance)} (${hazardClass}) mit ${de.percent(massFraction)}: Ab ${de.percent(limit)} kann reagieren, wer schon dagegen allergisch ist`,
       ),
     fr: ({ substance, hazardClass, massFraction, limit }) =>
       fr.sentence(
@@ -130,15 +130,15 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ ingredients, limit, ...size }) =>
       `Enthält Blei in nicht angegebenem Anteil (${deLabel.named(ingredients)}) und zählt daher als über ${de.percent(limit)}${deLabel.shortForm(size)}.`,
     fr: ({ ingredients, limit, ...size }) =>
-      `Contient du plomb dans une part qui n’est pas indiquée (${frLabel.named(ingredients)}), et compte donc comme au-dessus de ${fr.percent(limit)}${frLabel.shortForm(size)}.`,
+      `Contient du plomb en proportion non indiquée (${frLabel.named(ingredients)}), et compte donc comme au-dessus de ${fr.percent(limit)}${frLabel.shortForm(size)}.`,
     es: ({ ingredients, limit, ...size }) =>
-      `Contiene plomo en una parte que no se indica (${esLabel.named(ingredients)}), así que cuenta como por encima del ${es.percent(limit)}${esLabel.shortForm(size)}.`,
+      `Contiene plomo en una proporción que no se indica (${esLabel.named(ingredients)}), así que cuenta como por encima del ${es.percent(limit)}${esLabel.shortForm(size)}.`,
   },
   "traces-in-an-unclassified-mixture": {
     en: ({ ingredients }) =>
       `Not classified, but ${enLabel.named(ingredients)} in it means that a safety data sheet must be given on request.`,
     de: ({ ingredients }) =>
-      `Nicht eingestuft, doch wegen ${deLabel.named(ingredients)} darin ist auf Anfrage ein Sicherheitsdatenblatt zu geben.`,
+      `Nicht eingestuft, aber enthalten: ${deLabel.named(ingredients)}. Auf Anfrage ist daher ein Sicherheitsdatenblatt abzugeben.`,
     fr: ({ ingredients }) =>
       `Non classé, mais la présence ${fr.of(frLabel.named(ingredients))} oblige à donner une fiche de données de sécurité sur demande.`,
     es: ({ ingredients }) =>
@@ -147,7 +147,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
   "as-its-supplier-states": {
     en: ({ ingredients }) =>
       en.sentence(`As the supplier of ${enLabel.named(ingredients)} states it`),
-    de: ({ ingredients }) => `Nach Angabe des Lieferanten von ${deLabel.named(ingredients)}.`,
+    de: ({ ingredients }) => `Nach Angabe des Lieferanten (${deLabel.named(ingredients)}).`,
     fr: ({ ingredients }) =>
       `Selon ce que déclare le fournisseur ${fr.of(frLabel.named(ingredients))}.`,
     es: ({ ingredients }) => `Según lo declara el proveedor de ${esLabel.named(ingredients)}.`,
@@ -157,7 +157,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ ingredients, massFraction, ...what }) =>
       `Left out: ${enLabel.named(ingredients)}, ${ingredients.length > 1 ? "together " : ""}${en.percent(massFraction)} of it, ${enLabel.belowWhat(what)}.`,
     de: ({ ingredients, massFraction, ...what }) =>
-      `Weggelassen: ${deLabel.named(ingredients)}, ${ingredients.length > 1 ? "zusammen " : ""}${de.percent(massFraction)} davon, ${deLabel.belowWhat(what)}.`,
+      `Weggelassen: ${deLabel.named(ingredients)}, ${ingredients.length > 1 ? "zusammen " : ""}${de.percent(massFraction)} davon; das ${deLabel.belowWhat(what)}.`,
     fr: ({ ingredients, massFraction, ...what }) =>
       `Laissé de côté\u202f: ${frLabel.named(ingredients)}, ${ingredients.length > 1 ? "ensemble " : ""}${fr.percent(massFraction)} du tout, ${frLabel.belowWhat(what)}.`,
     es: ({ ingredients, massFraction, ...what }) =>
@@ -181,15 +181,15 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ name, frame }) =>
       `Weggelassen: für ${de.within(name)} angegeben, aber keine Kategorie nach ${frame}.`,
     fr: ({ name, frame }) =>
-      `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, et aucune catégorie de ${frame}.`,
+      `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, et ce n’est pas une catégorie de ${wordOf(FRAMES, frame, "fr")}.`,
     es: ({ name, frame }) =>
-      `Omitido: declarado para ${es.within(name)}, y ninguna categoría de ${frame}.`,
+      `Omitido: declarado para ${es.within(name)}, y no es una categoría de ${wordOf(FRAMES, frame, "es")}.`,
   },
   "dust-not-from-a-paste": {
     en: ({ name }) =>
       `Left out: stated for the dust of ${en.within(name)}, and a paste gives off none.`,
     de: ({ name }) =>
-      `Weggelassen: für den Staub von ${de.within(name)} angegeben, und eine Paste gibt keinen ab.`,
+      `Weggelassen: für den Staub angegeben (${de.within(name)}), und eine Paste gibt keinen ab.`,
     fr: ({ name }) =>
       `Laissé de côté\u202f: déclaré pour la poussière ${fr.of(fr.within(name))}, et une pâte n’en dégage pas.`,
     es: ({ name }) =>
@@ -199,7 +199,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ name }) =>
       `Left out: stated for the vapour of ${en.within(name)}, and a powder gives off none.`,
     de: ({ name }) =>
-      `Weggelassen: für den Dampf von ${de.within(name)} angegeben, und ein Pulver gibt keinen ab.`,
+      `Weggelassen: für den Dampf angegeben (${de.within(name)}), und ein Pulver gibt keinen ab.`,
     fr: ({ name }) =>
       `Laissé de côté\u202f: déclaré pour la vapeur ${fr.of(fr.within(name))}, et une poudre n’en dégage pas.`,
     es: ({ name }) =>
@@ -219,7 +219,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ name }) =>
       `Weggelassen: für ${de.within(name)} angegeben, doch der Flammpunkt des Gemisches entscheidet.`,
     fr: ({ name }) =>
-      `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, mais le point d’éclair du mélange décide.`,
+      `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, mais c’est le point d’éclair du mélange qui décide.`,
     es: ({ name }) =>
       `Omitido: declarado para ${es.within(name)}, pero decide el punto de inflamación de la mezcla.`,
   },
@@ -227,7 +227,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ name }) =>
       `Left out: there is too little of ${en.within(name)} to count; the flash point of the mixture would tell.`,
     de: ({ name }) =>
-      `Weggelassen: es ist zu wenig ${de.within(name)} darin, um zu zählen; der Flammpunkt des Gemisches würde es sagen.`,
+      `Weggelassen: Die Menge ist zu gering, um zu zählen (${de.within(name)}); der Flammpunkt des Gemisches würde es zeigen.`,
     fr: ({ name }) =>
       `Laissé de côté\u202f: trop peu ${fr.of(fr.within(name))} pour compter\u202f; le point d’éclair du mélange le dirait.`,
     es: ({ name }) =>
@@ -247,7 +247,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ name }) =>
       `Left out: stated for ${en.within(name)}, and only a test of the mixture itself would tell.`,
     de: ({ name }) =>
-      `Weggelassen: für ${de.within(name)} angegeben, und nur eine Prüfung des Gemisches selbst würde es sagen.`,
+      `Weggelassen: für ${de.within(name)} angegeben, und nur eine Prüfung des Gemisches selbst würde es zeigen.`,
     fr: ({ name }) =>
       `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, et seul un essai du mélange lui-même le dirait.`,
     es: ({ name }) =>
@@ -264,7 +264,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ answers }) =>
       `Comes first for whatever the public can buy${en.bracketed(en.listed(answers))}.`,
     de: ({ answers }) =>
-      `Steht zuerst bei allem, was die breite Öffentlichkeit kaufen kann${de.bracketed(de.listed(answers))}.`,
+      `Steht an erster Stelle bei allem, was die breite Öffentlichkeit kaufen kann${de.bracketed(de.listed(answers))}.`,
     fr: ({ answers }) =>
       `Vient en premier pour tout ce que le grand public peut acheter${fr.bracketed(fr.listed(answers))}.`,
     es: ({ answers }) =>
@@ -274,7 +274,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ answers }) =>
       `Disposal has its place on whatever the public can buy${en.bracketed(en.listed(answers))}.`,
     de: ({ answers }) =>
-      `Die Entsorgung hat ihren Platz auf allem, was die breite Öffentlichkeit kaufen kann${de.bracketed(de.listed(answers))}.`,
+      `Ein Hinweis zur Entsorgung gehört auf alles, was die breite Öffentlichkeit kaufen kann${de.bracketed(de.listed(answers))}.`,
     fr: ({ answers }) =>
       `L’élimination a sa place sur tout ce que le grand public peut acheter${fr.bracketed(fr.listed(answers))}.`,
     es: ({ answers }) =>
@@ -284,11 +284,11 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ packageMl, upToMl, statements }) =>
       `The label of a package of ${en.millilitres(packageMl)} (up to ${en.millilitres(upToMl)}) may leave out ${en.listed(statements)} where neither it nor a fold-out label, a tie-on tag or a box can bear the whole; a page or card never does.`,
     de: ({ packageMl, upToMl, statements }) =>
-      `Das Etikett einer Packung von ${de.millilitres(packageMl)} (bis ${de.millilitres(upToMl)}) darf ${de.listed(statements)} weglassen, wenn weder es selbst noch ein Faltetikett, ein Anhänger oder eine Schachtel das Ganze tragen kann; eine Seite oder Karte tut es nie.`,
+      `Das Etikett einer Packung von ${de.millilitres(packageMl)} (bis ${de.millilitres(upToMl)}) darf ${de.listed(statements)} weglassen, wenn weder das Etikett selbst noch ein Faltetikett, ein Anhängeetikett oder eine äußere Verpackung das Ganze tragen kann; eine Seite oder Karte lässt nichts weg.`,
     fr: ({ packageMl, upToMl, statements }) =>
       `L’étiquette d’un emballage de ${fr.millilitres(packageMl)} (jusqu’à ${fr.millilitres(upToMl)}) peut omettre ${fr.listed(statements)} si ni elle, ni une étiquette dépliante, ni une étiquette volante, ni un emballage extérieur ne peut porter le tout\u202f; une page ou une carte ne l’omet jamais.`,
     es: ({ packageMl, upToMl, statements }) =>
-      `La etiqueta de un envase de ${es.millilitres(packageMl)} (hasta ${es.millilitres(upToMl)}) puede omitir ${es.listed(statements)} si ni ella, ni una etiqueta desplegable, ni una colgante, ni un envase exterior pueden llevarlo todo; una página o una tarjeta nunca.`,
+      `La etiqueta de un envase de ${es.millilitres(packageMl)} (hasta ${es.millilitres(upToMl)}) puede omitir ${es.listed(statements)} si ni ella, ni una etiqueta desplegable, ni una etiqueta colgada, ni un envase exterior pueden llevarlo todo; una página o una tarjeta nunca.`,
   },
 
   "unknown-acute-toxicity": {
@@ -317,7 +317,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ name }) =>
       `No hazard data recorded for ${en.within(name)}; treat as hazardous. Wanted: its supplier's safety data sheet, sections 2 and 3.`,
     de: ({ name }) =>
-      `Keine Gefahrendaten aufgezeichnet für ${de.within(name)}; als gefährlich behandeln. Gesucht: das Sicherheitsdatenblatt des Lieferanten, Abschnitte 2 und 3.`,
+      `Keine Gefahrendaten aufgezeichnet für ${de.within(name)}; als gefährlich behandeln. Benötigt: das Sicherheitsdatenblatt des Lieferanten, Abschnitte 2 und 3.`,
     fr: ({ name }) =>
       `Aucune donnée de danger consignée pour ${fr.within(name)}\u202f; à traiter comme dangereux. Il faut la fiche de données de sécurité de son fournisseur, rubriques 2 et 3.`,
     es: ({ name }) =>
@@ -337,9 +337,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ statements, name }) =>
       `The supplier of ${en.within(name)} states ${en.listed(statements)}, which is on none of our lists: look it up, and treat as hazardous.`,
     de: ({ statements, name }) =>
-      `Der Lieferant von ${de.within(name)} gibt ${de.listed(statements)} an, auf keiner unserer Listen: nachschlagen und als gefährlich behandeln.`,
+      `Der Lieferant (${de.within(name)}) gibt ${de.listed(statements)} an; das steht auf keiner unserer Listen: nachschlagen und als gefährlich behandeln.`,
     fr: ({ statements, name }) =>
-      `Le fournisseur ${fr.of(fr.within(name))} déclare ${fr.listed(statements)}, qui n’est sur aucune de nos listes\u202f: à chercher, et à traiter comme dangereux.`,
+      `Le fournisseur ${fr.of(fr.within(name))} déclare ${fr.listed(statements)}, qui n’est sur aucune de nos listes\u202f: à vérifier, et à traiter comme dangereux.`,
     es: ({ statements, name }) =>
       `El proveedor de ${es.within(name)} declara ${es.listed(statements)}, que no está en ninguna de nuestras listas: consultarlo, y tratar como peligroso.`,
   },
@@ -360,9 +360,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ classes }) =>
       `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen kindergesicherten Verschluss (${de.listed(classes.map(deLabel.classByRoute))}).`,
     fr: ({ classes }) =>
-      `Vendu au grand public, son emballage demande une fermeture de sécurité pour enfants (${fr.listed(classes.map(frLabel.classByRoute))}).`,
+      `Pour la vente au grand public, l’emballage demande une fermeture de sécurité pour enfants (${fr.listed(classes.map(frLabel.classByRoute))}).`,
     es: ({ classes }) =>
-      `Vendido al público, su envase necesita un cierre de seguridad para niños (${es.listed(classes.map(esLabel.classByRoute))}).`,
+      `Para la venta al público, el envase necesita un cierre de seguridad para niños (${es.listed(classes.map(esLabel.classByRoute))}).`,
   },
   "tactile-warning": {
     en: ({ classes }) =>
@@ -370,9 +370,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ classes }) =>
       `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen tastbaren Gefahrenhinweis (${de.listed(classes.map(deLabel.classByRoute))}).`,
     fr: ({ classes }) =>
-      `Vendu au grand public, son emballage demande une indication de danger détectable au toucher (${fr.listed(classes.map(frLabel.classByRoute))}).`,
+      `Pour la vente au grand public, l’emballage demande une indication de danger détectable au toucher (${fr.listed(classes.map(frLabel.classByRoute))}).`,
     es: ({ classes }) =>
-      `Vendido al público, su envase necesita una advertencia de peligro táctil (${es.listed(classes.map(esLabel.classByRoute))}).`,
+      `Para la venta al público, el envase necesita una advertencia de peligro táctil (${es.listed(classes.map(esLabel.classByRoute))}).`,
   },
 
   "frame-differs": {
@@ -381,9 +381,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ stated, workedOut }) =>
       `Das Etikett des Herstellers folgt ${stated}, errechnet ist es hier nach ${workedOut}.`,
     fr: ({ stated, workedOut }) =>
-      `L’étiquette du fabricant suit ${stated}, et elle est calculée ici selon ${workedOut}.`,
+      `L’étiquette du fabricant suit ${wordOf(FRAMES, stated, "fr")}, et elle est calculée ici selon ${wordOf(FRAMES, workedOut, "fr")}.`,
     es: ({ stated, workedOut }) =>
-      `La etiqueta del fabricante sigue ${stated}, y aquí se calcula según ${workedOut}.`,
+      `La etiqueta del fabricante sigue ${wordOf(FRAMES, stated, "es")}, y aquí se calcula según ${wordOf(FRAMES, workedOut, "es")}.`,
   },
   "signal-word-differs": {
     en: ({ stated, workedOut }) =>
@@ -454,8 +454,10 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
   "not-of-the-frame": {
     en: ({ statement, frame }) => `${statement} is no statement of ${frame}.`,
     de: ({ statement, frame }) => `${statement} ist kein Hinweis nach ${frame}.`,
-    fr: ({ statement, frame }) => `${statement} n’est pas une mention de ${frame}.`,
-    es: ({ statement, frame }) => `${statement} no es una indicación de ${frame}.`,
+    fr: ({ statement, frame }) =>
+      `${statement} n’est pas une mention de ${wordOf(FRAMES, frame, "fr")}.`,
+    es: ({ statement, frame }) =>
+      `${statement} no es una indicación de ${wordOf(FRAMES, frame, "es")}.`,
   },
   "older-than-the-edition": {
     en: ({ statement, edition, replacement }) =>
@@ -471,7 +473,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ date, asOf, edition }) =>
       `The label is of ${en.dateWords(date)}, and the edition of ${en.dateWords(asOf)} (${edition}): check it against that.`,
     de: ({ date, asOf, edition }) =>
-      `Das Etikett ist vom ${de.dateWords(date)}, die Fassung vom ${de.dateWords(asOf)} (${edition}): daran prüfen.`,
+      `Das Etikett ist vom ${de.dateWords(date)}, die Fassung vom ${de.dateWords(asOf)} (${edition}): Etikett daran prüfen.`,
     fr: ({ date, asOf, edition }) =>
       `L’étiquette est du ${fr.dateWords(date)}, et l’édition du ${fr.dateWords(asOf)} (${edition})\u202f: la vérifier d’après celle-ci.`,
     es: ({ date, asOf, edition }) =>
@@ -481,10 +483,10 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     en: ({ count, atMost }) =>
       `${count} precautionary statements, where a label has room for ${atMost}.`,
     de: ({ count, atMost }) =>
-      `${count} Sicherheitshinweise, wo ein Etikett Platz für ${atMost} hat.`,
+      `${count} Sicherheitshinweise; auf einem Etikett ist Platz für ${atMost}.`,
     fr: ({ count, atMost }) =>
-      `${count} conseils de prudence, alors qu’une étiquette a place pour ${atMost}.`,
+      `${count} conseils de prudence, alors qu’une étiquette n’a de place que pour ${atMost}.`,
     es: ({ count, atMost }) =>
-      `${count} consejos de prudencia, donde en una etiqueta caben ${atMost}.`,
+      `${count} consejos de prudencia, cuando en una etiqueta caben ${atMost}.`,
   },
 };

@@ -26,7 +26,7 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     en: ({ criterion, value, limits, uncertainty }) =>
       `${enLot.CRITERIA[criterion].name} ${enLot.withUncertainty(criterion, value, uncertainty)} reaches across a limit (${enLot.limitsText(criterion, limits)}) with its uncertainty.`,
     de: ({ criterion: of, value, limits, uncertainty }) =>
-      `${deLot.CRITERIA[of].name} ${deLot.withUncertainty(of, value, uncertainty)} liegt zu nah an der Toleranz (${deLot.limitsText(of, limits)}), um davon unterschieden zu werden.`,
+      `${deLot.CRITERIA[of].name} ${deLot.withUncertainty(of, value, uncertainty)} liegt so nah an der Toleranzgrenze (${deLot.limitsText(of, limits)}), dass die Unsicherheit darüber hinausreicht.`,
     fr: ({ criterion, value, limits, uncertainty }) =>
       `${frLot.CRITERIA[criterion].name}\u202f: ${frLot.withUncertainty(criterion, value, uncertainty)}, trop près de la limite (${frLot.limitsText(criterion, limits)}) pour en être distingué.`,
     es: ({ criterion, value, limits, uncertainty }) =>
@@ -46,7 +46,7 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     en: ({ white, other, deltaE00 }) =>
       `The let-down is written down in ${white.replaceAll("-", " ")} and reads as the standard does in ${other.replaceAll("-", " ")} (\u0394E00 ${en.NUMBERS.decimal(deltaE00, 2)}): the wrong white was weighed. Let it down again before the lot is judged.`,
     de: ({ white, other, deltaE00 }) =>
-      `Die Aufhellung ist in ${de.within(white)} notiert und misst wie der Standard in ${de.within(other)} (\u0394E00 ${de.NUMBERS.decimal(deltaE00, 2)}): das falsche Weiß wurde gewogen. Noch einmal aufhellen, bevor die Charge beurteilt wird.`,
+      `Die Aufhellung ist in ${de.within(white)} verzeichnet, die Messung entspricht aber der des Standards in ${de.within(other)} (\u0394E00 ${de.NUMBERS.decimal(deltaE00, 2)}): Es wurde das falsche Weiß gewogen. Noch einmal aufhellen, bevor die Charge beurteilt wird.`,
     fr: ({ white, other, deltaE00 }) =>
       `Le dégradé est noté dans ${fr.within(white)} et donne la même mesure que l’étalon dans ${fr.within(other)} (\u0394E00 ${fr.NUMBERS.decimal(deltaE00, 2)})\u202f: on a pesé le mauvais blanc. Refaire le dégradé avant de juger le lot.`,
     es: ({ white, other, deltaE00 }) =>
@@ -56,7 +56,7 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     en: ({ what, lot, standard }) =>
       `The ${what} was read ${enLot.geometryOf(lot)} and the standard's ${enLot.geometryOf(standard)}: the two can't be held against each other, and the ${what} is not judged.`,
     de: ({ what, lot, standard }) =>
-      `${deLot.PARTS[what]} wurde ${wordOf(GEOMETRIES, lot, "de")} gemessen, beim Standard ${wordOf(GEOMETRIES, standard, "de")}: die beiden lassen sich nicht vergleichen, und ${lowerFirst(deLot.PARTS[what])} wird nicht beurteilt.`,
+      `${deLot.PARTS[what]} wurde ${wordOf(GEOMETRIES, lot, "de")} gemessen, beim Standard ${wordOf(GEOMETRIES, standard, "de")}: Die beiden lassen sich nicht vergleichen, und ${lowerFirst(deLot.PARTS[what])} wird nicht beurteilt.`,
     fr: ({ what, lot, standard }) =>
       `Le ${wordOf(FORMS, what, "fr")} a été mesuré en ${wordOf(GEOMETRIES, lot, "fr")}, celui de l’étalon en ${wordOf(GEOMETRIES, standard, "fr")}\u202f: les deux ne se comparent pas, et le ${wordOf(FORMS, what, "fr")} n’est pas jugé.`,
     es: ({ what, lot, standard }) =>
@@ -66,17 +66,17 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     en: () =>
       "No spectrum of the standard's masstone is recorded, so that the masstone is not judged.",
     de: () =>
-      "Vom Vollton des Standards ist kein Spektrum aufgezeichnet, der Vollton wird daher nicht beurteilt.",
+      "Vom Vollton des Standards ist kein Spektrum aufgezeichnet; der Vollton wird daher nicht beurteilt.",
     fr: () =>
-      "Aucun spectre du ton plein de l’étalon n’est consigné, et le ton plein n’est pas jugé.",
+      "Aucun spectre du ton plein de l’étalon n’est consigné, et le ton plein n’est donc pas jugé.",
     es: () =>
-      "No hay registrado ningún espectro del tono pleno del patrón, y el tono pleno no se juzga.",
+      "No hay registrado ningún espectro del tono pleno del patrón, así que el tono pleno no se juzga.",
   },
   "strength-not-judged": {
     en: ({ since, pigments }) =>
       `Strength is not judged: of a pigment that ${enLot.WITHOUT_STRENGTH[since]} (${en.listed(pigments)}) no reading tells how much is absorbed and how much scattered. The differences of colour are judged, as read.`,
     de: ({ since, pigments }) =>
-      `Die Farbstärke wird nicht beurteilt: von einem Pigment, das ${deLot.WITHOUT_STRENGTH[since]} (${de.listed(pigments)}), sagt keine Messung, wie viel absorbiert und wie viel gestreut wird. Die Farbabstände werden beurteilt, wie gemessen.`,
+      `Die Farbstärke wird nicht beurteilt: Bei einem Pigment, das ${deLot.WITHOUT_STRENGTH[since]} (${de.listed(pigments)}), sagt keine Messung, wie viel absorbiert und wie viel gestreut wird. Die Farbabstände werden beurteilt, wie gemessen.`,
     fr: ({ since, pigments }) =>
       `La force n’est pas jugée\u202f: d’un pigment qui ${frLot.WITHOUT_STRENGTH[since]} (${fr.listed(pigments)}), aucune mesure ne dit combien est absorbé et combien est diffusé. Les écarts de couleur sont jugés, tels que mesurés.`,
     es: ({ since, pigments }) =>
@@ -92,17 +92,17 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     en: ({ white, ratio }) =>
       `The standard has no let-down of ${ratio} in ${white.replaceAll("-", " ")}, so that strength is not judged.`,
     de: ({ white, ratio }) =>
-      `Der Standard hat keine Aufhellung ${ratio} in ${de.within(white)}, die Farbstärke wird daher nicht beurteilt.`,
+      `Der Standard hat keine Aufhellung ${ratio} in ${de.within(white)}; die Farbstärke wird daher nicht beurteilt.`,
     fr: ({ white, ratio }) =>
-      `L’étalon n’a pas de dégradé ${ratio} dans ${fr.within(white)}, et la force n’est pas jugée.`,
+      `L’étalon n’a pas de dégradé ${ratio} dans ${fr.within(white)}, et la force n’est donc pas jugée.`,
     es: ({ white, ratio }) =>
-      `El patrón no tiene rebaje ${ratio} en ${es.within(white)}, y la fuerza no se juzga.`,
+      `El patrón no tiene rebaje ${ratio} en ${es.within(white)}, así que la fuerza no se juzga.`,
   },
   "read-under-another-calibration": {
     en: ({ lot, standard }) =>
       `The lot was read under the calibration of ${lot} and the standard under that of ${standard}: what the instrument's calibrations err by is in the uncertainty. Read the retained standard again beside the lot to be surer.`,
     de: ({ lot, standard }) =>
-      `Die Charge wurde unter der Kalibrierung ${lot} gemessen, der Standard unter ${standard}: worin die Kalibrierungen des Geräts voneinander abweichen, steckt in der Unsicherheit. Das Rückstellmuster des Standards neben der Charge noch einmal messen, für mehr Gewissheit.`,
+      `Die Charge wurde unter der Kalibrierung ${lot} gemessen, der Standard unter ${standard}: Was die Kalibrierungen des Geräts voneinander abweichen, ist in der Unsicherheit enthalten. Mehr Gewissheit gibt es, wenn das Rückstellmuster des Standards neben der Charge noch einmal gemessen wird.`,
     fr: ({ lot, standard }) =>
       `Le lot a été mesuré sous l’étalonnage de ${lot} et l’étalon sous celui de ${standard}\u202f: l’erreur des étalonnages de l’instrument est comptée dans l’incertitude. Mesurer de nouveau l’étalon conservé à côté du lot pour plus de certitude.`,
     es: ({ lot, standard }) =>
@@ -112,41 +112,41 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     en: ({ of, value }) =>
       `One lot, at ${enLot.figureOf(of, value)} (${enLot.CHARTED[of]}), lies beyond the limits that all lots set.`,
     de: ({ of, value }) =>
-      `Eine Charge, bei ${deLot.figureOf(of, value)} (${deLot.CHARTED[of]}), liegt jenseits der Grenzen, die alle Chargen setzen.`,
+      `Eine Charge, bei ${deLot.figureOf(of, value)} (${deLot.CHARTED[of]}), liegt außerhalb der Grenzen, die sich aus allen Chargen ergeben.`,
     fr: ({ of, value }) =>
-      `Un lot, à ${frLot.figureOf(of, value)} (${frLot.CHARTED[of]}), sort des limites que fixent tous les lots.`,
+      `Un lot, à ${frLot.figureOf(of, value)} (${frLot.CHARTED[of]}), sort des limites que fixe l’ensemble des lots.`,
     es: ({ of, value }) =>
-      `Un lote, con ${esLot.figureOf(of, value)} (${esLot.CHARTED[of]}), sale de los límites que fijan todos los lotes.`,
+      `Un lote, con ${esLot.figureOf(of, value)} (${esLot.CHARTED[of]}), sale de los límites que fija el conjunto de los lotes.`,
   },
   "lots-far-apart": {
     en: ({ of, range, limit }) =>
       `Two lots one after another are ${enLot.figureOf(of, range)} apart (${enLot.CHARTED[of]}), and hardly ever more than ${enLot.figureOf(of, limit)}.`,
     de: ({ of, range, limit }) =>
-      `Zwei Chargen nacheinander liegen ${deLot.figureOf(of, range)} auseinander (${deLot.CHARTED[of]}), sonst kaum je mehr als ${deLot.figureOf(of, limit)}.`,
+      `Zwei Chargen nacheinander liegen ${deLot.figureOf(of, range)} auseinander (${deLot.CHARTED[of]}), sonst fast nie mehr als ${deLot.figureOf(of, limit)}.`,
     fr: ({ of, range, limit }) =>
-      `Deux lots de suite sont distants de ${frLot.figureOf(of, range)} (${frLot.CHARTED[of]}), et presque jamais de plus de ${frLot.figureOf(of, limit)}.`,
+      `Deux lots de suite sont distants de ${frLot.figureOf(of, range)} (${frLot.CHARTED[of]}), alors que l’écart ne dépasse presque jamais ${frLot.figureOf(of, limit)}.`,
     es: ({ of, range, limit }) =>
-      `Dos lotes seguidos distan ${esLot.figureOf(of, range)} (${esLot.CHARTED[of]}), y casi nunca más de ${esLot.figureOf(of, limit)}.`,
+      `Dos lotes seguidos distan ${esLot.figureOf(of, range)} (${esLot.CHARTED[of]}), cuando la diferencia casi nunca pasa de ${esLot.figureOf(of, limit)}.`,
   },
   "lots-drifting-up": {
     en: ({ of, count }) =>
       `${upperFirst(enLot.CHARTED[of])} has risen over ${count} lots one after another: it drifts.`,
     de: ({ of, count }) =>
-      `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gestiegen, also eine Verschiebung.`,
+      `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gestiegen, also ein Trend.`,
     fr: ({ of, count }) =>
-      `${upperFirst(frLot.CHARTED[of])}\u202f: en hausse sur ${count} lots de suite, donc à la dérive.`,
+      `${upperFirst(frLot.CHARTED[of])}\u202f: en hausse sur ${count} lots de suite, ce qui est une dérive.`,
     es: ({ of, count }) =>
-      `${upperFirst(esLot.CHARTED[of])}: ha subido en ${count} lotes seguidos; deriva.`,
+      `${upperFirst(esLot.CHARTED[of])}: sube desde hace ${count} lotes seguidos; hay una deriva.`,
   },
   "lots-drifting-down": {
     en: ({ of, count }) =>
       `${upperFirst(enLot.CHARTED[of])} has fallen over ${count} lots one after another: it drifts.`,
     de: ({ of, count }) =>
-      `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gefallen, also eine Verschiebung.`,
+      `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gefallen, also ein Trend.`,
     fr: ({ of, count }) =>
-      `${upperFirst(frLot.CHARTED[of])}\u202f: en baisse sur ${count} lots de suite, donc à la dérive.`,
+      `${upperFirst(frLot.CHARTED[of])}\u202f: en baisse sur ${count} lots de suite, ce qui est une dérive.`,
     es: ({ of, count }) =>
-      `${upperFirst(esLot.CHARTED[of])}: ha bajado en ${count} lotes seguidos; deriva.`,
+      `${upperFirst(esLot.CHARTED[of])}: baja desde hace ${count} lotes seguidos; hay una deriva.`,
   },
   "lots-all-above": {
     en: ({ of, count }) =>

@@ -45,17 +45,17 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
     de: ({ names, ...act }) =>
       deMarket.forbidden(
         act,
-        `welche Bleiverbindung in ${de.namesWithin(names)} steckt, ist nicht aufgezeichnet, und Carbonate und Sulfate des Bleis dürfen weder in Verkehr gebracht noch als Farbe verwendet werden ${deMarket.inForce(act)}`,
+        `welche Bleiverbindung ${de.namesWithin(names)} ${names.length > 1 ? "enthalten" : "enthält"}, ist nicht aufgezeichnet, und Carbonate und Sulfate des Bleis dürfen weder in Verkehr gebracht noch als Farbe verwendet werden ${deMarket.inForce(act)}`,
       ),
     fr: ({ names, ...act }) =>
       frMarket.forbidden(
         act,
-        `quel composé du plomb contient ${fr.namesWithin(names)} n’est pas consigné, et les carbonates et sulfates de plomb ne peuvent être mis sur le marché ni utilisés comme peinture ${frMarket.inForce(act)}`,
+        `on n’a pas consigné quel composé du plomb contient ${fr.namesWithin(names)}, et les carbonates et sulfates de plomb ne peuvent être mis sur le marché ni utilisés comme peinture ${frMarket.inForce(act)}`,
       ),
     es: ({ names, ...act }) =>
       esMarket.forbidden(
         act,
-        `qué compuesto de plomo contiene ${es.namesWithin(names)} no está registrado, y los carbonatos y sulfatos de plomo no pueden comercializarse ni usarse como pintura ${esMarket.inForce(act)}`,
+        `no está registrado qué compuesto de plomo contiene ${es.namesWithin(names)}, y los carbonatos y sulfatos de plomo no pueden comercializarse ni usarse como pintura ${esMarket.inForce(act)}`,
       ),
   },
   "leaded-paint-by-declaration": {
@@ -65,11 +65,11 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: (act) =>
       de.sentence(
-        `eine Lizenz gibt es nicht: der Käufer unterschreibt eine Erklärung über die Verwendung, der Lieferant sendet sie mit einer Anzeige an die zuständige Denkmalbehörde und darf frühestens drei Wochen später liefern, wenn sie nicht widerspricht; nur zum Restaurieren oder Erhalten von Kunstwerken aus der Zeit vor 1992, denkmalgeschützten Gebäuden der höchsten Stufen und geschützten Denkmälern ${deMarket.inForce(act)}`,
+        `eine Lizenz gibt es nicht: Der Käufer unterschreibt eine Erklärung über die Verwendung, der Lieferant sendet sie mit einer Anzeige an die zuständige Denkmalbehörde und darf frühestens drei Wochen später liefern, wenn sie nicht widerspricht; nur zum Restaurieren oder Erhalten von Kunstwerken aus der Zeit vor 1992, denkmalgeschützten Gebäuden der höchsten Stufen und geschützten Denkmälern ${deMarket.inForce(act)}`,
       ),
     fr: (act) =>
       fr.sentence(
-        `il n’y a pas de licence\u202f: l’acheteur signe une déclaration d’usage, le fournisseur l’envoie avec un avis à l’autorité compétente du patrimoine et peut livrer trois semaines plus tard au plus tôt, sauf opposition de cette autorité\u202f; uniquement pour restaurer ou entretenir des œuvres d’art antérieures à 1992, des bâtiments classés des plus hauts grades et des monuments classés ${frMarket.inForce(act)}`,
+        `il n’y a pas de licence\u202f: l’acheteur signe une déclaration d’usage, le fournisseur l’envoie avec un avis à l’autorité compétente du patrimoine et peut livrer trois semaines plus tard au plus tôt, sauf opposition de cette autorité\u202f; uniquement pour restaurer ou entretenir des œuvres d’art antérieures à 1992, des bâtiments protégés des plus hautes catégories et des monuments classés ${frMarket.inForce(act)}`,
       ),
     es: (act) =>
       es.sentence(
@@ -83,15 +83,15 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
       de.sentence(
-        `bei der Arbeit bleibt Blei in der Luft über acht Stunden unter ${de.withUnit(de.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} und im Blut unter ${de.withUnit(de.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} bis ${de.dateWords(until)}, danach unter ${de.withUnit(de.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} ${deMarket.inForce(act)}; ein Land kann niedrigere Grenzwerte festlegen`,
+        `bei der Arbeit muss Blei in der Luft über acht Stunden unter ${de.withUnit(de.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} bleiben und im Blut unter ${de.withUnit(de.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100\u00a0ml")} bis zum ${de.dateWords(until)}, danach unter ${de.withUnit(de.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100\u00a0ml")} ${deMarket.inForce(act)}; einzelne Länder können niedrigere Grenzwerte festlegen`,
       ),
     fr: ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
       fr.sentence(
-        `au travail, le plomb dans l’air reste au-dessous de ${fr.withUnit(fr.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} sur huit heures, et dans le sang au-dessous de ${fr.withUnit(fr.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} jusqu’au ${fr.dateWords(until)}, de ${fr.withUnit(fr.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} ensuite ${frMarket.inForce(act)}\u202f; un pays peut fixer une limite plus basse`,
+        `au travail, le plomb dans l’air doit rester au-dessous de ${fr.withUnit(fr.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} sur huit heures, et dans le sang au-dessous de ${fr.withUnit(fr.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100\u00a0ml")} jusqu’au ${fr.dateWords(until)}, de ${fr.withUnit(fr.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100\u00a0ml")} ensuite ${frMarket.inForce(act)}\u202f; un pays peut fixer une limite plus basse`,
       ),
     es: ({ airMgPerM3, bloodUgPer100Ml, until, bloodAfterUgPer100Ml, ...act }) =>
       es.sentence(
-        `en el trabajo, el plomo en el aire queda por debajo de ${es.withUnit(es.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} en ocho horas y en la sangre por debajo de ${es.withUnit(es.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100 ml")} hasta el ${es.dateWords(until)}, de ${es.withUnit(es.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100 ml")} desde entonces ${esMarket.inForce(act)}; un país puede fijar un límite más bajo`,
+        `en el trabajo, el plomo en el aire debe quedar por debajo de ${es.withUnit(es.NUMBERS.plain(airMgPerM3), "mg/m\u00b3")} en ocho horas y en la sangre por debajo de ${es.withUnit(es.NUMBERS.plain(bloodUgPer100Ml), "\u00b5g/100\u00a0ml")} hasta el ${es.dateWords(until)}, de ${es.withUnit(es.NUMBERS.plain(bloodAfterUgPer100Ml), "\u00b5g/100\u00a0ml")} desde entonces ${esMarket.inForce(act)}; un país puede fijar un límite más bajo`,
       ),
   },
   "substance-of-very-high-concern": {
@@ -101,7 +101,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: ({ names, ...act }) =>
       de.sentence(
-        `${de.namesWithin(names)} steht auf der Liste der besonders besorgniserregenden Stoffe ${deMarket.inForce(act)}: das Sicherheitsdatenblatt sagt es jedem, der beruflich kauft`,
+        `${de.namesWithin(names)} ${names.length > 1 ? "stehen" : "steht"} auf der Liste der besonders besorgniserregenden Stoffe ${deMarket.inForce(act)}: Das Sicherheitsdatenblatt informiert jeden, der beruflich kauft`,
       ),
     fr: ({ names, ...act }) =>
       fr.sentence(
@@ -109,7 +109,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     es: ({ names, ...act }) =>
       es.sentence(
-        `${es.namesWithin(names)} está en la lista de sustancias extremadamente preocupantes ${esMarket.inForce(act)}: la ficha de datos de seguridad lo dice a quien lo compra para trabajar`,
+        `${es.namesWithin(names)} está en la lista de sustancias extremadamente preocupantes ${esMarket.inForce(act)}: la ficha de datos de seguridad lo dice a quien la compra para su trabajo`,
       ),
   },
   "cadmium-in-other-paints": {
@@ -119,7 +119,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: ({ names, limit, ...act }) =>
       de.sentence(
-        `enthält ${de.namesWithin(names)}; Eintrag 23 hält ${de.percent(limit)} und mehr Cadmium aus Farben der Zolltarifnummern 3208 und 3209 heraus ${deMarket.inForce(act)}, und Künstlerfarben in Tuben und Gläsern haben eine eigene Nummer, 3213, die der Zoll für diese Farbe bestätigen muss`,
+        `enthält ${de.namesWithin(names)}; Eintrag 23 verbietet ${de.percent(limit)} und mehr Cadmium in Farben der Zolltarifnummern 3208 und 3209 ${deMarket.inForce(act)}, doch Künstlerfarben in Tuben und Gläsern haben eine eigene Nummer, 3213, die der Zoll für diese Farbe bestätigen muss`,
       ),
     fr: ({ names, limit, ...act }) =>
       fr.sentence(
@@ -181,15 +181,15 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: ({ statements, ...act }) =>
       de.sentence(
-        `${de.listed(statements)} hielte sie von der breiten Öffentlichkeit fern ${deMarket.inForce(act)}; dass Künstlerfarben ausgenommen sind, ist aus dem Gedächtnis zitiert`,
+        `${de.listed(statements)} würde die Abgabe an die breite Öffentlichkeit verbieten ${deMarket.inForce(act)}; dass Künstlerfarben ausgenommen sind, ist aus dem Gedächtnis zitiert`,
       ),
     fr: ({ statements, ...act }) =>
       fr.sentence(
-        `${fr.listed(statements)} l’écarterait du grand public ${frMarket.inForce(act)}\u202f; que les peintures pour artistes en sont exemptées est cité de mémoire`,
+        `${fr.listed(statements)} en interdirait la vente au grand public ${frMarket.inForce(act)}\u202f; l’exemption des peintures pour artistes est citée de mémoire`,
       ),
     es: ({ statements, ...act }) =>
       es.sentence(
-        `${es.listed(statements)} lo apartaría del público ${esMarket.inForce(act)}; que las pinturas para artistas están exentas se cita de memoria`,
+        `${es.listed(statements)} impediría su venta al público ${esMarket.inForce(act)}; la exención de las pinturas para artistas se cita de memoria`,
       ),
   },
   "restricted-to-professional-users": {
@@ -199,15 +199,15 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: ({ statements, ...act }) =>
       de.sentence(
-        `nur für gewerbliche Anwender, da sie ${de.listed(statements)} trägt ${deMarket.inForce(act)}`,
+        `nur für gewerbliche Verwender, da das Etikett ${de.listed(statements)} trägt ${deMarket.inForce(act)}`,
       ),
     fr: ({ statements, ...act }) =>
       fr.sentence(
-        `réservé aux utilisateurs professionnels, puisqu’il porte ${fr.listed(statements)} ${frMarket.inForce(act)}`,
+        `vente réservée aux utilisateurs professionnels, en raison de ${fr.listed(statements)} ${frMarket.inForce(act)}`,
       ),
     es: ({ statements, ...act }) =>
       es.sentence(
-        `reservado a usuarios profesionales, puesto que lleva ${es.listed(statements)} ${esMarket.inForce(act)}`,
+        `venta reservada a usuarios profesionales, por llevar ${es.listed(statements)} ${esMarket.inForce(act)}`,
       ),
   },
   "titanium-dioxide-without-h351": {
@@ -217,7 +217,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: (act) =>
       de.sentence(
-        `Titandioxid trägt hier keinen Krebshinweis (H351): der Eintrag gilt nicht mehr ${deMarket.since(act)}`,
+        `Titandioxid trägt hier keinen Krebshinweis (H351): Der Eintrag gilt nicht mehr ${deMarket.since(act)}`,
       ),
     fr: (act) =>
       fr.sentence(
@@ -235,11 +235,11 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: ({ statements, ...act }) =>
       de.sentence(
-        `wird sie im Versand oder online an die breite Öffentlichkeit verkauft, muss das Angebot ihre Gefahren zeigen ${deMarket.inForce(act)}: ${de.listed(statements)}`,
+        `wird die Farbe im Versand oder online an die breite Öffentlichkeit verkauft, muss das Angebot ihre Gefahren nennen ${deMarket.inForce(act)}: ${de.listed(statements)}`,
       ),
     fr: ({ statements, ...act }) =>
       fr.sentence(
-        `vendu au grand public par correspondance ou en ligne, l’annonce doit en montrer les dangers ${frMarket.inForce(act)}\u202f: ${fr.listed(statements)}`,
+        `en cas de vente au grand public par correspondance ou en ligne, l’annonce doit montrer les dangers ${frMarket.inForce(act)}\u202f: ${fr.listed(statements)}`,
       ),
     es: ({ statements, ...act }) =>
       es.sentence(
@@ -325,7 +325,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       ),
     de: ({ substances, ...act }) =>
       de.sentence(
-        `Kalifornien führt ${de.listed(substances.map((each) => wordOf(SUBSTANCES, deStudio.metalWord(each), "de")))} auf ${deMarket.inForce(act, "Proposition 65")}, und ein Warnhinweis kann fällig sein`,
+        `Kalifornien führt ${de.listed(substances.map((each) => wordOf(SUBSTANCES, deStudio.metalWord(each), "de")))} auf ${deMarket.inForce(act, "Proposition 65")}, und ein Warnhinweis kann nötig sein`,
       ),
     fr: ({ substances, ...act }) =>
       fr.sentence(
@@ -338,7 +338,7 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
   },
   "acts-not-known-here": {
     en: () => "We do not know the rules elsewhere.",
-    de: () => "Die Regeln anderswo kennen wir nicht.",
+    de: () => "Die Vorschriften in anderen Ländern kennen wir nicht.",
     fr: () => "Nous ne connaissons pas les règles ailleurs.",
     es: () => "No conocemos las normas en otros lugares.",
   },

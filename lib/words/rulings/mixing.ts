@@ -13,8 +13,8 @@ export type MixingStatement = MixStatement | FilmStatement | AddressStatement | 
 export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
   "nothing-mixed": {
     en: () => "Nothing is mixed yet: give one paint a part or more.",
-    de: () => "Noch ist nichts gemischt: geben Sie einer Farbe einen Teil oder mehr.",
-    fr: () => "Rien n’est encore mélangé\u202f: donner à une peinture une part ou plus.",
+    de: () => "Noch ist nichts gemischt: Geben Sie bei einer Farbe einen Teil oder mehr an.",
+    fr: () => "Rien n’est encore mélangé\u202f: donner une part ou plus à une peinture.",
     es: () => "Aún no se ha mezclado nada: dé a una pintura una parte o más.",
   },
   "paint-not-fitted": {
@@ -31,11 +31,11 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     en: ({ paint, white }) =>
       `${paint} was not tried in ${en.within(white)}, so nothing is known of it there. Choose another white.`,
     de: ({ paint, white }) =>
-      `${paint} wurde in ${de.within(white)} nicht erprobt, daher ist dort nichts bekannt. Wählen Sie ein anderes Weiß.`,
+      `${paint} wurde in ${de.within(white)} nicht erprobt; was dort geschieht, ist daher nicht bekannt. Wählen Sie ein anderes Weiß.`,
     fr: ({ paint, white }) =>
-      `${paint} n’a pas été essayé dans ${fr.within(white)}, et l’on n’en sait rien là. Choisir un autre blanc.`,
+      `${paint} n’a pas été essayé dans ${fr.within(white)}\u202f: on ne sait pas ce que donne ce mélange. Choisir un autre blanc.`,
     es: ({ paint, white }) =>
-      `${paint} no se probó en ${es.within(white)}, así que allí no se sabe nada. Elija otro blanco.`,
+      `${paint} no se probó en ${es.within(white)}, así que no se sabe qué da esa mezcla. Elija otro blanco.`,
   },
   "white-not-read": {
     en: ({ white }) => `${white} itself was not read, so it cannot be shown alone.`,
@@ -62,23 +62,23 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     fr: ({ paints }) =>
       `Ce que pèse un millilitre ${fr.of(fr.listed(paints.map(fr.within)))} n’est pas consigné. Mélanger plutôt au poids.`,
     es: ({ paints }) =>
-      `Cuánto pesa un mililitro de ${es.listed(paints.map(es.within))} no está registrado. Mezcle mejor por peso.`,
+      `No está registrado cuánto pesa un mililitro de ${es.listed(paints.map(es.within))}. Mezcle mejor por peso.`,
   },
   "pigment-share-not-recorded": {
     en: ({ paint }) =>
       `How much pigment is in ${en.within(paint)} has not been recorded, so it cannot be mixed as paint.`,
     de: ({ paint }) =>
-      `Wie viel Pigment in ${de.within(paint)} ist, ist nicht aufgezeichnet; als Farbe lässt es sich daher nicht mischen.`,
+      `Wie viel Pigment in ${de.within(paint)} enthalten ist, ist nicht aufgezeichnet; als Farbe lässt sich das nicht mischen.`,
     fr: ({ paint }) =>
-      `Combien de pigment contient ${fr.within(paint)} n’est pas consigné, et cela ne peut être mélangé comme peinture.`,
+      `La part de pigment ${fr.of(fr.within(paint))} n’est pas consignée\u202f: le mélange de cette peinture ne peut être calculé.`,
     es: ({ paint }) =>
-      `Cuánto pigmento hay en ${es.within(paint)} no está registrado, así que no puede mezclarse como pintura.`,
+      `No está registrado cuánto pigmento hay en ${es.within(paint)}, así que no puede calcularse su mezcla como pintura.`,
   },
   "white-films-not-read": {
     en: ({ white }) =>
       `No thin films of ${en.within(white)} were read, so only a coat that hides can be shown.`,
     de: ({ white }) =>
-      `Von ${de.within(white)} wurden keine dünnen Filme gemessen, daher lässt sich nur ein deckender Auftrag zeigen.`,
+      `Von ${de.within(white)} wurden keine dünnen Filme gemessen; daher lässt sich nur ein deckender Auftrag zeigen.`,
     fr: ({ white }) =>
       `Aucun film mince ${fr.of(fr.within(white))} n’a été mesuré\u202f: seule une couche qui couvre peut être montrée.`,
     es: ({ white }) =>
@@ -88,16 +88,16 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     en: ({ medium }) =>
       `No thin films of ${en.within(medium)} were read, so what it does to the colour is not known.`,
     de: ({ medium }) =>
-      `Von ${de.within(medium)} wurden keine dünnen Filme gemessen; was es mit der Farbe macht, ist daher nicht bekannt.`,
+      `Von ${de.within(medium)} wurden keine dünnen Filme gemessen; die Wirkung auf die Farbe ist daher nicht bekannt.`,
     fr: ({ medium }) =>
-      `Aucun film mince ${fr.of(fr.within(medium))} n’a été mesuré, et ce qu’il fait à la couleur n’est pas connu.`,
+      `Aucun film mince ${fr.of(fr.within(medium))} n’a été mesuré, et son effet sur la couleur n’est pas connu.`,
     es: ({ medium }) =>
-      `No se midieron películas finas de ${es.within(medium)}, así que no se sabe qué hace al color.`,
+      `No se midieron películas finas de ${es.within(medium)}, así que no se sabe qué efecto tiene sobre el color.`,
   },
   "grounds-not-read": {
     en: () => "No opacity chart is on record, so only a coat that hides can be shown.",
     de: () =>
-      "Keine Prüfkarte ist aufgezeichnet, daher lässt sich nur ein deckender Auftrag zeigen.",
+      "Es ist keine Prüfkarte aufgezeichnet; daher lässt sich nur ein deckender Auftrag zeigen.",
     fr: () =>
       "Aucune carte de contraste n’est consignée\u202f: seule une couche qui couvre peut être montrée.",
     es: () =>
@@ -107,11 +107,11 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     en: () =>
       "One of these paints was never let down in this white, so only a coat that hides can be shown.",
     de: () =>
-      "Eine dieser Farben wurde in diesem Weiß nie aufgehellt, daher lässt sich nur ein deckender Auftrag zeigen.",
+      "Eine dieser Farben wurde in diesem Weiß nie aufgehellt; daher lässt sich nur ein deckender Auftrag zeigen.",
     fr: () =>
-      "L’une de ces peintures n’a jamais été dégradée dans ce blanc\u202f: seule une couche qui couvre peut être montrée.",
+      "L’une de ces peintures n’a jamais été coupée avec ce blanc\u202f: seule une couche qui couvre peut être montrée.",
     es: () =>
-      "Una de estas pinturas no se rebajó nunca en este blanco: solo puede mostrarse una capa que cubre.",
+      "Una de estas pinturas nunca se rebajó con este blanco: solo puede mostrarse una capa que cubre.",
   },
   "no-such-paint": {
     en: ({ slug, near }) =>
@@ -144,10 +144,11 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     en: ({ key, value }) =>
       `\u201c${value}\u201d is no choice for \u201c${key}\u201d; the usual one is shown.`,
     de: ({ key, value }) =>
-      `„${value}“ steht für „${key}“ nicht zur Wahl; gezeigt wird das Übliche.`,
+      `„${value}“ steht für „${key}“ nicht zur Wahl; gezeigt wird die übliche Einstellung.`,
     fr: ({ key, value }) =>
-      `«\u202f${value}\u202f» n’est pas un choix pour «\u202f${key}\u202f»\u202f; le choix ordinaire est montré.`,
-    es: ({ key, value }) => `«${value}» no es una opción para «${key}»; se muestra la usual.`,
+      `«\u202f${value}\u202f» n’est pas un choix pour «\u202f${key}\u202f»\u202f; le choix habituel est montré.`,
+    es: ({ key, value }) =>
+      `«${value}» no es una opción para «${key}»; se muestra la opción habitual.`,
   },
   "no-colour-notation": {
     en: ({ text }) =>
@@ -156,8 +157,8 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
         : `\u201c${text}\u201d is no colour that this page can read: try 5PB 4/2, 42 \u22121 \u22127 or #6b6f76.`,
     de: ({ text }) =>
       text === ""
-        ? "Schreiben Sie eine Farbe: eine Munsell-Notation (5PB 4/2), L*a*b* (42 \u22121 \u22127) oder eine Bildschirmfarbe (#6b6f76)."
-        : `„${text}“ ist keine Farbe, die diese Seite lesen kann: versuchen Sie 5PB 4/2, 42 \u22121 \u22127 oder #6b6f76.`,
+        ? "Geben Sie eine Farbe ein: eine Munsell-Notation (5PB 4/2), L*a*b* (42 \u22121 \u22127) oder eine Bildschirmfarbe (#6b6f76)."
+        : `„${text}“ ist keine Farbe, die diese Seite lesen kann: Versuchen Sie 5PB 4/2, 42 \u22121 \u22127 oder #6b6f76.`,
     fr: ({ text }) =>
       text === ""
         ? "Écrire une couleur\u202f: une notation Munsell (5PB 4/2), L*a*b* (42 \u22121 \u22127) ou une couleur d’écran (#6b6f76)."
@@ -171,10 +172,10 @@ export const MIXING_RULINGS: RulingsInEach<MixingStatement> = {
     en: ({ text }) =>
       `No paint can have the colour ${text}: it lies outside what a surface throws back.`,
     de: ({ text }) =>
-      `Keine Farbe kann ${text} haben: das liegt außerhalb dessen, was eine Oberfläche zurückwirft.`,
+      `Keine Farbe kann ${text} haben: Das liegt außerhalb dessen, was eine Oberfläche zurückwirft.`,
     fr: ({ text }) =>
       `Aucune peinture ne peut avoir la couleur ${text}\u202f: elle sort de ce qu’une surface peut renvoyer.`,
     es: ({ text }) =>
-      `Ninguna pintura puede tener el color ${text}: queda fuera de lo que una superficie devuelve.`,
+      `Ninguna pintura puede tener el color ${text}: queda fuera de lo que una superficie puede devolver.`,
   },
 };

@@ -21,38 +21,41 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
   "drift-grows-lighter": {
     en: (v) => `${enMixture.losing(v)} it only grows lighter (${enMixture.change(v)}).`,
     de: (v) => `${deMixture.losing(v)} wird die Farbe nur heller (${deMixture.change(v)}).`,
-    fr: (v) => `${frMixture.losing(v)} elle ne fait que s’éclaircir (${frMixture.change(v)}).`,
-    es: (v) => `${esMixture.losing(v)} solo se aclara (${esMixture.change(v)}).`,
+    fr: (v) =>
+      `${frMixture.losing(v)} la couleur ne fait que s’éclaircir (${frMixture.change(v)}).`,
+    es: (v) => `${esMixture.losing(v)} el color solo se aclara (${esMixture.change(v)}).`,
   },
   "drift-grows-darker": {
     en: (v) => `${enMixture.losing(v)} it only grows darker (${enMixture.change(v)}).`,
     de: (v) => `${deMixture.losing(v)} wird die Farbe nur dunkler (${deMixture.change(v)}).`,
-    fr: (v) => `${frMixture.losing(v)} elle ne fait que s’assombrir (${frMixture.change(v)}).`,
-    es: (v) => `${esMixture.losing(v)} solo se oscurece (${esMixture.change(v)}).`,
+    fr: (v) =>
+      `${frMixture.losing(v)} la couleur ne fait que s’assombrir (${frMixture.change(v)}).`,
+    es: (v) => `${esMixture.losing(v)} el color solo se oscurece (${esMixture.change(v)}).`,
   },
   "drift-grows-duller": {
     en: (v) => `${enMixture.losing(v)} its colour grows duller (${enMixture.change(v)}).`,
     de: (v) => `${deMixture.losing(v)} wird die Farbe stumpfer (${deMixture.change(v)}).`,
-    fr: (v) => `${frMixture.losing(v)} sa couleur se ternit (${frMixture.change(v)}).`,
-    es: (v) => `${esMixture.losing(v)} su color se apaga (${esMixture.change(v)}).`,
+    fr: (v) => `${frMixture.losing(v)} la couleur se ternit (${frMixture.change(v)}).`,
+    es: (v) => `${esMixture.losing(v)} el color se apaga (${esMixture.change(v)}).`,
   },
   "drift-grows-stronger": {
     en: (v) => `${enMixture.losing(v)} its colour grows stronger (${enMixture.change(v)}).`,
     de: (v) => `${deMixture.losing(v)} wird die Farbe kräftiger (${deMixture.change(v)}).`,
-    fr: (v) => `${frMixture.losing(v)} sa couleur s’avive (${frMixture.change(v)}).`,
-    es: (v) => `${esMixture.losing(v)} su color se aviva (${esMixture.change(v)}).`,
+    fr: (v) => `${frMixture.losing(v)} la couleur s’avive (${frMixture.change(v)}).`,
+    es: (v) => `${esMixture.losing(v)} el color se aviva (${esMixture.change(v)}).`,
   },
   "drift-goes-toward": {
     en: (v) => `${enMixture.losing(v)} it goes towards ${v.toward} (${enMixture.change(v)}).`,
     de: (v) =>
-      `${deMixture.losing(v)} geht die Farbe nach ${TOWARD[v.toward].de} (${deMixture.change(v)}).`,
+      `${deMixture.losing(v)} verschiebt sich die Farbe nach ${TOWARD[v.toward].de} (${deMixture.change(v)}).`,
     fr: (v) =>
-      `${frMixture.losing(v)} elle tourne ${TOWARD[v.toward].fr} (${frMixture.change(v)}).`,
-    es: (v) => `${esMixture.losing(v)} vira ${TOWARD[v.toward].es} (${esMixture.change(v)}).`,
+      `${frMixture.losing(v)} la couleur vire ${TOWARD[v.toward].fr} (${frMixture.change(v)}).`,
+    es: (v) =>
+      `${esMixture.losing(v)} el color vira ${TOWARD[v.toward].es} (${esMixture.change(v)}).`,
   },
   "parts-not-recorded": {
     en: () => "Nothing is predicted: the parts of its pigments are not in the record.",
-    de: () => "Keine Vorhersage: die Teile der Pigmente sind nicht aufgezeichnet.",
+    de: () => "Keine Vorhersage: Die Teile der Pigmente sind nicht aufgezeichnet.",
     fr: () => "Rien n’est prévu\u202f: les parts de ses pigments ne sont pas consignées.",
     es: () => "No se prevé nada: las partes de sus pigmentos no están en el registro.",
   },
@@ -60,11 +63,11 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     en: (v) =>
       `Nothing is predicted: no paint of ${en.namesWithin(v.components, "or")} alone has let-downs that can be fitted.`,
     de: (v) =>
-      `Keine Vorhersage: keine Farbe aus ${de.namesWithin(v.components, "or")} allein hat Aufhellungen, die sich anpassen lassen.`,
+      `Keine Vorhersage: Für ${de.namesWithin(v.components, "or")} allein gibt es keine Farbe mit Aufhellungen, die sich anpassen lassen.`,
     fr: (v) =>
-      `Rien n’est prévu\u202f: aucune peinture ${fr.of(fr.namesWithin(v.components, "or"))} seul n’a de dégradés qui puissent être ajustés.`,
+      `Rien n’est prévu\u202f: aucune peinture dont ${fr.namesWithin(v.components, "or")} soit le seul pigment n’a de dégradés utilisables.`,
     es: (v) =>
-      `No se prevé nada: ninguna pintura de ${es.namesWithin(v.components, "or")} solo tiene rebajes que puedan ajustarse.`,
+      `No se prevé nada: ninguna pintura con ${es.namesWithin(v.components, "or")} como único pigmento tiene rebajes utilizables.`,
   },
   "no-common-white": {
     en: (v) =>
@@ -72,15 +75,15 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     de: (v) =>
       `Keine Vorhersage: ${de.namesWithin(v.components)} wurden nicht in ein und demselben Weiß aufgehellt.`,
     fr: (v) =>
-      `Rien n’est prévu\u202f: ${fr.namesWithin(v.components)} n’ont pas été dégradés dans un seul et même blanc.`,
+      `Rien n’est prévu\u202f: ${fr.namesWithin(v.components)} n’ont pas été coupés avec un seul et même blanc.`,
     es: (v) =>
-      `No se prevé nada: ${es.namesWithin(v.components)} no se rebajaron en un mismo blanco.`,
+      `No se prevé nada: ${es.namesWithin(v.components)} no se rebajaron con un mismo blanco.`,
   },
   "oil-of-paint-not-known": {
     en: (v) =>
       `Nothing is predicted: how much oil is in ${en.namesWithin(v.paints)} is not known, so pigment cannot be converted to paint.`,
     de: (v) =>
-      `Keine Vorhersage: wie viel Öl in ${de.namesWithin(v.paints)} steckt, ist nicht bekannt, Pigment lässt sich daher nicht in Farbe umrechnen.`,
+      `Keine Vorhersage: Wie viel Öl ${de.namesWithin(v.paints)} ${v.paints.length > 1 ? "enthalten" : "enthält"}, ist nicht bekannt; Pigment lässt sich daher nicht in Farbe umrechnen.`,
     fr: (v) =>
       `Rien n’est prévu\u202f: on ne sait pas combien d’huile contient ${fr.namesWithin(v.paints)}, et le pigment ne peut être converti en peinture.`,
     es: (v) =>
@@ -91,7 +94,7 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     en: (v) =>
       `Theory says nothing of ${en.within(v.pigment)}: the size of its grain is not recorded.`,
     de: (v) =>
-      `Die Theorie sagt nichts über ${de.within(v.pigment)}: die Korngröße ist nicht aufgezeichnet.`,
+      `Die Theorie sagt nichts über ${de.within(v.pigment)}: Die Korngröße ist nicht aufgezeichnet.`,
     fr: (v) =>
       `La théorie ne dit rien ${fr.of(fr.within(v.pigment))}\u202f: la taille de son grain n’est pas consignée.`,
     es: (v) =>
@@ -101,7 +104,7 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     en: (v) =>
       `Theory says nothing of ${en.within(v.pigment)}: its grain (${en.micrometres(v.sizeUm)}) is over ${en.micrometres(v.limitUm)}, above which a grain scatters like a flat surface.`,
     de: (v) =>
-      `Die Theorie sagt nichts über ${de.within(v.pigment)}: das Korn (${de.micrometres(v.sizeUm)}) liegt über ${de.micrometres(v.limitUm)}, und darüber streut ein Korn wie eine ebene Fläche.`,
+      `Die Theorie sagt nichts über ${de.within(v.pigment)}: Das Korn (${de.micrometres(v.sizeUm)}) liegt über ${de.micrometres(v.limitUm)}, und darüber streut ein Korn wie eine ebene Fläche.`,
     fr: (v) =>
       `La théorie ne dit rien ${fr.of(fr.within(v.pigment))}\u202f: son grain (${fr.micrometres(v.sizeUm)}) dépasse ${fr.micrometres(v.limitUm)}, au-delà de quoi un grain diffuse comme une surface plane.`,
     es: (v) =>
@@ -111,9 +114,9 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     en: (v) =>
       `Theory says nothing of ${en.within(v.pigment)}: we do not know how strongly its substance absorbs.`,
     de: (v) =>
-      `Die Theorie sagt nichts über ${de.within(v.pigment)}: wie stark der Stoff absorbiert, wissen wir nicht.`,
+      `Die Theorie sagt nichts über ${de.within(v.pigment)}: Wie stark der Stoff absorbiert, wissen wir nicht.`,
     fr: (v) =>
-      `La théorie ne dit rien ${fr.of(fr.within(v.pigment))}\u202f: nous ne savons pas combien sa matière absorbe.`,
+      `La théorie ne dit rien ${fr.of(fr.within(v.pigment))}\u202f: nous ne savons pas à quel point sa matière absorbe.`,
     es: (v) =>
       `La teoría no dice nada de ${es.within(v.pigment)}: no sabemos cuánto absorbe su materia.`,
   },
@@ -121,7 +124,7 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     en: (v) =>
       `Theory says nothing of ${en.within(v.pigment)}: its refractive index is not recorded.`,
     de: (v) =>
-      `Die Theorie sagt nichts über ${de.within(v.pigment)}: der Brechungsindex ist nicht aufgezeichnet.`,
+      `Die Theorie sagt nichts über ${de.within(v.pigment)}: Der Brechungsindex ist nicht aufgezeichnet.`,
     fr: (v) =>
       `La théorie ne dit rien ${fr.of(fr.within(v.pigment))}\u202f: son indice de réfraction n’est pas consigné.`,
     es: (v) =>
@@ -173,9 +176,9 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     de: (v) =>
       `Nach der Theorie neigt ${de.within(v.black)} in ${de.within(v.white)} bei L* ${deMixture.lightness(v)} zu ${v.blueShare >= 0.5 ? "Blau" : "einem warmen Ton"} (b* ${deMixture.span(v.b, 0)}).`,
     fr: (v) =>
-      `Selon la théorie, ${fr.within(v.black)} tire ${v.blueShare >= 0.5 ? "vers le bleu" : "vers le chaud"} dans ${fr.within(v.white)} à L* ${frMixture.lightness(v)} (b* ${frMixture.span(v.b, 0)}).`,
+      `Selon la théorie, ${fr.within(v.black)} tire ${v.blueShare >= 0.5 ? "vers le bleu" : "vers les tons chauds"} dans ${fr.within(v.white)} à L* ${frMixture.lightness(v)} (b* ${frMixture.span(v.b, 0)}).`,
     es: (v) =>
-      `Según la teoría, ${es.within(v.black)} tira ${v.blueShare >= 0.5 ? "al azul" : "a lo cálido"} en ${es.within(v.white)} a L* ${esMixture.lightness(v)} (b* ${esMixture.span(v.b, 0)}).`,
+      `Según la teoría, ${es.within(v.black)} tira ${v.blueShare >= 0.5 ? "al azul" : "a los tonos cálidos"} en ${es.within(v.white)} a L* ${esMixture.lightness(v)} (b* ${esMixture.span(v.b, 0)}).`,
   },
   "theory-lean-not-known": {
     en: (v) =>

@@ -16,9 +16,9 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
   "opacity-unlike-its-pigment": {
     en: (v) => `Worked out as ${v.class}, and ${v.expected} is to be expected of its pigment.`,
     de: (v) =>
-      `Errechnet ist „${OPACITIES[v.class].de}“, und nach ihrem Pigment ist „${OPACITIES[v.expected].de}“ zu erwarten.`,
+      `Errechnet ist „${OPACITIES[v.class].de}“, nach dem Pigment wäre „${OPACITIES[v.expected].de}“ zu erwarten.`,
     fr: (v) =>
-      `Le calcul donne «\u202f${OPACITIES[v.class].fr}\u202f», et de son pigment on attend «\u202f${OPACITIES[v.expected].fr}\u202f».`,
+      `Le calcul donne «\u202f${OPACITIES[v.class].fr}\u202f», et l’on attend de son pigment «\u202f${OPACITIES[v.expected].fr}\u202f».`,
     es: (v) =>
       `El cálculo da «${OPACITIES[v.class].es}», y de su pigmento se espera «${OPACITIES[v.expected].es}».`,
   },
@@ -33,7 +33,7 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
       ),
     de: ({ class: word, filmUm, contrastRatio, contrastRatioMin, spans, bound }) =>
       de.sentence(
-        `${bound === "at least" && word !== "opaque" ? "mindestens " : ""}${OPACITIES[word].de}: ein Film von ${de.micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${BOUNDS[bound].de} `}${de.decimals(contrastRatio, 3)}${de.bracketed(
+        `${bound === "at least" && word !== "opaque" ? "mindestens " : ""}${OPACITIES[word].de}: Ein Film von ${de.micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${BOUNDS[bound].de} `}${de.decimals(contrastRatio, 3)}${de.bracketed(
           contrastRatioMin > 0 ? `ab ${de.decimals(contrastRatioMin, 2)}` : undefined,
           "nach eigenen Grenzen",
           deOpacity.reach(spans),
@@ -41,7 +41,7 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
       ),
     fr: ({ class: word, filmUm, contrastRatio, contrastRatioMin, spans, bound }) =>
       fr.sentence(
-        `${bound === "at least" && word !== "opaque" ? `au moins ${OPACITIES[word].fr}` : OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} a un rapport de contraste de ${bound === undefined ? "" : `${BOUNDS[bound].fr} `}${fr.decimals(contrastRatio, 3)}${fr.bracketed(
+        `${bound === "at least" && word !== "opaque" ? `au moins ${OPACITIES[word].fr}` : OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} a un rapport de contraste ${bound === undefined ? "de " : `d’${BOUNDS[bound].fr} `}${fr.decimals(contrastRatio, 3)}${fr.bracketed(
           contrastRatioMin > 0 ? `à partir de ${fr.decimals(contrastRatioMin, 2)}` : undefined,
           "selon nos propres limites",
           frOpacity.reach(spans),
@@ -63,8 +63,8 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
         : `${en.sentence(`${word}: a film of ${en.micrometres(filmUm)} scatters with a power (S\u00b7X, scattering times thickness) of ${en.significant(scatteringPower, 2)}${en.bracketed(enOpacity.limitOf(word), enOpacity.reach(spans))}`)} A film as dark as this hides a chart by its darkness, so its contrast ratio gives no class. The limits of these words are our own, not a standard’s.`,
     de: ({ class: word, filmUm, scatteringPower, spans, byScattering, contrastRatio }) =>
       byScattering !== undefined && contrastRatio !== undefined
-        ? `${de.sentence(`${OPACITIES[word].de}: ein Film von ${de.micrometres(filmUm)} ${word === "opaque" ? "deckt seinen Grund" : "lässt seinen Grund durchscheinen"} (Kontrastverhältnis ${de.decimals(contrastRatio, 3)}), obwohl er mit einer Stärke (S\u00b7X, Streuung mal Dicke) von ${de.significant(scatteringPower, 2)} so streut, wie es „${OPACITIES[byScattering].de}“ entspricht`)} ${deOpacity.OUR_LIMITS}`
-        : `${de.sentence(`${OPACITIES[word].de}: ein Film von ${de.micrometres(filmUm)} streut mit einer Stärke (S\u00b7X, Streuung mal Dicke) von ${de.significant(scatteringPower, 2)}${de.bracketed(deOpacity.limitOf(word), deOpacity.reach(spans))}`)} Ein so dunkler Film deckt eine Prüfkarte durch seine Dunkelheit, sein Kontrastverhältnis ergibt daher keine Klasse. ${deOpacity.OUR_LIMITS}`,
+        ? `${de.sentence(`${OPACITIES[word].de}: Ein Film von ${de.micrometres(filmUm)} ${word === "opaque" ? "deckt seinen Grund" : "lässt seinen Grund durchscheinen"} (Kontrastverhältnis ${de.decimals(contrastRatio, 3)}), obwohl er mit einem Streuvermögen (S\u00b7X, Streuung mal Dicke) von ${de.significant(scatteringPower, 2)} so streut, wie es „${OPACITIES[byScattering].de}“ entspricht`)} ${deOpacity.OUR_LIMITS}`
+        : `${de.sentence(`${OPACITIES[word].de}: Ein Film von ${de.micrometres(filmUm)} hat ein Streuvermögen (S\u00b7X, Streuung mal Dicke) von ${de.significant(scatteringPower, 2)}${de.bracketed(deOpacity.limitOf(word), deOpacity.reach(spans))}`)} Ein so dunkler Film deckt eine Prüfkarte durch seine Dunkelheit; aus seinem Kontrastverhältnis folgt daher keine Klasse. ${deOpacity.OUR_LIMITS}`,
     fr: ({ class: word, filmUm, scatteringPower, spans, byScattering, contrastRatio }) =>
       byScattering !== undefined && contrastRatio !== undefined
         ? `${fr.sentence(`${OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} ${word === "opaque" ? "couvre son fond" : "laisse voir son fond"} (rapport de contraste ${fr.decimals(contrastRatio, 3)}), bien qu’il diffuse comme un film ${OPACITIES[byScattering].fr}, avec une puissance (S\u00b7X, diffusion fois épaisseur) de ${fr.significant(scatteringPower, 2)}`)} ${frOpacity.OWN_LIMITS}`
@@ -78,20 +78,20 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
     en: ({ contrastRatio }) =>
       `We cannot say how transparent it is: a film as dark as this hides the chart by its darkness (contrast ratio ${en.decimals(contrastRatio, 3)}), and we do not know how much it scatters.`,
     de: ({ contrastRatio }) =>
-      `Wie lasierend sie ist, lässt sich nicht sagen: ein so dunkler Film deckt die Prüfkarte durch seine Dunkelheit (Kontrastverhältnis ${de.decimals(contrastRatio, 3)}), und wie stark er streut, wissen wir nicht.`,
+      `Wie lasierend die Farbe ist, lässt sich nicht sagen: Ein so dunkler Film deckt die Prüfkarte durch seine Dunkelheit (Kontrastverhältnis ${de.decimals(contrastRatio, 3)}), und wie stark er streut, wissen wir nicht.`,
     fr: ({ contrastRatio }) =>
-      `Nous ne pouvons dire combien elle est transparente\u202f: un film aussi sombre couvre la carte par sa seule noirceur (rapport de contraste ${fr.decimals(contrastRatio, 3)}), et nous ne savons pas combien il diffuse.`,
+      `Nous ne pouvons dire à quel point elle est transparente\u202f: un film aussi sombre couvre la carte par sa seule noirceur (rapport de contraste ${fr.decimals(contrastRatio, 3)}), et nous ne savons pas combien il diffuse.`,
     es: ({ contrastRatio }) =>
-      `No podemos decir cuán transparente es: una película tan oscura cubre la carta por su sola oscuridad (relación de contraste ${es.decimals(contrastRatio, 3)}), y no sabemos cuánto dispersa.`,
+      `No podemos decir hasta qué punto es transparente: una película tan oscura cubre la carta por su sola oscuridad (relación de contraste ${es.decimals(contrastRatio, 3)}), y no sabemos cuánto dispersa.`,
   },
   "film-not-comparable": {
     en: ({ filmUm, wantedUm }) =>
       `The film read, ${en.micrometres(filmUm)}, is too far from the ${en.micrometres(wantedUm)} that words of opacity are meant for.`,
     de: ({ filmUm, wantedUm }) =>
-      `Der gemessene Film, ${de.micrometres(filmUm)}, liegt zu weit weg von den ${de.micrometres(wantedUm)}, für die die Wörter des Deckvermögens gelten.`,
+      `Der gemessene Film, ${de.micrometres(filmUm)}, liegt zu weit von den ${de.micrometres(wantedUm)} entfernt, für die die Angaben zum Deckvermögen gelten.`,
     fr: ({ filmUm, wantedUm }) =>
-      `Le film mesuré, ${fr.micrometres(filmUm)}, est trop loin des ${fr.micrometres(wantedUm)} pour lesquels valent les mots de l’opacité.`,
+      `Le film mesuré, ${fr.micrometres(filmUm)}, est trop loin des ${fr.micrometres(wantedUm)} pour lesquels valent nos mots d’opacité.`,
     es: ({ filmUm, wantedUm }) =>
-      `La película medida, ${es.micrometres(filmUm)}, está demasiado lejos de los ${es.micrometres(wantedUm)} para los que valen las palabras de opacidad.`,
+      `La película medida, ${es.micrometres(filmUm)}, está demasiado lejos de los ${es.micrometres(wantedUm)} para los que valen nuestras palabras de opacidad.`,
   },
 };

@@ -24,9 +24,9 @@ export const PATCH_RULINGS: RulingsInEach<PhotographStatement> = {
     en: ({ median, limit }) =>
       `Not colour-corrected: patches left out are missed by \u0394E00 ${en.NUMBERS.decimal(median, 1)} (median), and at most ${en.NUMBERS.decimal(limit, 0)} would do.`,
     de: ({ median, limit }) =>
-      `Farben nicht korrigiert: weggelassene Felder werden um \u0394E00 ${de.NUMBERS.decimal(median, 1)} verfehlt (Median), höchstens ${de.NUMBERS.decimal(limit, 0)} wären recht.`,
+      `Farben nicht korrigiert: Weggelassene Felder werden um \u0394E00 ${de.NUMBERS.decimal(median, 1)} verfehlt (Median); zulässig wären höchstens ${de.NUMBERS.decimal(limit, 0)}.`,
     fr: ({ median, limit }) =>
-      `Couleurs non corrigées\u202f: les plages mises de côté s’écartent de \u0394E00 ${fr.NUMBERS.decimal(median, 1)} (médiane), il faudrait ${fr.NUMBERS.decimal(limit, 0)} au plus.`,
+      `Couleurs non corrigées\u202f: les plages mises de côté s’écartent de \u0394E00 ${fr.NUMBERS.decimal(median, 1)} (médiane), et il faudrait ${fr.NUMBERS.decimal(limit, 0)} au plus.`,
     es: ({ median, limit }) =>
       `Colores sin corregir: el error en las muestras apartadas es de \u0394E00 ${es.NUMBERS.decimal(median, 1)} (mediana), y se admite ${es.NUMBERS.decimal(limit, 0)} como máximo.`,
   },
@@ -40,11 +40,11 @@ export const PATCH_RULINGS: RulingsInEach<PhotographStatement> = {
     en: ({ percent }) =>
       `Its light is evened by the bare ground: its darkest corner had ${en.NUMBERS.decimal(percent, 0)} % of the light of its brightest.`,
     de: ({ percent }) =>
-      `Das Licht ist nach dem bloßen Grund ausgeglichen: auf die dunkelste Ecke fielen ${de.NUMBERS.decimal(percent, 0)} % dessen, was auf die hellste fiel.`,
+      `Das Licht ist nach dem unbestrichenen Grund ausgeglichen: Auf die dunkelste Ecke fielen ${de.NUMBERS.decimal(percent, 0)}\u00a0% dessen, was auf die hellste fiel.`,
     fr: ({ percent }) =>
-      `La lumière est égalisée d’après le fond nu\u202f: le coin le plus sombre recevait ${fr.NUMBERS.decimal(percent, 0)} % de ce que recevait le plus clair.`,
+      `La lumière est égalisée d’après le fond nu\u202f: le coin le plus sombre recevait ${fr.NUMBERS.decimal(percent, 0)}\u00a0% de ce que recevait le plus clair.`,
     es: ({ percent }) =>
-      `La luz está igualada según el fondo desnudo: en la esquina más oscura caía el ${es.NUMBERS.decimal(percent, 0)} % de lo que caía en la más clara.`,
+      `La luz está igualada según el fondo desnudo: en la esquina más oscura caía el ${es.NUMBERS.decimal(percent, 0)}\u00a0% de lo que caía en la más clara.`,
   },
   "colour-of-photograph": {
     en: ({ L, a, b }) =>
@@ -60,7 +60,7 @@ export const PATCH_RULINGS: RulingsInEach<PhotographStatement> = {
     en: ({ deltaE00 }) =>
       `The paint as read and in the picture differ by \u0394E00 ${en.NUMBERS.decimal(deltaE00, 1)}; the reading counts.`,
     de: ({ deltaE00 }) =>
-      `Die Farbe wie gemessen und die im Bild weichen um \u0394E00 ${de.NUMBERS.decimal(deltaE00, 1)} voneinander ab; die Messung gilt.`,
+      `Die gemessene Farbe und die im Bild weichen um \u0394E00 ${de.NUMBERS.decimal(deltaE00, 1)} voneinander ab; es gilt die Messung.`,
     fr: ({ deltaE00 }) =>
       `La couleur mesurée et celle de l’image diffèrent de \u0394E00 ${fr.NUMBERS.decimal(deltaE00, 1)}\u202f; la mesure fait foi.`,
     es: ({ deltaE00 }) =>

@@ -1,3 +1,4 @@
+import { upperFirst } from "../letter-case.ts";
 import type { PermanenceStatement } from "../../permanence/statements.ts";
 import { EXPECTED, FORMS, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
@@ -8,10 +9,10 @@ import * as fr from "../fr/phrases.ts";
 import * as frPermanence from "../fr/permanence-phrases.ts";
 import * as es from "../es/phrases.ts";
 import * as esPermanence from "../es/permanence-phrases.ts";
-import type { RulingsInEach } from "./rulings-in-each.ts";
+import type { NamingRulings } from "./rulings-in-each.ts";
 
 /** Lightfastness and what else harms a colour. A category is only ever an exposure's or somebody's word; an estimate is an expectation. */
-export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
+export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
   "exposed-under-standard": {
     en: (v) =>
       `Category ${v.category}: the ${v.form} changed by ${en.deltaEabText(v.meanDeltaEab)}${enPermanence.limit(v.deltaEabMax)}, exposed by ${enPermanence.sources(v)}.`,
@@ -27,7 +28,7 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
       `The ${v.form} changed by ${en.deltaEabText(v.meanDeltaEab)}, as in category ${v.category}${enPermanence.limit(v.deltaEabMax)}; the exposure (${enPermanence.sources(v)}) is not all that the standard asks for.`,
     de: (v) =>
       de.sentence(
-        `${dePermanence.THE_FORM[v.form]} änderte sich um ${de.deltaEabText(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${dePermanence.limit(v.deltaEabMax)}; die Belichtung (${dePermanence.sources(v)}) ist nicht alles, was die Norm verlangt`,
+        `${dePermanence.THE_FORM[v.form]} änderte sich um ${de.deltaEabText(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${dePermanence.limit(v.deltaEabMax)}; die Belichtung (${dePermanence.sources(v)}) umfasst nicht alles, was die Norm verlangt`,
       ),
     fr: (v) =>
       `Le ${wordOf(FORMS, v.form, "fr")} a changé de ${fr.deltaEabText(v.meanDeltaEab)}, comme en catégorie\u00a0${v.category}${frPermanence.limit(v.deltaEabMax)}\u202f; l’exposition (${frPermanence.sources(v)}) n’est pas tout ce que demande la norme.`,
@@ -48,11 +49,11 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     en: (v) =>
       `Another ${v.form} of ours has changed by ${en.deltaEabText(v.deltaEab)} already, as in category ${v.category}, and on record stands ${en.deltaEabText(v.recordedDeltaEab)}.`,
     de: (v) =>
-      `Von uns hat sich ${dePermanence.ANOTHER_FORM[v.form]} schon um ${de.deltaEabText(v.deltaEab)} verändert, wie in Kategorie\u00a0${v.category}; aufgezeichnet ist ${de.deltaEabText(v.recordedDeltaEab)}.`,
+      `Bei uns hat sich ${dePermanence.ANOTHER_FORM[v.form]} schon um ${de.deltaEabText(v.deltaEab)} verändert, wie in Kategorie\u00a0${v.category}; aufgezeichnet ist ${de.deltaEabText(v.recordedDeltaEab)}.`,
     fr: (v) =>
       `Un autre ${wordOf(FORMS, v.form, "fr")} de notre atelier a déjà changé de ${fr.deltaEabText(v.deltaEab)}, comme en catégorie\u00a0${v.category}\u202f; le relevé donne ${fr.deltaEabText(v.recordedDeltaEab)}.`,
     es: (v) =>
-      `Otro ${wordOf(FORMS, v.form, "es")} nuestro ya ha cambiado en ${es.deltaEabText(v.deltaEab)}, como en la categoría\u00a0${v.category}; en el registro consta ${es.deltaEabText(v.recordedDeltaEab)}.`,
+      `Otro ${wordOf(FORMS, v.form, "es")} nuestro ya ha cambiado en ${es.deltaEabText(v.deltaEab)}, como en la categoría\u00a0${v.category}; el registro da ${es.deltaEabText(v.recordedDeltaEab)}.`,
   },
   "exposure-better-than-stated": {
     en: (v) => enPermanence.contradicted(v, "better", `the category ${v.stated} that is stated`),
@@ -74,7 +75,7 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
       dePermanence.contradicted(
         v,
         "besser",
-        `nach ihren Pigmenten zu erwarten (${dePermanence.expected(v)})`,
+        `nach den Pigmenten zu erwarten (${dePermanence.expected(v)})`,
       ),
     fr: (v) =>
       frPermanence.contradicted(
@@ -100,7 +101,7 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
       dePermanence.contradicted(
         v,
         "schlechter",
-        `nach ihren Pigmenten zu erwarten (${dePermanence.expected(v)})`,
+        `nach den Pigmenten zu erwarten (${dePermanence.expected(v)})`,
       ),
     fr: (v) =>
       frPermanence.contradicted(
@@ -133,24 +134,24 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     fr: ({ category, form, pigment }) =>
       `La catégorie\u00a0${category} est déclarée par le fournisseur pour ${fr.within(pigment)}${fr.bracketed(frPermanence.formText(form))}\u202f; non testée ici.`,
     es: ({ category, form, pigment }) =>
-      `La categoría\u00a0${category} es dato del proveedor para ${es.within(pigment)}${es.bracketed(esPermanence.formText(form))}; no ensayada aquí.`,
+      `La categoría\u00a0${category} es la que declara el proveedor para ${es.within(pigment)}${es.bracketed(esPermanence.formText(form))}; no ensayada aquí.`,
   },
   "expected-by-colour-index-name": {
     en: ({ pigment, colourIndexName, expectation, kinds }) =>
       en.sentence(
         `${en.within(pigment)}${en.bracketed(colourIndexName, enPermanence.kindsBeside(kinds, pigment))}: expected ${expectation}; not tested here`,
       ),
-    de: ({ pigment, colourIndexName, expectation, kinds }) =>
+    de: ({ pigment, colourIndexName, expectation, kinds }, substance) =>
       de.sentence(
-        `${de.within(pigment)}${de.bracketed(colourIndexName, dePermanence.kindsBeside(kinds, pigment))}: Lichtechtheit voraussichtlich ${EXPECTED[expectation].de}; hier nicht geprüft`,
+        `${de.within(pigment)}${de.bracketed(colourIndexName, dePermanence.kindsBeside(kinds, pigment, substance))}: Lichtechtheit voraussichtlich ${EXPECTED[expectation].de}; hier nicht geprüft`,
       ),
-    fr: ({ pigment, colourIndexName, expectation, kinds }) =>
+    fr: ({ pigment, colourIndexName, expectation, kinds }, substance) =>
       fr.sentence(
-        `${fr.within(pigment)}${fr.bracketed(colourIndexName, frPermanence.kindsBeside(kinds, pigment))}\u202f: solidité à prévoir ${EXPECTED[expectation].fr}\u202f; non testée ici`,
+        `${fr.within(pigment)}${fr.bracketed(colourIndexName, frPermanence.kindsBeside(kinds, pigment, substance))}\u202f: solidité à prévoir ${EXPECTED[expectation].fr}\u202f; non testée ici`,
       ),
-    es: ({ pigment, colourIndexName, expectation, kinds }) =>
+    es: ({ pigment, colourIndexName, expectation, kinds }, substance) =>
       es.sentence(
-        `${es.within(pigment)}${es.bracketed(colourIndexName, esPermanence.kindsBeside(kinds, pigment))}: solidez previsible ${EXPECTED[expectation].es}; no ensayada aquí`,
+        `${es.within(pigment)}${es.bracketed(colourIndexName, esPermanence.kindsBeside(kinds, pigment, substance))}: solidez previsible ${EXPECTED[expectation].es}; no ensayada aquí`,
       ),
   },
   "pigment-exposed-in-its-own-paint": {
@@ -160,15 +161,15 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
       ),
     de: ({ pigment, form, deltaEab, category }) =>
       de.sentence(
-        `${de.within(pigment)} wurde hier in einer eigenen Farbe belichtet: ${dePermanence.THE_FORM[form]} änderte sich um ${de.deltaEabText(deltaEab)}, wie in Kategorie\u00a0${category}`,
+        `${de.within(pigment)} wurde hier als einziges Pigment einer Farbe belichtet: ${upperFirst(dePermanence.THE_FORM[form])} änderte sich um ${de.deltaEabText(deltaEab)}, wie in Kategorie\u00a0${category}`,
       ),
     fr: ({ pigment, form, deltaEab, category }) =>
       fr.sentence(
-        `${fr.within(pigment)} a été exposé ici dans une peinture à lui seul\u202f: le ${wordOf(FORMS, form, "fr")} a changé de ${fr.deltaEabText(deltaEab)}, comme en catégorie\u00a0${category}`,
+        `${fr.within(pigment)} a été exposé ici dans une peinture dont il est le seul pigment\u202f: le ${wordOf(FORMS, form, "fr")} a changé de ${fr.deltaEabText(deltaEab)}, comme en catégorie\u00a0${category}`,
       ),
     es: ({ pigment, form, deltaEab, category }) =>
       es.sentence(
-        `${es.within(pigment)} se expuso aquí en una pintura suya: el ${wordOf(FORMS, form, "es")} cambió en ${es.deltaEabText(deltaEab)}, como en la categoría\u00a0${category}`,
+        `${es.within(pigment)} se expuso aquí en una pintura de ese solo pigmento: el ${wordOf(FORMS, form, "es")} cambió en ${es.deltaEabText(deltaEab)}, como en la categoría\u00a0${category}`,
       ),
   },
   "pigment-exposed-as-stated": {
@@ -178,22 +179,22 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
       ),
     de: ({ pigment, form, deltaEab, category }) =>
       de.sentence(
-        `${de.within(pigment)} in einer eigenen Farbe änderte sich im Licht um ${de.deltaEabText(deltaEab)} (${FORMS[form].de}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
+        `${de.within(pigment)} als einziges Pigment einer Farbe änderte sich im Licht um ${de.deltaEabText(deltaEab)} (${FORMS[form].de}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
       ),
     fr: ({ pigment, form, deltaEab, category }) =>
       fr.sentence(
-        `${fr.within(pigment)}, dans une peinture à lui seul, a changé à la lumière de ${fr.deltaEabText(deltaEab)} en ${wordOf(FORMS, form, "fr")}, comme en catégorie\u00a0${category}, selon d’autres`,
+        `${fr.within(pigment)}, dans une peinture dont il est le seul pigment, a changé à la lumière de ${fr.deltaEabText(deltaEab)} en ${wordOf(FORMS, form, "fr")}, comme en catégorie\u00a0${category}, selon d’autres`,
       ),
     es: ({ pigment, form, deltaEab, category }) =>
       es.sentence(
-        `${es.within(pigment)}, en una pintura suya, cambió a la luz en ${es.deltaEabText(deltaEab)} en ${wordOf(FORMS, form, "es")}, como en la categoría\u00a0${category}, según otros`,
+        `${es.within(pigment)}, en una pintura de ese solo pigmento, cambió a la luz en ${es.deltaEabText(deltaEab)} en ${wordOf(FORMS, form, "es")}, como en la categoría\u00a0${category}, según otros`,
       ),
   },
   "weaker-in-tints": {
     en: ({ pigment, expectation }) =>
       `In tints and thin glazes ${en.within(pigment)} lasts less well: expected ${expectation}; not tested here.`,
     de: ({ pigment, expectation }) =>
-      `In Aufhellungen und dünnen Lasuren hält ${de.within(pigment)} weniger gut: voraussichtlich ${EXPECTED[expectation].de}; hier nicht geprüft.`,
+      `In Aufhellungen und dünnen Lasuren ist ${de.within(pigment)} weniger lichtecht: voraussichtlich ${EXPECTED[expectation].de}; hier nicht geprüft.`,
     fr: ({ pigment, expectation }) =>
       `En dégradés et en glacis minces, ${fr.within(pigment)} tient moins bien\u202f: solidité à prévoir ${EXPECTED[expectation].fr}\u202f; non testée ici.`,
     es: ({ pigment, expectation }) =>
@@ -203,7 +204,7 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     en: ({ pigments }) =>
       `We do not know how ${en.namesWithin(pigments)} ${enPermanence.stand(pigments)} up to light, and a mixture lasts only as long as its weakest pigment: so no lightfastness is given.`,
     de: ({ pigments }) =>
-      `Wie ${de.namesWithin(pigments)} im Licht ${dePermanence.hold(pigments)}, wissen wir nicht, und eine Mischung hält nur so lange wie ihr schwächstes Pigment: daher keine Angabe zur Lichtechtheit.`,
+      `Wie lichtecht ${de.namesWithin(pigments)} ${dePermanence.are(pigments)}, wissen wir nicht, und eine Mischung ist nur so lichtecht wie ihr am wenigsten lichtechtes Pigment: daher keine Angabe zur Lichtechtheit.`,
     fr: ({ pigments }) =>
       `Nous ne savons pas comment ${frPermanence.holds(pigments)} à la lumière, et un mélange ne dure qu’autant que son pigment le plus faible\u202f: aucune solidité n’est donc donnée.`,
     es: ({ pigments }) =>
@@ -212,7 +213,8 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
   "pigments-alike": {
     en: ({ pigments }) => `Its pigments last alike: ${en.namesWithin(pigments)}.`,
     de: ({ pigments }) => `Die Pigmente sind gleich lichtecht: ${de.namesWithin(pigments)}.`,
-    fr: ({ pigments }) => `Ses pigments durent autant\u202f: ${fr.namesWithin(pigments)}.`,
+    fr: ({ pigments }) =>
+      `Ses pigments tiennent aussi longtemps\u202f: ${fr.namesWithin(pigments)}.`,
     es: ({ pigments }) => `Sus pigmentos duran igual: ${es.namesWithin(pigments)}.`,
   },
   "weakest-pigment-decides": {
@@ -226,7 +228,7 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     en: ({ pigments }) =>
       `We do not know how ${en.namesWithin(pigments)} ${enPermanence.stand(pigments)} up to light.`,
     de: ({ pigments }) =>
-      `Wie ${de.namesWithin(pigments)} im Licht ${dePermanence.hold(pigments)}, wissen wir nicht.`,
+      `Wie lichtecht ${de.namesWithin(pigments)} ${dePermanence.are(pigments)}, wissen wir nicht.`,
     fr: ({ pigments }) =>
       `Nous ne savons pas comment ${frPermanence.holds(pigments)} à la lumière.`,
     es: ({ pigments }) => `No sabemos cómo ${esPermanence.holds(pigments)} a la luz.`,
@@ -244,7 +246,7 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
         pigments,
         deltaEab === undefined
           ? undefined
-          : `${de.deltaEabText(deltaEab)}, wo die eigene Farbe belichtet wurde`,
+          : `${de.deltaEabText(deltaEab)}, belichtet als einziges Pigment einer Farbe`,
       ),
     fr: ({ pigments, deltaEab }) =>
       frPermanence.leastLightfast(
@@ -282,10 +284,10 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
       `${en.sentence(`${en.namesWithin(pigments)} are alike in light, as far as is known`).replace(/\.$/, "")}: none of them is more likely to go first.`,
     de: ({ pigments }) =>
       de.sentence(
-        `${de.namesWithin(pigments)} verhalten sich im Licht gleich, soweit bekannt: keines gibt eher nach als die anderen`,
+        `${de.namesWithin(pigments)} sind gleich lichtecht, soweit bekannt: Keine Komponente verblasst voraussichtlich früher als die andere`,
       ),
     fr: ({ pigments }) =>
-      `Autant qu’on sache, ${fr.namesWithin(pigments)} se valent à la lumière\u202f: aucun n’a plus de chances de passer le premier.`,
+      `Pour autant qu’on sache, ${fr.namesWithin(pigments)} se valent à la lumière\u202f: aucun n’a plus de chances de passer le premier.`,
     es: ({ pigments }) =>
       `Hasta donde se sabe, ${es.namesWithin(pigments)} valen lo mismo a la luz: ninguno tiene más probabilidad de desvanecerse primero.`,
   },
@@ -293,7 +295,7 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     en: ({ pigments }) =>
       `We do not know how ${en.namesWithin(pigments)} ${enPermanence.stand(pigments)} up to light, nor therefore which component goes first.`,
     de: ({ pigments }) =>
-      `Wie ${de.namesWithin(pigments)} im Licht ${dePermanence.hold(pigments)}, wissen wir nicht, und daher auch nicht, welche Komponente zuerst nachgibt.`,
+      `Wie lichtecht ${de.namesWithin(pigments)} ${dePermanence.are(pigments)}, wissen wir nicht, und daher auch nicht, welche Komponente zuerst verblasst.`,
     fr: ({ pigments }) =>
       `Nous ne savons pas comment ${frPermanence.holds(pigments)} à la lumière, ni donc quel composant passe le premier.`,
     es: ({ pigments }) =>
@@ -303,11 +305,11 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     en: ({ reference, category }) =>
       `Blue wool ${reference} is a supplier's word, and of another scale; by custom it goes with category ${category}, but no standard says so.`,
     de: ({ reference, category }) =>
-      `Stufe ${reference} der Blauwollskala ist die Angabe eines Lieferanten und gehört zu einer anderen Skala; nach altem Brauch entspricht sie Kategorie\u00a0${category}, doch keine Norm sagt das.`,
+      `Stufe ${reference} der Blauwollskala ist die Angabe eines Lieferanten und gehört zu einer anderen Skala; üblicherweise setzt man sie mit Kategorie\u00a0${category} gleich, doch keine Norm sagt das.`,
     fr: ({ reference, category }) =>
-      `Le degré ${reference} de laine bleue est l’indication d’un fournisseur, sur une autre échelle\u202f; l’usage le rapproche de la catégorie\u00a0${category}, mais aucune norme ne le dit.`,
+      `Le degré ${reference} de laine bleue est déclaré par un fournisseur, sur une autre échelle\u202f; l’usage le rapproche de la catégorie\u00a0${category}, mais aucune norme ne le dit.`,
     es: ({ reference, category }) =>
-      `El grado ${reference} de lana azul es dato de un proveedor, y de otra escala; por costumbre se equipara a la categoría\u00a0${category}, pero ninguna norma lo dice.`,
+      `El grado ${reference} de lana azul lo declara un proveedor, en otra escala; por costumbre se equipara a la categoría\u00a0${category}, pero ninguna norma lo dice.`,
   },
   "change-beside-grey-scale": {
     en: ({ deltaEab, grade }) =>
@@ -315,7 +317,7 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     de: ({ deltaEab, grade }) =>
       `Eine Änderung von ${de.deltaEabText(deltaEab)} liegt am nächsten bei Stufe ${grade} des Graumaßstabs, auf dem 5 keine Änderung ist.`,
     fr: ({ deltaEab, grade }) =>
-      `Un changement de ${fr.deltaEabText(deltaEab)} est au plus près du degré ${grade} de l’échelle des gris, où 5 est l’absence de changement.`,
+      `Un changement de ${fr.deltaEabText(deltaEab)} est le plus proche du degré ${grade} de l’échelle des gris, où 5 est l’absence de changement.`,
     es: ({ deltaEab, grade }) =>
       `Un cambio de ${es.deltaEabText(deltaEab)} es el más próximo al grado ${grade} de la escala de grises, donde 5 significa ningún cambio.`,
   },
@@ -347,7 +349,7 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     en: ({ category, forms }) =>
       `Lightfastness: changed as in category ${category} in our own exposure${en.bracketed(en.listed(forms))}, not the standard's.`,
     de: ({ category, forms }) =>
-      `Lichtechtheit: änderte sich wie in Kategorie\u00a0${category} in unserer eigenen Belichtung${de.bracketed(dePermanence.formsListed(forms))}, nicht der der Norm.`,
+      `Lichtechtheit: änderte sich wie in Kategorie\u00a0${category} in unserer eigenen Belichtung${de.bracketed(dePermanence.formsListed(forms))}, nicht in der Belichtung der Norm.`,
     fr: ({ category, forms }) =>
       `Solidité à la lumière\u202f: a changé comme en catégorie\u00a0${category} dans notre propre exposition${fr.bracketed(fr.listed(forms.map((form) => wordOf(FORMS, form, "fr"))))}, non celle de la norme.`,
     es: ({ category, forms }) =>
@@ -357,7 +359,7 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     en: ({ category }) =>
       `Category ${category} is one of the two that the specification for artists' oil paints lists.`,
     de: ({ category }) =>
-      `Kategorie\u00a0${category} ist eine der zwei, die die Norm für Künstler-Ölfarben aufführt.`,
+      `Kategorie\u00a0${category} ist eine der beiden, die die Norm für Künstler-Ölfarben als geeignet aufführt.`,
     fr: ({ category }) =>
       `La catégorie\u00a0${category} est l’une des deux que retient la spécification des peintures à l’huile pour artistes.`,
     es: ({ category }) =>
@@ -367,7 +369,7 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
     en: ({ category }) =>
       `Category ${category} lies below the two that the specification for artists' oil paints lists.`,
     de: ({ category }) =>
-      `Kategorie\u00a0${category} liegt unter den zwei, die die Norm für Künstler-Ölfarben aufführt.`,
+      `Kategorie\u00a0${category} liegt unter den beiden, die die Norm für Künstler-Ölfarben als geeignet aufführt.`,
     fr: ({ category }) =>
       `La catégorie\u00a0${category} est au-dessous des deux que retient la spécification des peintures à l’huile pour artistes.`,
     es: ({ category }) =>
@@ -383,14 +385,14 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
   "harmed-by-acid": {
     en: (v) => enPermanence.harm(v, "in acid"),
     de: (v) => dePermanence.harm(v, "in Säure"),
-    fr: (v) => frPermanence.harm(v, "à l’acide"),
-    es: (v) => esPermanence.harm(v, "en ácido"),
+    fr: (v) => frPermanence.harm(v, "en milieu acide"),
+    es: (v) => esPermanence.harm(v, "en medio ácido"),
   },
   "harmed-by-sulphur": {
     en: (v) => enPermanence.harm(v, "in sulphurous air"),
     de: (v) => dePermanence.harm(v, "in schwefelhaltiger Luft"),
-    fr: (v) => frPermanence.harm(v, "à l’air soufré"),
-    es: (v) => esPermanence.harm(v, "en aire con azufre"),
+    fr: (v) => frPermanence.harm(v, "à l’air sulfureux"),
+    es: (v) => esPermanence.harm(v, "en aire sulfuroso"),
   },
   "harmed-by-heat": {
     en: (v) => enPermanence.harm(v, "when heated"),
@@ -400,7 +402,7 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
   },
   "harmed-by-damp": {
     en: (v) => enPermanence.harm(v, "in strong light with damp"),
-    de: (v) => dePermanence.harm(v, "in starkem Licht mit Feuchte"),
+    de: (v) => dePermanence.harm(v, "in starkem Licht bei Feuchte"),
     fr: (v) => frPermanence.harm(v, "à une lumière forte et à l’humidité"),
     es: (v) => esPermanence.harm(v, "a la luz fuerte con humedad"),
   },
@@ -416,14 +418,14 @@ export const PERMANENCE_RULINGS: RulingsInEach<PermanenceStatement> = {
         `old books say that ${en.namesWithin(pigments)} ${enPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} beside colours that hold sulphides; whether that happens in oil is disputed`,
       ),
     de: ({ pigments, effect }) =>
-      `Alte Bücher sagen: ${dePermanence.does(pigments, effect, "neben sulfidhaltigen Farben")}; ob das in Öl geschieht, ist umstritten.`,
+      `In alten Büchern heißt es: ${dePermanence.does(pigments, effect, "neben sulfidhaltigen Farben")}; ob das in Öl geschieht, ist umstritten.`,
     fr: ({ pigments, effect }) =>
       fr.sentence(
-        `de vieux livres disent que ${fr.namesWithin(pigments)} ${frPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} auprès de couleurs qui contiennent des sulfures\u202f; que cela arrive dans l’huile est contesté`,
+        `d’après de vieux livres, ${fr.namesWithin(pigments)} ${frPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} auprès de couleurs qui contiennent des sulfures\u202f; il n’est pas établi que cela arrive dans l’huile`,
       ),
     es: ({ pigments, effect }) =>
       es.sentence(
-        `libros antiguos dicen que ${es.namesWithin(pigments)} ${esPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} junto a colores que contienen sulfuros; que eso ocurra en el aceite se discute`,
+        `según libros antiguos, ${es.namesWithin(pigments)} ${esPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} junto a colores que contienen sulfuros; no está claro que eso ocurra en el óleo`,
       ),
   },
 };

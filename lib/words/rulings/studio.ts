@@ -18,7 +18,10 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: (v) =>
       `Weigh and mull ${enStudio.pigments(v)} where an extractor catches the dust, or under a cover; a mask comes on top of that.`,
     de: (v) =>
-      `${upperFirst(deStudio.pigments(v))} nur dort abwiegen und anreiben, wo eine Absaugung den Staub erfasst, oder unter einer Abdeckung; eine Maske kommt noch dazu.`,
+      deStudio.caution(
+        v,
+        "nur dort abwiegen und anreiben, wo eine Absaugung den Staub erfasst, oder unter einer Abdeckung; eine Maske kommt noch dazu",
+      ),
     fr: (v) =>
       `Peser et broyer à la molette ${frStudio.pigments(v)} là où une aspiration capte la poussière, ou sous une cloche\u202f; le masque vient en plus.`,
     es: (v) =>
@@ -26,25 +29,31 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   },
   "no-draught-across-powder": {
     en: (v) => `No draught and no fan across the powder of ${enStudio.pigments(v)}.`,
-    de: (v) => `Keine Zugluft und kein Ventilator über dem Pulver: ${deStudio.pigments(v)}.`,
-    fr: (v) => `Ni courant d’air ni ventilateur sur la poudre\u202f: ${frStudio.pigments(v)}.`,
-    es: (v) => `Ni corrientes de aire ni ventiladores sobre el polvo: ${esStudio.pigments(v)}.`,
+    de: (v) => deStudio.caution(v, "keine Zugluft und kein Ventilator über dem Pulver"),
+    fr: (v) => `Ni courant d’air ni ventilateur sur la poudre${frStudio.named(v)}.`,
+    es: (v) => `Ni corrientes de aire ni ventiladores sobre el polvo${esStudio.named(v)}.`,
   },
   "respirator-ffp2": {
     en: (v) =>
       `For ${enStudio.pigments(v)} wear a fitted mask of FFP2 or N95 at least, as well as the extractor and never in its place.`,
     de: (v) =>
-      `Bei ${deStudio.pigmentsDative(v)} eine dicht sitzende Maske tragen, mindestens FFP2 oder N95, zusätzlich zur Absaugung und nie an ihrer Stelle.`,
+      deStudio.caution(
+        v,
+        "eine dicht sitzende Maske tragen, mindestens FFP2 oder N95, zusätzlich zur Absaugung und nie an ihrer Stelle",
+      ),
     fr: (v) =>
       `Pour ${frStudio.pigments(v)}, porter un masque ajusté FFP2 ou N95 au moins, en plus de l’aspiration et jamais à sa place.`,
     es: (v) =>
-      `Con ${esStudio.pigments(v)}, llevar una mascarilla ajustada FFP2 o N95 como mínimo, además del extractor y nunca en su lugar.`,
+      `Con ${esStudio.pigments(v)}, llevar una mascarilla bien ajustada, FFP2 o N95 como mínimo, además del extractor y nunca en su lugar.`,
   },
   "respirator-p3": {
     en: (v) =>
       `For ${enStudio.pigments(v)} wear a fitted respirator with a P3 or P100 filter, or a mask of FFP3, as well as the extractor and never in its place.`,
     de: (v) =>
-      `Bei ${deStudio.pigmentsDative(v)} ein dicht sitzendes Atemschutzgerät mit P3- oder P100-Filter oder eine Maske FFP3 tragen, zusätzlich zur Absaugung und nie an ihrer Stelle.`,
+      deStudio.caution(
+        v,
+        "ein dicht sitzendes Atemschutzgerät mit P3- oder P100-Filter oder eine Maske FFP3 tragen, zusätzlich zur Absaugung und nie an ihrer Stelle",
+      ),
     fr: (v) =>
       `Pour ${frStudio.pigments(v)}, porter un appareil respiratoire ajusté à filtre P3 ou P100, ou un masque FFP3, en plus de l’aspiration et jamais à sa place.`,
     es: (v) =>
@@ -53,7 +62,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   "no-ignition-source": {
     en: (v) => `No flame, spark or other source of ignition near ${enStudio.it(v)}.`,
     de: (v) =>
-      `Keine Flamme, keine Funken und keine andere Zündquelle in der Nähe von ${deStudio.itDative(v)}.`,
+      deStudio.caution(v, "keine Flamme, keine Funken und keine andere Zündquelle in der Nähe"),
     fr: (v) =>
       `Ni flamme, ni étincelle, ni autre source d’inflammation à proximité ${frStudio.ofIt(v)}.`,
     es: (v) => `Ninguna llama, chispa ni otra fuente de ignición cerca de ${esStudio.it(v)}.`,
@@ -61,8 +70,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   gloves: {
     en: ({ pigments: of }) =>
       of === undefined ? "Wear gloves." : `Wear gloves with ${en.namesWithin(of)}.`,
-    de: ({ pigments: of }) =>
-      of === undefined ? "Handschuhe tragen." : `Handschuhe tragen bei ${de.namesWithin(of)}.`,
+    de: (v) => deStudio.caution(v, "Handschuhe tragen"),
     fr: ({ pigments: of }) =>
       of === undefined ? "Porter des gants." : `Porter des gants avec ${fr.namesWithin(of)}.`,
     es: ({ pigments: of }) =>
@@ -70,15 +78,14 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   },
   "eye-protection": {
     en: (v) => `Protect the eyes from ${enStudio.it(v)}.`,
-    de: (v) => `Augen schützen vor ${deStudio.itDative(v)}.`,
+    de: (v) => deStudio.caution(v, "die Augen schützen"),
     fr: (v) => `Se protéger les yeux ${frStudio.ofIt(v)}.`,
     es: (v) => `Protegerse los ojos de ${esStudio.it(v)}.`,
   },
   "pregnant-or-nursing-keep-away": {
     en: (v) =>
       `Anyone who is or may become pregnant, or is nursing, keeps away from ${enStudio.it(v)}.`,
-    de: (v) =>
-      `Wer schwanger ist oder sein kann oder stillt, hält sich fern von ${deStudio.itDative(v)}.`,
+    de: (v) => deStudio.caution(v, "Wer schwanger ist oder sein kann oder stillt, hält sich fern"),
     fr: (v) =>
       `Quiconque est enceinte, peut le devenir ou allaite se tient à l’écart ${frStudio.ofIt(v)}.`,
     es: (v) =>
@@ -90,44 +97,48 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     de: (v) =>
       `Es gelten die Arbeitsschutzvorschriften für Blei (${deStudio.it(v)}); örtliche Vorschriften und zugelassene Fachleute gehen vor.`,
     fr: (v) =>
-      `Les règles du travail sur le plomb s’appliquent (${frStudio.it(v)})\u202f; les règlements locaux et la pratique habilitée priment.`,
+      `Les règles du travail sur le plomb s’appliquent (${frStudio.it(v)})\u202f; les règlements locaux et les pratiques agréées priment.`,
     es: (v) =>
-      `Rigen las normas laborales sobre el plomo (${esStudio.it(v)}); los reglamentos locales y la práctica autorizada tienen prioridad.`,
+      `Rigen las normas laborales sobre el plomo (${esStudio.it(v)}); los reglamentos locales y las prácticas autorizadas tienen prioridad.`,
   },
   "work-clothes-apart": {
     en: (v) =>
       `Clothes worn for ${enStudio.pigments(v)} stay in the workshop: change before going home, wash them apart, and neither shake nor blow the dust out.`,
     de: (v) =>
-      `Kleidung, die bei der Arbeit mit ${deStudio.pigmentsDative(v)} getragen wird, bleibt in der Werkstatt: vor dem Heimgehen umziehen, getrennt waschen und den Staub weder ausschütteln noch ausblasen.`,
+      deStudio.caution(
+        v,
+        "Arbeitskleidung bleibt in der Werkstatt: vor dem Heimgehen umziehen, sie getrennt waschen und den Staub weder ausschütteln noch ausblasen",
+      ),
     fr: (v) =>
-      `Les vêtements portés pour ${frStudio.pigments(v)} restent à l’atelier\u202f: se changer avant de rentrer, les laver à part, et ne pas en secouer ni en souffler la poussière.`,
+      `Les vêtements portés pour ${frStudio.pigments(v)} restent à l’atelier\u202f: se changer avant de rentrer, les laver à part, et ne pas les secouer ni en chasser la poussière à l’air.`,
     es: (v) =>
-      `La ropa llevada para ${esStudio.pigments(v)} se queda en el taller: cambiarse antes de ir a casa, lavarla aparte, y no sacudir ni soplar el polvo.`,
+      `La ropa llevada para ${esStudio.pigments(v)} se queda en el taller: cambiarse antes de ir a casa, lavarla aparte, y no sacudirla ni quitarle el polvo con aire.`,
   },
   "children-keep-away": {
     en: (v) => `Keep children away from ${enStudio.it(v)}.`,
-    de: (v) => `Kinder fernhalten von ${deStudio.itDative(v)}.`,
+    de: (v) => deStudio.caution(v, "Kinder fernhalten"),
     fr: (v) => `Tenir les enfants à l’écart ${frStudio.ofIt(v)}.`,
     es: (v) => `Mantener a los niños alejados de ${esStudio.it(v)}.`,
   },
   "no-food-in-the-room": {
     en: (v) => `No eating, drinking or smoking in the room with ${enStudio.it(v)}.`,
-    de: (v) => `Nicht essen, trinken oder rauchen im selben Raum mit ${deStudio.itDative(v)}.`,
-    fr: (v) => `Ne pas manger, boire ni fumer dans la même pièce que ${frStudio.it(v)}.`,
+    de: (v) => deStudio.caution(v, "im selben Raum nicht essen, trinken oder rauchen"),
+    fr: (v) => `Ne pas manger, boire ni fumer dans la même pièce ${fr.than(frStudio.it(v))}.`,
     es: (v) => `No comer, beber ni fumar en la misma sala que ${esStudio.it(v)}.`,
   },
   "no-food-no-brush-in-mouth": {
     en: () => "No food or drink beside the paint, and do not point a brush in the mouth.",
-    de: () => "Kein Essen und Trinken neben der Farbe, und den Pinsel nicht mit dem Mund spitzen.",
+    de: () =>
+      "Neben der Farbe weder essen noch trinken, und den Pinsel nicht mit dem Mund anspitzen.",
     fr: () =>
-      "Ni nourriture ni boisson près de la peinture, et ne pas effiler un pinceau dans la bouche.",
-    es: () => "Ni comida ni bebida junto a la pintura, y no afilar el pincel en la boca.",
+      "Ni nourriture ni boisson près de la peinture, et ne pas effiler un pinceau avec la bouche.",
+    es: () => "Ni comida ni bebida junto a la pintura, y no afinar el pincel con la boca.",
   },
   "not-on-skin-or-food": {
     en: () =>
       "Not for a child's use; not on skin, not on food or what touches food. Put the lid on.",
     de: () =>
-      "Nicht für den Gebrauch durch Kinder; nicht auf die Haut, nicht auf Lebensmittel oder was Lebensmittel berührt. Deckel schließen.",
+      "Nicht für den Gebrauch durch Kinder; nicht auf die Haut, nicht auf Lebensmittel oder auf das, was mit Lebensmitteln in Berührung kommt. Deckel schließen.",
     fr: () =>
       "Non destiné aux enfants\u202f; ni sur la peau, ni sur la nourriture ou ce qui la touche. Refermer.",
     es: () => "No es para niños; ni en la piel, ni en la comida o lo que toca la comida. Tapar.",
@@ -176,11 +187,11 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: () =>
       "Wipe up wet: no dry sweeping and no household vacuum, only one with a class H filter.",
     de: () =>
-      "Nass aufwischen: nicht trocken fegen und keinen Haushaltsstaubsauger, nur einen mit Filter der Klasse H.",
+      "Nass aufwischen: nicht trocken fegen und keinen Haushaltsstaubsauger verwenden, nur einen mit Filter der Klasse H.",
     fr: () =>
-      "Essuyer mouillé\u202f: ni balayage à sec ni aspirateur ménager, seulement un aspirateur à filtre de classe H.",
+      "Nettoyer à l’humide\u202f: ni balayage à sec ni aspirateur ménager, seulement un aspirateur à filtre de classe H.",
     es: () =>
-      "Limpiar en mojado: ni barrer en seco ni aspirador doméstico, solo uno con filtro de clase H.",
+      "Limpiar en húmedo: ni barrer en seco ni aspirador doméstico, solo uno con filtro de clase H.",
   },
   "wash-hands": {
     en: () => "Wash hands after work and before eating.",
@@ -192,7 +203,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: () =>
       "Rags, paper and filters soaked in drying oil can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can that is emptied daily; never in a bin or a heap.",
     de: () =>
-      "Lappen, Papier und Filter, mit trocknendem Öl getränkt, können sich selbst entzünden: einzeln im Freien ausbreiten, bis sie hart trocken sind, oder in Wasser in einer geschlossenen Metalldose aufbewahren, die täglich geleert wird; niemals in den Abfalleimer oder auf einen Haufen.",
+      "Mit trocknendem Öl getränkte Lappen, Papiere und Filter können sich selbst entzünden: einzeln im Freien ausbreiten, bis sie hart trocken sind, oder in Wasser in einer geschlossenen Metalldose aufbewahren, die täglich geleert wird; niemals in den Abfalleimer oder auf einen Haufen.",
     fr: () =>
       "Les chiffons, papiers et filtres imbibés d’huile siccative peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors jusqu’à ce qu’ils durcissent, ou les tremper dans l’eau dans un bidon métallique fermé, vidé chaque jour\u202f; jamais à la poubelle ni en tas.",
     es: () =>
@@ -243,7 +254,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   },
   "nuisance-dust": {
     en: () => "Any fine dust is bad for the lungs.",
-    de: () => "Jeder feine Staub schadet der Lunge.",
+    de: () => "Jeder Feinstaub schadet der Lunge.",
     fr: () => "Toute poussière fine est mauvaise pour les poumons.",
     es: () => "Todo polvo fino es malo para los pulmones.",
   },
@@ -261,7 +272,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   },
   "film-turns-to-dust": {
     en: () => "Sanding turns the film to dust.",
-    de: () => "Schleifen macht den Film zu Staub.",
+    de: () => "Beim Schleifen wird der Film zu Staub.",
     fr: () => "Le ponçage réduit le film en poussière.",
     es: () => "Lijar convierte la película en polvo.",
   },
@@ -295,10 +306,11 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   },
   "holds-sensitiser": {
     en: ({ names }) => `It holds ${en.namesWithin(names)}, to which skin can become allergic.`,
-    de: ({ names }) => `Enthält ${de.namesWithin(names)}; dagegen kann die Haut allergisch werden.`,
-    fr: ({ names }) => `Contient ${fr.namesWithin(names)}, à quoi la peau peut devenir allergique.`,
-    es: ({ names }) =>
-      `Contiene ${es.namesWithin(names)}, a lo que la piel puede hacerse alérgica.`,
+    de: ({ names }) =>
+      `Enthält ${de.namesWithin(names)}; das kann allergische Hautreaktionen auslösen.`,
+    fr: ({ names }) =>
+      `Contient ${fr.namesWithin(names)}, qui peut causer une allergie de la peau.`,
+    es: ({ names }) => `Contiene ${es.namesWithin(names)}, que puede causar alergia en la piel.`,
   },
   "may-hold-quartz": {
     en: ({ what }) =>
@@ -307,15 +319,15 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
         : `It is ${enStudio.withArticle(what)}. Its dust may hold respirable quartz, which scars the lungs and can cause cancer, unless its supplier's paper says that there is none.`,
     de: ({ what }) =>
       what === STATED_QUARTZ
-        ? "Nach dem Papier des Lieferanten enthält es alveolengängigen Quarz, der die Lunge vernarbt und Krebs erzeugen kann."
-        : `Das ist ${wordOf(QUARTZ, what, "de")}. Der Staub kann alveolengängigen Quarz enthalten, der die Lunge vernarbt und Krebs erzeugen kann, wenn nicht ein Papier des Lieferanten sagt, dass keiner darin ist.`,
+        ? "Nach den Unterlagen des Lieferanten enthält das Pigment alveolengängigen Quarzstaub, der die Lunge vernarbt und Krebs erzeugen kann."
+        : `Das ist ${wordOf(QUARTZ, what, "de")}. Wenn die Unterlagen des Lieferanten nicht ausdrücklich sagen, dass keiner darin ist, kann der Staub alveolengängigen Quarz enthalten, der die Lunge vernarbt und Krebs erzeugen kann.`,
     fr: ({ what }) =>
       what === STATED_QUARTZ
-        ? "Selon le document de son fournisseur il contient du quartz alvéolaire, qui lèse les poumons et peut causer un cancer."
+        ? "Selon le document de son fournisseur, il contient du quartz alvéolaire, qui lèse les poumons et peut causer un cancer."
         : `C’est ${wordOf(QUARTZ, what, "fr")}. Sa poussière peut contenir du quartz alvéolaire, qui lèse les poumons et peut causer un cancer, à moins qu’un document du fournisseur ne dise qu’il n’y en a pas.`,
     es: ({ what }) =>
       what === STATED_QUARTZ
-        ? "Según el documento de su proveedor contiene cuarzo respirable, que daña los pulmones y puede causar cáncer."
+        ? "Según el documento de su proveedor, contiene cuarzo respirable, que daña los pulmones y puede causar cáncer."
         : `Es ${wordOf(QUARTZ, what, "es")}. Su polvo puede contener cuarzo respirable, que daña los pulmones y puede causar cáncer, salvo que un documento del proveedor diga que no lo hay.`,
   },
   "quartz-in-the-paint": {
@@ -325,8 +337,12 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
         : `There may be respirable quartz in ${en.namesWithin(of)}: breathed in, it scars the lungs and can cause cancer.`,
     de: ({ pigments: of, known }) =>
       known === "stated"
-        ? `In ${de.namesWithin(of)} ist alveolengängiger Quarz: eingeatmet vernarbt er die Lunge und kann Krebs erzeugen.`
-        : `In ${de.namesWithin(of)} kann alveolengängiger Quarz sein: eingeatmet vernarbt er die Lunge und kann Krebs erzeugen.`,
+        ? de.sentence(
+            `${de.namesWithin(of)} ${of.length > 1 ? "enthalten" : "enthält"} alveolengängigen Quarz: Eingeatmet vernarbt er die Lunge und kann Krebs erzeugen`,
+          )
+        : de.sentence(
+            `${de.namesWithin(of)} ${of.length > 1 ? "können" : "kann"} alveolengängigen Quarz enthalten: Eingeatmet vernarbt er die Lunge und kann Krebs erzeugen`,
+          ),
     fr: ({ pigments: of, known }) =>
       known === "stated"
         ? `Il y a du quartz alvéolaire dans ${fr.namesWithin(of)}\u202f: inhalé, il lèse les poumons et peut causer un cancer.`
@@ -340,7 +356,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: ({ pigments: of, statements }) =>
       `The dust of ${en.namesWithin(of)} ${enStudio.effects(statements)}.`,
     de: ({ pigments: of, statements }) =>
-      `Der Staub von ${de.namesWithin(of)} ${deStudio.effects(statements)}.`,
+      de.sentence(`${de.namesWithin(of)}: Der Staub ${deStudio.effects(statements)}`),
     fr: ({ pigments: named, statements }) =>
       `La poussière ${fr.of(fr.namesWithin(named))} ${frStudio.effects(statements)}.`,
     es: ({ pigments: of, statements }) =>
@@ -366,7 +382,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en: () => "A drying oil takes up oxygen and grows warm by itself.",
     de: () => "Ein trocknendes Öl nimmt Sauerstoff auf und erwärmt sich von selbst.",
     fr: () => "Une huile siccative fixe l’oxygène et s’échauffe d’elle-même.",
-    es: () => "Un aceite secante toma oxígeno y se calienta solo.",
+    es: () => "Un aceite secante toma oxígeno y se calienta por sí solo.",
   },
   "paint-and-oil-foul-water": {
     en: () => "Paint and oil foul water.",

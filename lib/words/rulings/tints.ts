@@ -1,7 +1,7 @@
 /** What a colour does in a white, and how sentences of whites are joined. */
 import type { HueWord } from "../../optics/tints/hue-word.ts";
 import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
-import type { Language } from "../../records/schema/terms.ts";
+import type { Language } from "../../quantities/languages.ts";
 import { HUES, TOWARD } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as de from "../de/phrases.ts";
@@ -32,13 +32,13 @@ const PHRASES: TintRulings = {
   "turns-clearly": {
     en: (v) => `turns clearly ${v.hue}`,
     de: (v) => `wird deutlich ${HUES[v.hue].de}`,
-    fr: (v) => `tourne nettement ${TOWARD[v.hue].fr}`,
+    fr: (v) => `vire nettement ${TOWARD[v.hue].fr}`,
     es: (v) => `vira claramente ${TOWARD[v.hue].es}`,
   },
   "turns-strongly": {
     en: (v) => `turns strongly ${v.hue}`,
     de: (v) => `wird stark ${HUES[v.hue].de}`,
-    fr: (v) => `tourne fortement ${TOWARD[v.hue].fr}`,
+    fr: (v) => `vire fortement ${TOWARD[v.hue].fr}`,
     es: (v) => `vira con fuerza ${TOWARD[v.hue].es}`,
   },
   "gains-chroma": {
@@ -52,7 +52,7 @@ const PHRASES: TintRulings = {
         : `gewinnt Chroma${turn(v).de}`,
     fr: (v) =>
       v.turn === "no-hue-to-compare"
-        ? `gagne en chroma et tourne ${TOWARD[v.hue].fr}`
+        ? `gagne en chroma et vire ${TOWARD[v.hue].fr}`
         : `gagne en chroma${turn(v).fr}`,
     es: (v) =>
       v.turn === "no-hue-to-compare"
@@ -88,7 +88,7 @@ function turn({ turn: kind, toward }: JudgedColour): InEach {
     : {
         en: ` and turns towards${toward === undefined ? "" : ` ${toward}`}`,
         de: ` und verschiebt sich${toward === undefined ? "" : ` nach ${TOWARD[toward].de}`}`,
-        fr: ` et tourne${toward === undefined ? "" : ` ${TOWARD[toward].fr}`}`,
+        fr: ` et vire${toward === undefined ? "" : ` ${TOWARD[toward].fr}`}`,
         es: ` y vira${toward === undefined ? "" : ` ${TOWARD[toward].es}`}`,
       };
 }
@@ -233,12 +233,12 @@ const JOINING = {
   notTried: {
     en: "Not yet tried in white.",
     de: "Noch in keinem Weiß erprobt.",
-    fr: "Pas encore essayée dans le blanc.",
-    es: "Aún no probado en blanco.",
+    fr: "Pas encore essayée dans un blanc.",
+    es: "Aún no probado en un blanco.",
   },
   othersBelow: {
     en: "other whites below",
-    de: "weitere Weißtöne unten",
+    de: "weitere Weiß unten",
     fr: "autres blancs plus bas",
     es: "otros blancos más abajo",
   },
