@@ -175,7 +175,7 @@ export function batchSheetPage(
             text.fill(words.numbers.plain(ml), words.numbers.decimal(reallyMl, 1)),
           ),
         ...packedRemarks(worded, context, places, lot),
-        text.step(String(matter.stepG)),
+        text.step(words.numbers.plain(matter.stepG)),
       ],
       order: steps,
       cautionsHeading: text.cautions,

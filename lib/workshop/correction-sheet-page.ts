@@ -60,7 +60,7 @@ export function correctionSheetPage(
       remarks: [
         yieldG === undefined ? own.ofWeighed(grams(lotG)) : own.ofYield(grams(lotG)),
         own.dose(words.numbers.decimal(gramsPer100g, 1), candidate.name),
-        text.step(String(stepG)),
+        text.step(words.numbers.plain(stepG)),
       ],
       order: own.order,
       cautionsHeading: own.cautions,
