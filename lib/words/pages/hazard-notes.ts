@@ -174,11 +174,11 @@ export const HAZARD_NOTES = {
       hint: "vor dem Druck auf ein Etikett prüfen",
     },
     fr: {
-      message: `${codes.length === 1 ? "Le texte" : "Les textes"} en ${inWords(language).fr} de ${quoted(codes, "«\u202f", "\u202f»")} ${codes.length === 1 ? "vient" : "viennent"} de mémoire ou de nous\u202f: là où le Journal officiel a un libellé, celui-ci prime`,
+      message: `${codes.length === 1 ? "Le texte" : "Les textes"} en ${inWords(language).fr} de ${quoted(codes, "«\u202f", "\u202f»")} ${codes.length === 1 ? "est donné" : "sont donnés"} de mémoire ou par nous\u202f: là où le Journal officiel a un libellé, celui-ci prime`,
       hint: "à vérifier avant d’aller sur une étiquette",
     },
     es: {
-      message: `${codes.length === 1 ? "El texto" : "Los textos"} en ${inWords(language).es} de ${quoted(codes, "«", "»")} ${codes.length === 1 ? "es" : "son"} de memoria o nuestros: donde el Diario Oficial tenga una redacción, esta tiene prioridad`,
+      message: `${codes.length === 1 ? "El texto" : "Los textos"} en ${inWords(language).es} de ${quoted(codes, "«", "»")} ${codes.length === 1 ? "es de memoria o nuestro" : "son de memoria o nuestros"}: donde el Diario Oficial tenga una redacción, esta tiene prioridad`,
       hint: "revisar antes de que vaya a una etiqueta",
     },
   }),
