@@ -149,6 +149,8 @@ export const BLACKS = {
       fr: `Chacun des ${runs} cas prend d’autres tailles, d’autres étalements, d’autres indices et une autre huile. La théorie peut dire ce qui va dans le même sens dans ${robust} d’entre eux.`,
       es: `Cada uno de los ${runs} casos toma otros tamaños, otras anchuras, otros índices y otro aceite. La teoría puede decir lo que va en el mismo sentido en ${robust} de ellos.`,
     }),
+    /** Of which it is told, whatever black it is mixed from. */
+    grey: { en: "a grey", de: "ein Grau", fr: "un gris", es: "un gris" },
     pair: (black: string, white: string) => ({
       en: `${black} in ${white}`,
       de: `${black} in ${white}`,
