@@ -49,7 +49,7 @@ export function propertyTable(
       : { cells: [headCell(name), words], widths: across };
   });
   return [
-    ...(shown.length === 0 ? [] : [table(caption, [], shown, style)]),
+    ...(shown.length === 0 ? [] : [table(caption, [], shown, style, absent.length > 0)]),
     ...(absent.length === 0
       ? []
       : [paragraph(quiet(text.absent(absent)), style, { sizePt: smallPt(style) })]),
@@ -162,6 +162,7 @@ function table(
   head: readonly Row[],
   rows: readonly Row[],
   style: PaperStyle,
+  isNoted = false,
 ): Group {
   const title: Piece[] =
     caption === ""
@@ -186,7 +187,9 @@ function table(
       ...rows.map((row, i) => ({
         ...rowPiece(row, style, "Row"),
         beforeMm: i === 0 && head.length === 0 ? 1 : 0,
-        ...(isKept(i, rows.length) ? { keepWithNext: true } : {}),
+        ...(isKept(i, rows.length) || (isNoted && i === rows.length - 1)
+          ? { keepWithNext: true }
+          : {}),
       })),
     ],
   };

@@ -21,7 +21,7 @@ import { panelFigure } from "./tints-figure.ts";
 /** Of a sheet as usual and where room is scarcest [pt]; and of what stays clear above lines. */
 const NAME_PT = { roomy: 28, dense: 23 } as const;
 const SENTENCE_PT = { roomy: 13, dense: 11 } as const;
-const LESS = { roomy: 1, dense: 0.6 } as const;
+const LESS = { roomy: 1, dense: 0.4 } as const;
 
 /** The first screen across the page: name, made of, panel, sentence, sizes and prices, facts, hazard, rags. */
 export function sheetHead({ slug, sheet, context }: PagesToPrint, style: PaperStyle): Flow[] {

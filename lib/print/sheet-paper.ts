@@ -105,8 +105,8 @@ const LEFT_OUT = [...new Set(FITS.map(({ without }) => without))].toReversed();
 
 const MOST_PAGES = 2;
 const TIGHT_LEADING = 1.2;
-const TIGHT_ROW_PAD_MM = { tight: 0.2, dense: 0.05 } as const;
-const SPACING = { close: 0.5, dense: 0.35 } as const;
+const TIGHT_ROW_PAD_MM = { tight: 0.2, dense: 0.1 } as const;
+const SPACING = { close: 0.5, dense: 0.3 } as const;
 
 /**
  * A sheet on one or two pages; on a third, in roomy type, only where its cautions and figures find no room in two.

@@ -37,7 +37,7 @@ describe.each(["A4", "Letter"] as const)("every sheet of the demonstration on %s
   });
 
   // A heading is said of what stands below it, in the same column. Source: practice.
-  test("ends no column with a heading, or with the part of a paint that stands below a pigment's", () => {
+  test("ends no column with a heading, nor with a table whose gaps are told in the next, nor with the part of a paint that stands below a pigment's", () => {
     let parts = 0;
     for (const { slug, layout } of laidOut) {
       const pieces = headedPieces(layout.flow).map(({ piece }) => piece);
@@ -52,6 +52,8 @@ describe.each(["A4", "Letter"] as const)("every sheet of the demonstration on %s
           text,
         );
         if (isPart) parts++;
+        if (text.startsWith("Not stated: ") && pieces[i - 1]?.content.tag === "TR")
+          expect(columnOf(pieces[i - 1]), `${slug}, ${text}`).toBe(columnOf(piece));
         if (isPart || tag === "H2" || tag === "H3")
           expect(columnOf(pieces[i + 1]), `${slug}, ${text}`).toBe(columnOf(piece));
       });
