@@ -23,7 +23,7 @@ export const BLACKS = {
   picture: {
     title: (level: string) => ({
       en: `b* of each black in each white, all at L*\u00a0${level}; the bars are one standard uncertainty`,
-      de: `b* jedes Schwarz in jedem Weiß, alle bei L*\u00a0${level}; die Balken sind eine Standardunsicherheit`,
+      de: `b* der Schwarztöne in jedem Weiß, alle bei L*\u00a0${level}; die Balken zeigen eine Standardunsicherheit`,
       fr: `b* de chaque noir dans chaque blanc, tous à L*\u00a0${level}\u202f; les barres valent une incertitude type`,
       es: `b* de cada negro en cada blanco, todos a L*\u00a0${level}; las barras valen una incertidumbre típica`,
     }),
