@@ -22,7 +22,6 @@ export function replyView(
   context: PageContext,
   { question, short, colours, figures, path, heading }: ReplyQuestion,
 ): ReplyView {
-  const text = context.words.pages.answers.reply;
   const { material, offered } = replyMaterial(colours, figures, short, path, context);
   const chosen = offered.filter((one) => figures.includes(one.path));
   const stock = replyText(material, {
@@ -32,17 +31,10 @@ export function replyView(
   });
   return {
     heading,
-    lead: text.lead,
+    words: context.words.pages.answers.reply,
     text: stock,
-    textLabel: text.text,
     rows: rowsOf(stock),
-    copy: text.copy,
-    copied: text.copied,
-    notCopied: text.notCopied,
     question,
-    questionLabel: text.question,
-    coloursLabel: text.colours,
-    figuresLabel: text.figures,
     material: JSON.stringify(material),
     colours: colours.map(({ sheet }) => ({ value: sheet.slug, text: sheet.name, chosen: true })),
     figures: offered.map((one) => ({

@@ -107,15 +107,10 @@ export interface BatchSheetView extends PageView {
     readonly reckoner?: {
       /** JSON for assets/scripts/batch-sheet.ts. */
       readonly plan: string;
-      readonly wanted: string;
-      readonly amount: string;
       readonly amountValue: string;
       readonly units: readonly { readonly value: string; readonly text: string }[];
-      readonly fault: string;
     };
-    readonly print: string;
-    readonly caption: string;
-    readonly columns: readonly string[];
+    readonly words: Words["pages"]["lots"]["batchSheet"];
     readonly rows: readonly {
       readonly name: string;
       /** What the script fills anew for another amount. */
@@ -124,11 +119,9 @@ export interface BatchSheetView extends PageView {
     }[];
     readonly comesOut: string;
     readonly remarks: readonly string[];
-    readonly orderHeading: string;
     readonly order: readonly string[];
     readonly cautionsHeading: string;
     readonly cautions: readonly string[];
-    readonly fieldsHeading: string;
     /** Blanks to write in, filled in where it is known already. */
     readonly fields: readonly { readonly name: string; readonly value?: string }[];
   };
@@ -166,10 +159,7 @@ export interface CompareView extends PageView {
   readonly kind: "compare";
   readonly lead: readonly string[];
   readonly picker: {
-    readonly heading: string;
-    readonly fold: string;
-    readonly result: string;
-    readonly without: string;
+    readonly words: Words["pages"]["compare"]["form"];
     /** Of a large range not every colour can be pressed. */
     readonly some?: string;
     readonly colours: readonly {

@@ -3,6 +3,7 @@
  * of the facts, named in the list whose heading its sentence is read under.
  */
 import type { Interval } from "../quantities/interval.ts";
+import { withCases } from "../quantities/statement.ts";
 import { drierWarnings } from "./added-drier.ts";
 import type { DryingKnowledge } from "./drying-knowledge.ts";
 import { noteStatements, THROUGH_DRY } from "./drying-notes.ts";
@@ -53,6 +54,21 @@ export const FILM_HEALTH = [
   ({ oils, tables }: DryingFacts) => yellowingStatement(oils, tables.oils),
   ({ mediums }: DryingFacts) => mediumStatements(mediums, "yellowing"),
   ({ addedDriers, tables }: DryingFacts) => drierWarnings(addedDriers, tables.driers),
-  wrinkling,
+  // As fat as a paint is called fat; by the definition of the two a film cannot sink in and wrinkle.
+  withCases(wrinkling, {
+    "oil-rich-wrinkles-when-thick": {
+      said: [
+        { oilVolumeFraction: 0.68 },
+        { oilVolumeFraction: [0.5, 0.68] },
+        { oilVolumeFraction: 0.68, finish: { spans: ["gloss"], reducedPvc: 0.899 } },
+        { oilVolumeFraction: 0.68, finish: { spans: ["gloss"], reducedPvc: [0.65, 0.93] } },
+      ],
+      unsaid: [
+        { oilVolumeFraction: 0.679 },
+        { oilVolumeFraction: [0.5, 0.679] },
+        { oilVolumeFraction: 0.68, finish: { spans: ["semi-gloss"], reducedPvc: 0.9 } },
+      ],
+    },
+  }),
   ({ finish }: DryingFacts) => (finish === undefined ? [] : sinkingInStatements(finish)),
 ] as const;

@@ -1,5 +1,6 @@
 /** What is said of a paint's oil and paste. A rule that is new is named in the list that its sentence belongs to. */
 import type { Quantity } from "../quantities/interval.ts";
+import { withCases } from "../quantities/statement.ts";
 import { oilDemandStatements } from "./cpvc.ts";
 import { oilIndexRuling, type OwnPigment } from "./oil-index-class.ts";
 import {
@@ -33,7 +34,15 @@ export interface PasteFacts {
 
 /** Of what is in it, and what the workshop saw of it. */
 export const PASTE_RULES = [
-  ({ untoldSolvents }: PasteFacts) => solventStatements(untoldSolvents),
+  withCases(({ untoldSolvents }: PasteFacts) => solventStatements(untoldSolvents), {
+    "medium-holds-solvent": {
+      said: [
+        { untoldSolvents: ["Alkyd medium"] },
+        { untoldSolvents: ["Alkyd medium", "Dammar varnish"] },
+      ],
+      unsaid: [{ body: "long" }],
+    },
+  }),
   ({ body }: PasteFacts) => (body === undefined ? [] : [bodyStatement(body)]),
   ({ oilSeparation: parts }: PasteFacts) =>
     parts === undefined ? [] : [oilSeparationStatement(parts)],

@@ -1,7 +1,7 @@
 /** What lots of a colour, one after another, say of how they are made. A signal that is new is a function named in the list. */
 import { at } from "../quantities/at.ts";
 import type { Interval } from "../quantities/interval.ts";
-import type { SaidBy, StatementOf } from "../quantities/statement.ts";
+import { withCases, type SaidBy, type StatementOf } from "../quantities/statement.ts";
 import type { Criterion } from "./judgement.ts";
 
 /** So many one after another, each above (or below) the one before, are a drift. @source nist-handbook */
@@ -31,7 +31,29 @@ interface Run {
   readonly count: number;
 }
 
-export const CHART_SIGNALS = [beyondLimits, farApart, drifts, sides] as const;
+export const CHART_SIGNALS = [
+  beyondLimits,
+  farApart,
+  withCases(drifts, {
+    "lots-drifting-up": {
+      said: [
+        { of: "masstone", values: [1, 2, 3, 4, 5, 6] },
+        { of: "letDown", values: [3, 1, 2, 3, 4, 5, 6] },
+        { of: "strength", values: [1, 2, 3, 4, 5, 6, 6] },
+      ],
+      unsaid: [{ values: [1, 2, 3, 4, 5] }, { values: [1, 2, 3, 3, 4, 5, 6] }],
+    },
+    "lots-drifting-down": {
+      said: [
+        { of: "masstone", values: [6, 5, 4, 3, 2, 1] },
+        { of: "letDown", values: [4, 6, 5, 4, 3, 2, 1] },
+        { of: "strength", values: [6, 5, 4, 3, 2, 1, 1] },
+      ],
+      unsaid: [{ values: [5, 4, 3, 2, 1] }, { values: [6, 5, 4, 4, 3, 2, 1] }],
+    },
+  }),
+  sides,
+] as const;
 export type ChartSignal = SaidBy<typeof CHART_SIGNALS>;
 
 function beyondLimits({

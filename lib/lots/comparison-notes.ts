@@ -6,7 +6,7 @@ import type { LotFigures } from "./lot-against-standard.ts";
 /** What is read of a lot. */
 export type Part = "masstone" | "let-down";
 
-interface Compared {
+export interface Compared {
   readonly lot: Pick<LotFigures, "masstone" | "letDowns">;
   /** Of masstone and let-down the standard's and the lot's that are held together, as far as there are such. */
   readonly readings: readonly (readonly [

@@ -151,12 +151,7 @@ function reckoner(batch: BatchSection, page: SheetPage): BatchReckonerView {
   const currency =
     batch.sizes[0]?.cost === undefined ? undefined : context.records.workshop.currency;
   return {
-    heading: text.heading,
-    amount: text.amount,
-    by: text.by,
-    tube: text.tube,
-    caption: text.caption,
-    fault: text.fault,
+    words: text,
     recipe: JSON.stringify({
       recipe: spannedRecipe(batch, sheet),
       about: words.about,
@@ -164,7 +159,6 @@ function reckoner(batch: BatchSection, page: SheetPage): BatchReckonerView {
     }),
     sizes: Object.entries(text.sizes).map(([value, name]) => ({ value, text: name })),
     tubeMl: String(tube?.ml ?? CUSTOMARY_TUBE_ML),
-    columns: [text.figure, text.value],
     rows: lines(page, [{ slug: "", ml: 0 }], currency).map(({ name, key }) => ({
       name: key === "tubes" ? rows.tubesAny : name,
       figure: key,

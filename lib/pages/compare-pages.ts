@@ -28,10 +28,7 @@ export function comparePage(context: PageContext, place: PagePlace): CompareView
     ...pageHead(context, place, text.heading, text.lead),
     lead: [text.lead],
     picker: {
-      heading: text.form.heading,
-      fold: text.form.fold,
-      result: text.form.result,
-      without: text.form.without,
+      words: text.form,
       ...(context.sheets.length > ON_ONE_PAGE.tiles && {
         some: text.form.some(ON_ONE_PAGE.tiles, context.sheets.length),
       }),

@@ -110,7 +110,7 @@ function hazardLines({ cautions }: Sheet, words: Words): string[] {
     ...statementLines(label, words),
     ...label.gaps.map(({ text: said }) => said),
     ufi !== undefined && `UFI: ${ufi}`,
-    classified && text.frame(cautions.frame),
+    classified && text.frame(words.factWords[cautions.frame] ?? cautions.frame),
     unknown.length > 0 && text.notForSale,
   ]);
 }

@@ -49,9 +49,10 @@ export function hazardView(
 
 function basisText({ basis, frame, edition, maker }: LabelBasis, words: Words): string {
   const text = words.pages.handling;
+  const by = words.factWords[frame] ?? frame;
   return basis === "worked out"
-    ? text.basisWorkedOut(frame, words.factWords[edition] ?? edition)
-    : text.basisStated(frame, maker === undefined ? "" : words.date(maker.date));
+    ? text.basisWorkedOut(by, words.factWords[edition] ?? edition)
+    : text.basisStated(by, maker === undefined ? "" : words.date(maker.date));
 }
 
 /** A line where a page of `language` prints it: marked where the text is in another one. */

@@ -3,6 +3,7 @@
  * the facts, named in the list whose heading its sentence is read under.
  */
 import { midpoint, type Quantity } from "../quantities/interval.ts";
+import { withCases } from "../quantities/statement.ts";
 import { blueWool, customaryCategory } from "./blue-wool.ts";
 import { changeSoFarStatements, type ChangeSoFar } from "./change-so-far.ts";
 import { expectedContradiction } from "./expected-contradiction.ts";
@@ -73,8 +74,16 @@ export const PERMANENCE_REASONS = [
             OF_MIXTURE.has(rule) &&
             (rule !== "weaker-in-tints" || ruling.forms.every(({ form }) => form !== "tint")),
         ),
-  ({ blueWoolReference: told }: PermanenceFacts) =>
-    told === undefined ? [] : customaryCategory(blueWool(midpoint(told))).reason,
+  withCases(
+    ({ blueWoolReference: told }: PermanenceFacts) =>
+      told === undefined ? [] : customaryCategory(blueWool(midpoint(told))).reason,
+    {
+      "blue-wool-is-another-scale": {
+        said: [{ blueWoolReference: 1 }, { blueWoolReference: [6, 8] }],
+        unsaid: [{ blueWoolReference: undefined }],
+      },
+    },
+  ),
   // Only of what may be called a category: by the standard's exposures, or stated.
   ({ ruling }: PermanenceFacts) =>
     ruling.category !== undefined &&

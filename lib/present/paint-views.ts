@@ -1,3 +1,4 @@
+import type { Words } from "../words/words.ts";
 import type { TableView } from "./views.ts";
 
 /** What to weigh for a batch, with a reckoner for any size of it. */
@@ -9,19 +10,13 @@ export interface BatchView {
 
 /** Any size, worked out in the browser; hidden where there is no script. */
 export interface BatchReckonerView {
-  readonly heading: string;
+  readonly words: Words["pages"]["paint"]["batch"]["any"];
   /** The recipe as JSON, for assets/scripts/batch.ts. */
   readonly recipe: string;
-  readonly amount: string;
-  readonly by: string;
   readonly sizes: readonly { readonly value: string; readonly text: string }[];
-  readonly tube: string;
   readonly tubeMl: string;
-  readonly caption: string;
-  readonly columns: readonly [string, string];
   /** Each with the key of its figure in the script. */
   readonly rows: readonly { readonly name: string; readonly figure: string }[];
-  readonly fault: string;
 }
 
 /** The text of a colour's label, to copy. */

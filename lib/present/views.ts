@@ -1,5 +1,6 @@
 import type { StandingKind } from "../quantities/figure.ts";
 import type { OwnTexts } from "../records/own-texts.ts";
+import type { Words } from "../words/words.ts";
 import type { CautionView, LabelView } from "./handling-views.ts";
 
 /**
@@ -145,30 +146,6 @@ export interface ReasonView {
 
 // ------------------------------------------------------------------- the site
 
-/** Fixed words of the frame and the tables' heads, in the page's language. */
-export interface WordsView {
-  readonly skip: string; // "Skip to the text"
-  readonly mainNavigation: string; // "Site"
-  readonly more: string; // "More"
-  readonly onThisPage: string; // "On this sheet"
-  readonly toContents: string; // "Back to the contents"
-  readonly property: string;
-  readonly value: string;
-  readonly standing: string;
-  readonly method: string;
-  readonly source: string;
-  readonly standingsHeading: string; // "How each figure is known"
-  readonly termsHeading: string; // "Terms"
-  readonly downloadsHeading: string; // "Data of this sheet"
-  readonly handlingLink: string; // "Handling in full"
-  readonly orders: string; // "Order"
-  readonly parts: string; // "Page"
-  readonly families: string; // "Family"
-  readonly coloursMade: string; // "Colours made from it"
-  readonly languages: string; // "Languages"
-  readonly usedIn?: string; // "Used in", before the pages that lean on a source
-}
-
 /** The frame of a page. Made for each page, because its links are relative to it. */
 export interface SiteView {
   readonly workshop: string;
@@ -193,7 +170,8 @@ export interface SiteView {
   };
   /** Ways to what is seldom asked, in the foot. */
   readonly more: readonly LinkView[];
-  readonly words: WordsView;
+  /** Fixed words of the frame and the tables' heads. */
+  readonly words: Words["pages"]["frame"];
   /** Said on each page when workshop and readings are invented. */
   readonly demonstration?: string;
   /** The line about oily rags, in the foot of each page. */

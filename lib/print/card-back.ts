@@ -13,6 +13,8 @@ interface Attempt {
   readonly further: boolean;
   /** What no front has room for and no card has to say: where in a painting the paint belongs, and how strong it is. */
   readonly beside: readonly ("layers" | "strength")[];
+  /** Poison centre and what the card defers to in one paragraph, and what it rests on in another. */
+  readonly isRunIn?: boolean;
 }
 
 /** From roomy, in larger letters, to tight; cautions stand in every one, and what no card has to say only before it has to be tight. */
@@ -22,6 +24,9 @@ const TRIES: readonly Attempt[] = [
   ),
   ...[true, false].flatMap((further) =>
     [1, 0.7, 0.4].map((tightness) => ({ tightness, further, beside: [] })),
+  ),
+  ...[true, false].flatMap((further) =>
+    [0.7, 0.4].map((tightness) => ({ tightness, further, beside: [], isRunIn: true })),
   ),
 ];
 
@@ -34,7 +39,7 @@ const TRIES: readonly Attempt[] = [
 export function cardBack(plan: CardPlan, geometry: CardGeometry, left: LeftOver): Tagged[][] {
   const { layers, strength, ...content } = plan.content;
   const all = { layers, strength };
-  const tries = TRIES.map(({ tightness, further, beside }) => {
+  const setIn = ({ tightness, further, beside, isRunIn = false }: Attempt): Tagged[][] => {
     const said = Object.fromEntries(
       beside.flatMap((key) => (all[key] === undefined ? [] : [[key, all[key]]])),
     );
@@ -42,12 +47,20 @@ export function cardBack(plan: CardPlan, geometry: CardGeometry, left: LeftOver)
       { ...plan, content: { ...content, ...said } },
       geometry,
       further ? left : NOTHING_LEFT,
-      tightness,
+      { tightness, isRunIn },
     );
-  });
-  const least = Math.min(...tries.map(({ length }) => length));
-  return tries.find(({ length }) => length === least) ?? [];
+  };
+  let found: Tagged[][] = [];
+  for (const attempt of TRIES) {
+    const set = setIn(attempt);
+    if (found.length === 0 || set.length < found.length) found = set;
+    if (found.length === 1) break;
+  }
+  return found;
 }
+
+/** How a back is set. */
+type Setting = Required<Pick<Attempt, "tightness" | "isRunIn">>;
 
 const NOTHING_LEFT: LeftOver = { statements: true, facts: false, sentence: false };
 
@@ -55,8 +68,9 @@ function sides(
   plan: CardPlan,
   { safeMm, widthMm, heightMm, type }: CardGeometry,
   left: LeftOver,
-  tightness: number,
+  setting: Setting,
 ): Tagged[][] {
+  const { tightness } = setting;
   const bottomMm = heightMm - safeMm + 0.6;
   const style: PaperStyle = {
     widthMm: widthMm - 2 * safeMm,
@@ -64,7 +78,7 @@ function sides(
     paints: new Map(),
     words: plan.words.pages.sheetPaper,
   };
-  const notes = backNotes(plan, style, tightness);
+  const notes = backNotes(plan, style, setting);
   const head = (text: string) =>
     wholeParagraph([{ text, face: "serif" }], style, { sizePt: 9, leading: 1.15, beforeMm: 0 });
   const flow: Flow = {
@@ -74,7 +88,7 @@ function sides(
       piece: head(plan.words.pages.cards.continued(plan.content.name)),
       at: "page",
     },
-    children: [head(plan.content.name), ...backParagraphs(plan, style, left, tightness), ...notes],
+    children: [head(plan.content.name), ...backParagraphs(plan, style, left, setting), ...notes],
   };
   const placed = placedPieces([flow], (page) => ({
     page,
@@ -112,7 +126,7 @@ function backParagraphs(
   { content, words }: CardPlan,
   style: PaperStyle,
   left: LeftOver,
-  tightness: number,
+  { tightness, isRunIn }: Setting,
 ): Flow[] {
   const { label, facts } = content;
   const leading = 1.12 + 0.08 * tightness;
@@ -144,8 +158,10 @@ function backParagraphs(
     ...(content.strength === undefined ? [] : [said(sans(content.strength))]),
     ...(content.layers === undefined ? [] : [said(sans(content.layers))]),
     ...(content.rags === undefined ? [] : [said(sans(content.rags.full))]),
-    said(sans(content.poisonCentre)),
-    said(sans(content.deference)),
+    ...(isRunIn
+      ? [`${content.poisonCentre} ${content.deference}`]
+      : [content.poisonCentre, content.deference]
+    ).map((text) => said(sans(text))),
   ];
 }
 
@@ -153,18 +169,19 @@ function backParagraphs(
 function backNotes(
   { content, revision, words }: CardPlan,
   style: PaperStyle,
-  tightness: number,
+  { tightness, isRunIn }: Setting,
 ): readonly ReturnType<typeof wholeParagraph>[] {
   const { cards: text } = words.pages;
   const { label, masstone, tints, drawdownNote, lot, imprint } = content;
   const isAdapted = [masstone, ...tints.map(({ colour }) => colour)].some(
     (colour) => colour?.isAdapted === true,
   );
-  return [
+  const notes = [
     ...(label.basis === undefined ? [] : [label.basis]),
     isAdapted ? `${drawdownNote} ${text.approximateNote}` : drawdownNote,
     [...(lot === undefined ? [] : [lot]), ...imprint, text.revision(revision)].join(" \u00b7 "),
-  ].map((note, i) =>
+  ];
+  return (isRunIn ? [notes.join(" ")] : notes).map((note, i) =>
     wholeParagraph(sans(note), style, {
       sizePt: TEXT_MIN_PT,
       leading: 1.18,

@@ -10,6 +10,7 @@ import { measureText } from "./print-document.ts";
 import { QR_QUIET_MODULES, qrFigure } from "./qr-figure.ts";
 import {
   fittedRuns,
+  naturalWidths,
   setRuns,
   sizesDown,
   type Run,
@@ -34,7 +35,8 @@ interface Attempt {
   readonly tightness: number;
   readonly statements: boolean;
   readonly ragsInWords: boolean;
-  readonly facts: boolean;
+  /** A row each, one behind another, or on the back. */
+  readonly facts: "rows" | "run in" | "overleaf";
   readonly sentence: boolean;
 }
 
@@ -42,7 +44,7 @@ const ROOMY: Attempt = {
   tightness: 1,
   statements: true,
   ragsInWords: true,
-  facts: true,
+  facts: "rows",
   sentence: true,
 };
 const at =
@@ -57,8 +59,9 @@ const TRIES: readonly Attempt[] = [
   ...at(1, 0.93)(ROOMY),
   ...at(1, 0.93)(OVERLEAF),
   ...at(1, 0.93, 0.86, 0.8, 0.74, 0.68, 0.62)(SHORT),
-  ...at(1, 0.9, 0.8)({ ...SHORT, facts: false }),
-  ...at(1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.45)({ ...SHORT, facts: false, sentence: false }),
+  ...at(1, 0.93, 0.86, 0.8, 0.74, 0.68, 0.62, 0.56, 0.5)({ ...SHORT, facts: "run in" }),
+  ...at(1, 0.9, 0.8)({ ...SHORT, facts: "overleaf" }),
+  ...at(1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.45)({ ...SHORT, facts: "overleaf", sentence: false }),
 ];
 
 /** Point sizes of a card of 90 x 55. */
@@ -81,7 +84,7 @@ export function cardFront(plan: CardPlan, geometry: CardGeometry): Front {
       elements: [...column.head, ...cardPanel(plan, geometry), ...column.rest],
       left: {
         statements: !attempt.statements,
-        facts: !attempt.facts,
+        facts: attempt.facts === "overleaf",
         sentence: !attempt.sentence,
       },
     };
@@ -188,7 +191,16 @@ function headPieces(
     setPiece(name, { tag: "H2" }),
     setPiece(madeOf, { beforeMm: 0.9 * tightness }),
     ...(sentence ? [setPiece(said, { beforeMm: 1.3 * scale })] : []),
-    ...(facts ? [factRows(content.facts, pt(TEXT_PT), widthMm, 1.5 * scale)] : []),
+    ...(facts === "overleaf"
+      ? []
+      : [
+          (facts === "rows" ? factRows : factsRunIn)(
+            content.facts,
+            pt(TEXT_PT),
+            widthMm,
+            1.5 * scale,
+          ),
+        ]),
   ];
 }
 
@@ -217,6 +229,21 @@ function factRows(
     return row;
   });
   return { kind: "piece", heightMm: y, beforeMm, content: { tag: "L", children } };
+}
+
+/** The same one behind another, of a front that is low and wide. */
+function factsRunIn(
+  facts: CardPlan["content"]["facts"],
+  sizePt: number,
+  widthMm: number,
+  beforeMm: number,
+): Piece {
+  const runs = CARD_FACTS.flatMap((name, i): Run[] => [
+    ...(i === 0 ? [] : sans("\u00a0\u00b7 ")),
+    unparted({ text: `${facts[name].name} `, face: "sans", ink: GREY }),
+    ...sans(facts[name].text),
+  ]);
+  return setPiece(setRuns(runs, { widthMm, sizePt, leading: 1.2 }), { beforeMm });
 }
 
 /** Label, prices and rags, from the bottom up. */
@@ -267,22 +294,27 @@ function footPieces(
   ];
 }
 
+function unparted(run: Run): Run {
+  return { ...run, text: run.text.replaceAll(" ", "\u00a0") };
+}
+
 /** Prices with their sizes in a line each, or in two at most, as large as that allows. */
 function priceRuns(sizes: CardPlan["content"]["sizes"], mostPt: number, widthMm: number): SetRuns {
   const setIn = (sizePt: number): SetRuns => {
     const small = Math.max(0.52, TEXT_MIN_PT / sizePt);
-    const runs = sizes.flatMap(({ text, size = "", price, unitPrice }, i): Run[] => [
-      ...(i === 0 ? [] : sans("  ")),
-      ...(price === undefined
-        ? [{ text, face: "sans", scale: small } as const]
-        : [
-            { text: price.replaceAll(" ", "\u00a0"), face: "sans bold" } as const,
-            { text: `\u00a0\u00a0${size}`, face: "sans", ink: GREY, scale: small } as const,
-            ...(unitPrice === undefined
-              ? []
-              : [{ text: ` (${unitPrice})`, face: "sans", ink: GREY, scale: small } as const]),
-          ]),
-    ]);
+    const runs = sizes.flatMap(({ text, size = "", price, unitPrice }, i): Run[] => {
+      const beside = (of: string): Run => ({ text: of, face: "sans", ink: GREY, scale: small });
+      const offer: Run[] =
+        price === undefined
+          ? [{ text, face: "sans", scale: small }]
+          : [
+              { text: price, face: "sans bold" },
+              beside(`\u00a0\u00a0${size}`),
+              ...(unitPrice === undefined ? [] : [beside(` (${unitPrice})`)]),
+            ];
+      const isHeld = naturalWidths(offer, sizePt).greatestMm <= widthMm;
+      return [...(i === 0 ? [] : sans("  ")), ...(isHeld ? offer.map(unparted) : offer)];
+    });
     return setRuns(runs, { widthMm, sizePt, leading: 1.1 });
   };
   const tries = [mostPt, mostPt * 0.8, Math.max(7.5, mostPt * 0.6)].map(setIn);

@@ -209,11 +209,11 @@ function cardLabel({ cautions }: Sheet, words: Words, languages: readonly Langua
           basis:
             cautions.basis === "worked out"
               ? words.pages.cards.basisWorkedOut(
-                  cautions.frame,
+                  words.factWords[cautions.frame] ?? cautions.frame,
                   words.factWords[cautions.edition] ?? cautions.edition,
                 )
               : text.basisStated(
-                  cautions.frame,
+                  words.factWords[cautions.frame] ?? cautions.frame,
                   cautions.maker === undefined ? "" : words.date(cautions.maker.date),
                 ),
         }),

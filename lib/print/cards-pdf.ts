@@ -70,7 +70,7 @@ export function drawCards(
   return { pages, leaves: leaves.length };
 }
 
-/** A face goes as far as its bleed, but not over a fold. */
+/** A face goes as far as its bleed, but not over a fold; a back is on its head above a fold, and on paper that lies. */
 function placement(
   layout: Imposition,
   { widthMm, heightMm, twoSided }: CardSize,
@@ -84,7 +84,7 @@ function placement(
     right: widthMm + BLEED_MM,
     bottom: heightMm + BLEED_MM,
   };
-  return face === "back" && !twoSided
+  return face === "back" && (!twoSided || layout.isLying)
     ? { xMm: xMm + widthMm, yMm: yMm + heightMm, turned: true, clipMm }
     : { xMm, yMm, clipMm };
 }

@@ -9,6 +9,8 @@ export const PAPER_MARGIN_MM = 8;
 /** Where cards of a size lie on a sheet of paper. */
 export interface Imposition {
   readonly paperMm: { readonly width: number; readonly height: number };
+  /** Whether the paper lies: then its long edge is above, and a back stands on its head there, so that a card turned sideways is read. */
+  readonly isLying: boolean;
   readonly columns: number;
   readonly rows: number;
   readonly perSheet: number;
@@ -23,30 +25,27 @@ export interface Imposition {
 }
 
 /**
- * As many as the paper holds, in its middle, so that backs turned on the long edge
- * fall on their fronts. Folded cards take two heights: the back above, head down.
- * @param mayLie what has no back may have the paper lying, where it holds none upright.
+ * As many as the paper holds, upright or, where it holds more of them so, lying; in its middle,
+ * so that backs turned on the long edge fall on their fronts. Folded cards take two heights: the
+ * back above, head down.
  * @throws RangeError when the paper does not hold one.
  */
-export function imposition(
-  {
-    name,
-    widthMm,
-    heightMm,
-    paper,
-    twoSided,
-  }: Pick<CardSize, "name" | "widthMm" | "heightMm" | "paper" | "twoSided">,
-  mayLie = false,
-): Imposition {
+export function imposition({
+  name,
+  widthMm,
+  heightMm,
+  paper,
+  twoSided,
+}: Pick<CardSize, "name" | "widthMm" | "heightMm" | "paper" | "twoSided">): Imposition {
   const tall = twoSided ? heightMm : 2 * heightMm;
   const upright = PAPER_SIZES[paper];
   const lying = { widthMm: upright.heightMm, heightMm: upright.widthMm };
-  const standing = held(upright, widthMm, tall);
-  const sheet = mayLie && standing.columns * standing.rows < 1 ? lying : upright;
+  const isLying = heldCount(lying, widthMm, tall) > heldCount(upright, widthMm, tall);
+  const sheet = isLying ? lying : upright;
   const { columns, rows } = held(sheet, widthMm, tall);
-  if (!(columns * rows >= 1))
+  if (heldCount(sheet, widthMm, tall) < 1)
     throw new RangeError(
-      `${name} is ${widthMm} x ${tall} mm, and ${paper} holds no such size within its margins of ${PAPER_MARGIN_MM} mm${mayLie ? ", upright or lying" : ""}`,
+      `${name} is ${widthMm} x ${tall} mm, and ${paper} holds no such size within its margins of ${PAPER_MARGIN_MM} mm, upright or lying`,
     );
   const left = (sheet.widthMm - columns * widthMm - (columns - 1) * GUTTER_MM) / 2;
   const top = (sheet.heightMm - rows * tall - (rows - 1) * GUTTER_MM) / 2;
@@ -54,6 +53,7 @@ export function imposition(
   const ys = Array.from({ length: rows }, (_, i) => top + i * (tall + GUTTER_MM));
   return {
     paperMm: { width: sheet.widthMm, height: sheet.heightMm },
+    isLying,
     columns,
     rows,
     perSheet: columns * rows,
@@ -62,9 +62,10 @@ export function imposition(
       const row = Math.floor(index / columns);
       const y = ys[row] ?? top;
       if (side === "front") return { xMm: xs[column] ?? left, yMm: twoSided ? y : y + heightMm };
-      return twoSided
-        ? { xMm: xs[columns - 1 - column] ?? left, yMm: y }
-        : { xMm: xs[column] ?? left, yMm: y };
+      if (!twoSided) return { xMm: xs[column] ?? left, yMm: y };
+      return isLying
+        ? { xMm: xs[column] ?? left, yMm: ys[rows - 1 - row] ?? top }
+        : { xMm: xs[columns - 1 - column] ?? left, yMm: y };
     },
     cuts: { x: xs.flatMap((x) => [x, x + widthMm]), y: ys.flatMap((y) => [y, y + tall]) },
     folds: twoSided ? [] : ys.map((y) => y + heightMm),
@@ -77,10 +78,7 @@ export function imposesOn(paper: CardSize["paper"], widthMm: number, heightMm: n
   return [
     { widthMm: across, heightMm: down },
     { widthMm: down, heightMm: across },
-  ].some((sheet) => {
-    const { columns, rows } = held(sheet, widthMm, heightMm);
-    return columns * rows >= 1;
-  });
+  ].some((sheet) => heldCount(sheet, widthMm, heightMm) >= 1);
 }
 
 /** The longest that a sheet of paper bears within its margins [mm]. */
@@ -90,6 +88,16 @@ export function longestOn(paper: CardSize["paper"]): number {
 }
 
 /** How many of a size paper holds within its margins. */
+function heldCount(
+  sheet: { readonly widthMm: number; readonly heightMm: number },
+  widthMm: number,
+  heightMm: number,
+): number {
+  const { columns, rows } = held(sheet, widthMm, heightMm);
+  return columns > 0 && rows > 0 ? columns * rows : 0;
+}
+
+/** In columns and rows. */
 function held(
   sheet: { readonly widthMm: number; readonly heightMm: number },
   widthMm: number,

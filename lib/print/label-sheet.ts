@@ -27,7 +27,7 @@ export function labelSheet(size: PackageSize): LabelSheet {
   const { widthMm: width, heightMm: height } = PAPER_SIZES[paper];
   const paperMm = { width, height };
   if (sheet === undefined) {
-    const laid = imposition({ name, widthMm, heightMm, paper, twoSided: true }, true);
+    const laid = imposition({ name, widthMm, heightMm, paper, twoSided: true });
     const { perSheet, place, cuts } = laid;
     return {
       paperMm: laid.paperMm,

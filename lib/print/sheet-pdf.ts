@@ -148,12 +148,11 @@ function drawFoot(
     ink: { grey: 0.6 },
   } as const;
   drawMarks(document, [rule], place);
-  lines.forEach((text, i) => {
-    drawMarks(
-      document,
-      setRuns(quiet(text), { widthMm: widthMm - 20, ...LOOK }).marks,
-      footPlace(paper, i).place,
-    );
-  });
-  if (pageText !== undefined) drawNumber(document, paper, lines.length - 1, pageText);
+  let below = 0;
+  for (const text of lines) {
+    const set = setRuns(quiet(text), { widthMm: widthMm - 20, ...LOOK });
+    drawMarks(document, set.marks, footPlace(paper, below).place);
+    below += set.lines.length;
+  }
+  if (pageText !== undefined) drawNumber(document, paper, below - 1, pageText);
 }

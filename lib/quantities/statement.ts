@@ -45,6 +45,26 @@ export type StatementOf<R extends string, V extends object> = R extends string
 /** Asked of the facts that it goes by, what it says of them: nothing, one statement or several. */
 export type Rule<Facts> = (facts: Facts) => readonly Statement[] | Statement | undefined;
 
+/** When a rule is said: facts at its limits, and facts just beyond them. What they leave out is not known of the paint. */
+export interface WhenSaid<Facts> {
+  readonly said: readonly Partial<Facts>[];
+  readonly unsaid: readonly Partial<Facts>[];
+}
+export interface WithCases {
+  readonly cases: Readonly<Record<string, WhenSaid<object>>>;
+}
+
+/**
+ * A rule of a list with its cases, by the key of each statement that it makes: a test of its science in
+ * `test/present/` holds when it is said, and its sentence in every language.
+ */
+export function withCases<Facts extends object, Said extends ReturnType<Rule<Facts>>>(
+  rule: (facts: Facts) => Said,
+  cases: { readonly [R in (EachOf<Said> & Statement)["rule"]]: WhenSaid<Facts> },
+): ((facts: Facts) => Said) & WithCases {
+  return Object.assign((facts: Facts) => rule(facts), { cases });
+}
+
 type EachOf<Said> = Said extends readonly (infer S)[] ? S : Exclude<Said, undefined>;
 /** A rule whose key is any string would swallow the union: in its place a kind that no table words, which says what is wanted. */
 type Keyed<S> = S extends { readonly rule: infer Key }

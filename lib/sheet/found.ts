@@ -22,7 +22,21 @@ import {
 export type Amounts<K extends string> = Readonly<Record<K, Figure<Quantity>>>;
 
 /** A declared part with how it is found: from what its section is handed, and from the other parts of the section. */
-export type Found<D extends Declared, C> = D & { readonly found: (from: C) => unknown };
+export type Found<D extends Declared, C> = D & {
+  readonly found: (from: C) => unknown;
+  readonly byHand?: ByHand;
+};
+
+/**
+ * The figure on a sheet of the demonstration, as its records say it or as it is worked from them, to the
+ * last digit that is written here; two ends of an estimate. `test/sheet/by-hand.test.ts` holds it.
+ * @example ["lamp-black.oil.pigmentMassFraction", "100 / (100 + 99 + 0.396)", 0.501515]
+ */
+export type ByHand = readonly [
+  fact: `${string}.${string}`,
+  worked: string,
+  value: number | readonly [number, number] | string,
+];
 
 /** An optional part may be found missing. */
 type MayBe<D extends Declared> =
@@ -32,8 +46,12 @@ type MayBe<D extends Declared> =
  * A part found from whatever `how` asks for: records, tables, figures of other sections, and figures of
  * its own section by their keys. It is made from the figures and records that `how` hands on.
  */
-export function found<D extends Declared, C>(part: D, how: (from: C) => MayBe<D>): Found<D, C> {
-  return { ...part, found: how };
+export function found<D extends Declared, C>(
+  part: D,
+  how: (from: C) => MayBe<D>,
+  byHand?: ByHand,
+): Found<D, C> {
+  return { ...part, found: how, ...(byHand !== undefined && { byHand }) };
 }
 
 /** A declared figure that follows from the values of others. */
@@ -52,7 +70,10 @@ export type Example<From extends string, V> = readonly [
 /** How it follows; its unit is that of its declaration. */
 type Way = Omit<Method, "unit">;
 /** The same, named by what its section is handed. */
-type WayOf<C> = Omit<Way, "name"> & { readonly name: string | ((from: C) => string) };
+type WayOf<C> = Omit<Way, "name"> & {
+  readonly name: string | ((from: C) => string);
+  readonly byHand?: ByHand;
+};
 
 /**
  * A number that follows from figures of its own section, declared with how.
@@ -72,7 +93,12 @@ export function following<D extends Declared<Figure<Quantity>>, const From exten
 export function derived<D extends Declared<Figure<Quantity>>, C, I extends Inputs>(
   part: D,
   inputs: (from: C) => I,
-  { example, name, ...way }: WayOf<C> & { readonly example?: Example<keyof I & string, number> },
+  {
+    example,
+    byHand,
+    name,
+    ...way
+  }: WayOf<C> & { readonly example?: Example<keyof I & string, number> },
   compute: (values: Values<I>, from: C) => number,
 ): Following<D, C> {
   const { unit } = figureForm(part);
@@ -84,7 +110,8 @@ export function derived<D extends Declared<Figure<Quantity>>, C, I extends Input
     );
   return {
     ...part,
-    ...(example === undefined ? {} : { example }),
+    ...(example !== undefined && { example }),
+    ...(byHand !== undefined && { byHand }),
     follows,
     found: (from) => follows(inputs(from), from),
   };
@@ -138,7 +165,11 @@ function chosen<From extends string>(
 
 /** {@link found} and {@link derived} of a section whose parts are all found from the same. */
 export interface FoundFrom<C> {
-  readonly found: <D extends Declared>(part: D, how: (from: C) => MayBe<D>) => Found<D, C>;
+  readonly found: <D extends Declared>(
+    part: D,
+    how: (from: C) => MayBe<D>,
+    byHand?: ByHand,
+  ) => Found<D, C>;
   readonly derived: <D extends Declared<Figure<Quantity>>, I extends Inputs>(
     part: D,
     inputs: (from: C) => I,

@@ -7,6 +7,7 @@ import type { Dispersion } from "../formulation/dispersion.ts";
 import type { Finish } from "../formulation/finish.ts";
 import type { OilAbsorptionMethod } from "../formulation/oil-absorption-method.ts";
 import type { OilIndexClass } from "../formulation/oil-index-class.ts";
+import type { HazardFrame } from "../hazard/classify/frame.ts";
 import type { SignalWord } from "../hazard/classify/hazard-class.ts";
 import type { SubstanceName } from "../hazard/classify/substance.ts";
 import type { Metal } from "../hazard/studio/metal-content.ts";
@@ -31,6 +32,12 @@ export const HUES: Readonly<Record<HueWord, InOthers>> = {
   blue: { de: "blau", fr: "bleu", es: "azul" },
   violet: { de: "violett", fr: "violet", es: "violeta" },
   purple: { de: "purpurn", fr: "pourpre", es: "púrpura" },
+};
+
+/** What label elements are worked out by. */
+export const FRAMES: Readonly<Record<HazardFrame, InOthers>> = {
+  "EU CLP": { de: "EU CLP", fr: "CLP (UE)", es: "CLP (UE)" },
+  "UN GHS": { de: "UN GHS", fr: "SGH (ONU)", es: "SGA (ONU)" },
 };
 
 /** As a direction: German names it alone, after its "zu" or "nach". */

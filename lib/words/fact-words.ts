@@ -5,6 +5,7 @@ import {
   DRYING_CLASSES,
   EXPECTED,
   FINISHES,
+  FRAMES,
   HUES,
   METALS,
   OIL_CLASSES,
@@ -15,12 +16,13 @@ import {
 import { textsIn, type InEach, type InOthers } from "./in-each.ts";
 import type { Words } from "./words.ts";
 
-/** Words that a sheet holds as they stand: oils, ways of grinding, metals, grounds of the lightfastness, rules by their names, editions of a frame. */
+/** Words that a sheet holds as they stand: oils, ways of grinding, metals, grounds of the lightfastness, rules by their names, frames of a label and their editions. */
 const FACTS: Readonly<Record<string, InOthers>> = {
   ...OILS,
   ...DISPERSIONS,
   ...METALS,
   ...SIGNAL_WORDS,
+  ...FRAMES,
   "harmed-by-light": {
     de: "verblasst im Licht",
     fr: "passe à la lumière",

@@ -1,4 +1,5 @@
 import type { Language } from "../quantities/languages.ts";
+import { UNITS_OF_FIGURES } from "./figures/all-figures.ts";
 import { textsIn, type InEach } from "./in-each.ts";
 import type { Words } from "./words.ts";
 
@@ -15,14 +16,10 @@ const UNITS: Readonly<Record<string, string>> = {
   degC: "\u00b0C",
 };
 
+/** Of several figures; of one alone it stands in its row of `figures/`. */
 const UNIT_WORDS: Readonly<Record<string, InEach>> = {
+  ...UNITS_OF_FIGURES,
   d: { en: "days", de: "Tage", fr: "jours", es: "días" },
-  GU: {
-    en: "gloss units",
-    de: "Glanzeinheiten",
-    fr: "unités de brillance",
-    es: "unidades de brillo",
-  },
 };
 
 /** Units that read otherwise after a single one. */

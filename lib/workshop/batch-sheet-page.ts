@@ -141,9 +141,7 @@ export function batchSheetPage(
     ...head,
     sheet: {
       ...(lot === undefined && { reckoner: reckonerOf(matter, wanted, places, words) }),
-      print: text.print,
-      caption: text.caption,
-      columns: [text.columns.what, text.columns.planned, text.columns.weighed],
+      words: text,
       rows: planRows(plan, matter, text.rows, grams),
       comesOut:
         plan.yieldMl === undefined
@@ -177,13 +175,11 @@ export function batchSheetPage(
             text.fill(words.numbers.plain(ml), words.numbers.decimal(reallyMl, 1)),
           ),
         ...packedRemarks(worded, context, places, lot),
-        text.step(String(matter.stepG)),
+        text.step(words.numbers.plain(matter.stepG)),
       ],
-      orderHeading: text.order.heading,
       order: steps,
       cautionsHeading: text.cautions,
       cautions: [...mullingCautions(page), words.pages.ragLine, text.defer],
-      fieldsHeading: text.fields.heading,
       fields: [
         { name: text.fields.lot, ...(lot !== undefined && { value: lot.record.number }) },
         { name: text.fields.name },
@@ -219,8 +215,6 @@ function reckonerOf(
       mark: words.numbers.mark,
       texts: { comesOut: text.comesOut("{from}", "{to}") },
     }),
-    wanted: text.wanted,
-    amount: text.amount,
     amountValue: String("pigmentG" in wanted ? wanted.pigmentG : wanted.tubes),
     units: [
       { value: "pigmentG", text: text.units.pigmentG },
@@ -229,7 +223,6 @@ function reckonerOf(
         text: text.units.tubes(words.numbers.plain(ml)),
       })),
     ],
-    fault: text.fault,
   };
 }
 

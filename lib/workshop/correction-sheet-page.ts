@@ -50,9 +50,7 @@ export function correctionSheetPage(
     ...workshopHead(context, own.heading(number), own.description(number)),
     back: { text: text.backToLot(number), href: `${root}${lotAddress(lot.slug)}` },
     sheet: {
-      print: text.print,
-      caption: text.caption,
-      columns: [text.columns.what, text.columns.planned, text.columns.weighed],
+      words: text,
       rows: rows.map(([name, massG]) => ({ name, planned: grams(massG) })),
       comesOut: own.predicted(
         words.numbers.decimal(predicted.masstoneDeltaE00, 2),
@@ -62,9 +60,8 @@ export function correctionSheetPage(
       remarks: [
         yieldG === undefined ? own.ofWeighed(grams(lotG)) : own.ofYield(grams(lotG)),
         own.dose(words.numbers.decimal(gramsPer100g, 1), candidate.name),
-        text.step(String(stepG)),
+        text.step(words.numbers.plain(stepG)),
       ],
-      orderHeading: text.order.heading,
       order: own.order,
       cautionsHeading: own.cautions,
       cautions: given([
@@ -76,7 +73,6 @@ export function correctionSheetPage(
         words.pages.ragLine,
         text.defer,
       ]),
-      fieldsHeading: text.fields.heading,
       fields: [
         { name: text.fields.lot },
         { name: text.fields.name },

@@ -61,7 +61,7 @@ function maskText(slugs: readonly string[], records: Records, words: Words): str
   });
   const text = words.pages.nextSteps;
   if (grave.length === 0) return "";
-  return `; ${grave.length === slugs.length ? text.mask : text.maskFor(words.listed(grave))}`;
+  return `${words.semicolon}${grave.length === slugs.length ? text.mask : text.maskFor(words.listed(grave))}`;
 }
 
 function nameOf(kind: StepGroup["kind"], slug: string, records: Records): string {

@@ -177,7 +177,9 @@ function seriesBlocks(
       dayLabel: text.day,
       idPrefix: `trial-${slug}${suffix}`,
       title: sentence,
-      description: points.map(({ day, value }) => `${day}: ${value}`).join("; "),
+      description: points
+        .map(({ day, value }) => `${day}${words.colon}${value}`)
+        .join(words.semicolon),
       width,
     });
   const table = tableView({

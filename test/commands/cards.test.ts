@@ -78,9 +78,10 @@ describe("cards of a workshop", () => {
       "1 card in strip on 1 page of Letter, to fold: some.pdf\n",
     ]);
     const { pages } = await readPdf(readFileSync(file("some.pdf")));
+    // Folded strips of 110 x 76 mm: four of them where it lies, three upright.
     expect(
       pages.map(({ widthPt, heightPt }) => [Math.round(widthPt), Math.round(heightPt)]),
-    ).toEqual([[612, 792]]);
+    ).toEqual([[792, 612]]);
   });
 
   test.each([

@@ -297,16 +297,6 @@ describe("filmHealthRulings", () => {
     expect(wrinkles(0.92, "gloss")).toBe(true);
     expect(wrinkles(0.92, "semi-gloss")).toBe(false);
   });
-  /** As fat as a paint is called fat: what is fat wrinkles. */
-  test("an oil-rich paint wrinkles when thick", () => {
-    expect(rules(health({ ...film, oilVolumeFraction: 0.68 }))).toEqual([
-      "oil-rich-wrinkles-when-thick",
-    ]);
-    expect(health({ ...film, oilVolumeFraction: 0.679 })).toEqual([]);
-    expect(rules(health({ ...film, oilVolumeFraction: [0.5, 0.7] }))).toEqual([
-      "oil-rich-wrinkles-when-thick",
-    ]);
-  });
   test("each with a standing and a source, names the pigment", () => {
     const all = health({
       pigments: [

@@ -5,7 +5,12 @@ import { daysOfParts } from "../../lib/drying/days-of-parts.ts";
 import { noteStatements, THROUGH_DRY } from "../../lib/drying/drying-notes.ts";
 import { dryingTrialRuling, trialContradiction } from "../../lib/drying/drying-trial.ts";
 import { fatnessRuling } from "../../lib/drying/oil-richness.ts";
-import { FILM_HEALTH, type DryingFacts } from "../../lib/drying/drying-rules.ts";
+import {
+  DRYING_REASONS,
+  FILM_HEALTH,
+  LAYERING_REASONS,
+  type DryingFacts,
+} from "../../lib/drying/drying-rules.ts";
 import { said, type SaidBy } from "../../lib/quantities/statement.ts";
 import { groundStatements } from "../../lib/drying/layering-advice.ts";
 import { keptPaintStatements } from "../../lib/drying/kept-in-the-tube.ts";
@@ -15,7 +20,7 @@ import type { DryingStatement } from "../../lib/drying/statements.ts";
 import { wetFilmStatements, type WetFilm } from "../../lib/drying/wet-film.ts";
 import { DRYING_RULINGS } from "../../lib/words/rulings/drying.ts";
 import { chemistryOf, dryingFacts, KNOWN } from "../support/known.ts";
-import { holdSentences, type Stated } from "./statements-held.ts";
+import { casesOf, holdSentences, type Stated } from "./statements-held.ts";
 
 function reasons(question: DryingQuestion): DryingStatement[] {
   const estimate = dryingEstimate(question, KNOWN.tables);
@@ -59,6 +64,9 @@ const umber = dryingEstimate(
 );
 
 const statements: Stated<DryingStatement>[] = [
+  ...[DRYING_REASONS, LAYERING_REASONS, FILM_HEALTH].flatMap((rules) =>
+    casesOf<DryingFacts, DryingStatement>(rules, dryingFacts),
+  ),
   dryingClassRuling(4).reason,
   dryingClassRuling([4, 9]).reason,
   ...reasons({ pigments: [], oils: linseed }),

@@ -11,7 +11,12 @@ import { handbookEstimate } from "../../lib/formulation/handbook-estimate.ts";
 import { oilAbsorptionMethodStatement } from "../../lib/formulation/oil-absorption-method.ts";
 import { massAndVolumeRuling } from "../../lib/formulation/oil-by-volume.ts";
 import { oilHeldBack } from "../../lib/formulation/oil-held-back.ts";
-import { solventStatements } from "../../lib/formulation/solvent.ts";
+import {
+  OIL_RULES,
+  PASTE_RULES,
+  type OilFacts,
+  type PasteFacts,
+} from "../../lib/formulation/oil-rules.ts";
 import { oilIndexRuling } from "../../lib/formulation/oil-index-class.ts";
 import {
   estimatedOilAbsorption,
@@ -20,7 +25,7 @@ import {
 } from "../../lib/formulation/working-oil.ts";
 import { FORMULATION_RULINGS } from "../../lib/words/rulings/formulation.ts";
 import type { FormulationStatement } from "../../lib/formulation/statements.ts";
-import { holdSentences, type Stated } from "./statements-held.ts";
+import { casesOf, holdSentences, type Stated } from "./statements-held.ts";
 
 const paint = (oilIndexGPer100g: number, densityGPerCm3: number) => ({
   oilIndexGPer100g,
@@ -30,8 +35,18 @@ const soot = { looseGPerMl: 0.15, tappedGPerMl: 0.3 };
 const byMassAlone = massAndVolumeRuling(paint(75, 1.8), paint(25, 4.7)).statement;
 
 const statements: Stated<FormulationStatement>[] = [
-  ...solventStatements(["Alkyd medium"]),
-  ...solventStatements(["Alkyd medium", "Dammar varnish"]),
+  ...casesOf<OilFacts, FormulationStatement>(OIL_RULES, (known) => ({
+    pigments: [],
+    oilIndexGPer100g: undefined,
+    cpvc: undefined,
+    ...known,
+  })),
+  ...casesOf<PasteFacts, FormulationStatement>(PASTE_RULES, (known) => ({
+    untoldSolvents: [],
+    body: undefined,
+    oilSeparation: undefined,
+    ...known,
+  })),
   ...[16, 34, 61, 97, 144, [22, 40] as const].map((oilIndex) => oilIndexRuling(oilIndex).reason),
   // The limit between medium and high is 70: within 5 % of it an index is of both.
   {

@@ -4,6 +4,7 @@ import { within } from "../../lib/words/phrases.ts";
 import { WORDED } from "../support/worded.ts";
 import { faultsOf } from "../words/said.ts";
 import { forbiddenWords } from "../support/known.ts";
+import type { WithCases } from "../../lib/quantities/statement.ts";
 import type { Substance } from "../../lib/words/words.ts";
 import type { Language } from "../../lib/quantities/languages.ts";
 
@@ -64,6 +65,22 @@ export interface RuleCase<S extends AnyStatement> {
   readonly said: readonly Returned<S>[];
   /** None of these. */
   readonly unsaid: readonly Returned<S>[];
+}
+
+/** The cases that rules of a list have beside them. @param facts a paint of which nothing is known but this. */
+export function casesOf<Facts, S extends AnyStatement>(
+  rules: readonly ((facts: Facts) => Returned<S>)[],
+  facts: (known: Partial<Facts>) => Facts,
+): RuleCase<S>[] {
+  return rules.flatMap((rule) =>
+    Object.entries("cases" in rule ? (rule as unknown as WithCases).cases : {}).map(
+      ([when, { said, unsaid }]) => ({
+        when,
+        said: said.map((known) => rule(facts(known))),
+        unsaid: unsaid.map((known) => rule(facts(known))),
+      }),
+    ),
+  );
 }
 
 /** What a test of sentences lists: what a science returned, or when a rule is said. */

@@ -1,9 +1,15 @@
-import type { Charted, ChartSignal } from "../../lib/lots/chart-signals.ts";
+import {
+  CHART_SIGNALS,
+  type Charted,
+  type ChartFacts,
+  type ChartSignal,
+} from "../../lib/lots/chart-signals.ts";
+import { COMPARISON_NOTES, type Compared } from "../../lib/lots/comparison-notes.ts";
 import { controlChart } from "../../lib/lots/control-chart.ts";
 import { judged, type Criterion } from "../../lib/lots/judgement.ts";
 import type { LotStatement } from "../../lib/lots/statements.ts";
 import { LOT_RULINGS } from "../../lib/words/rulings/lots.ts";
-import { holdSentences, type Stated } from "./statements-held.ts";
+import { casesOf, holdSentences, type Stated } from "./statements-held.ts";
 
 const CRITERIA: readonly Criterion[] = [
   "masstone",
@@ -73,17 +79,21 @@ const statements: Stated<LotStatement>[] = [
     said: signals("lots-far-apart", ONE_APART),
     unsaid: signals("lots-far-apart", [100, 101, 100, 101]),
   },
-  // nist-handbook: six that rise or fall all the way, eight on one side of the mean.
-  {
-    when: "lots-drifting-up",
-    said: signals("lots-drifting-up", [1, 2, 3, 4, 5, 6]),
-    unsaid: signals("lots-drifting-up", [1, 2, 3, 4, 5]),
-  },
-  {
-    when: "lots-drifting-down",
-    said: signals("lots-drifting-down", [6, 5, 4, 3, 2, 1]),
-    unsaid: signals("lots-drifting-down", [5, 4, 3, 2, 1]),
-  },
+  ...casesOf<ChartFacts, LotStatement>(CHART_SIGNALS, (known) => ({
+    of: "strength",
+    values: [],
+    mean: 0,
+    limits: [-Infinity, Infinity],
+    movingRanges: [],
+    movingRangeLimit: Infinity,
+    ...known,
+  })),
+  ...casesOf<Compared, LotStatement>(COMPARISON_NOTES, (known) => ({
+    lot: { letDowns: [] },
+    readings: [],
+    ...known,
+  })),
+  // nist-handbook: eight on one side of the mean.
   {
     when: "lots-all-above",
     said: signals("lots-all-above", level(8, 92)),

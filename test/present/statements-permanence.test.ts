@@ -1,4 +1,9 @@
-import { blueWool, customaryCategory } from "../../lib/permanence/blue-wool.ts";
+import {
+  PERMANENCE_CONTRADICTIONS,
+  PERMANENCE_REASONS,
+  SENSITIVITIES,
+  type PermanenceFacts,
+} from "../../lib/permanence/permanence-rules.ts";
 import { changeSoFarStatements } from "../../lib/permanence/change-so-far.ts";
 import { expectedContradiction } from "../../lib/permanence/expected-contradiction.ts";
 import { greyScaleRuling } from "../../lib/permanence/grey-scale.ts";
@@ -19,7 +24,7 @@ import { statementText } from "../../lib/present/statement-text.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 import { expect, test } from "vitest";
 import { KNOWN, lightOf } from "../support/known.ts";
-import { holdSentences, type RuleCase, type Stated } from "./statements-held.ts";
+import { casesOf, holdSentences, type RuleCase, type Stated } from "./statements-held.ts";
 
 const exposed = (
   deltaEab: number,
@@ -138,7 +143,18 @@ const rulings: Stated<PermanenceStatement>[] = [
   },
   suitabilityRuling("II"),
   suitabilityRuling("III"),
-  customaryCategory(blueWool(7)).reason,
+  ...[PERMANENCE_REASONS, SENSITIVITIES, PERMANENCE_CONTRADICTIONS].flatMap((rules) =>
+    casesOf<PermanenceFacts, PermanenceStatement>(rules, (known) => ({
+      pigments: [],
+      exposures: [],
+      changes: [],
+      ruling: permanenceRuling({ pigments: [], exposures: [] }),
+      byPigments: permanenceRuling({ pigments: [], exposures: [] }),
+      stated: undefined,
+      blueWoolReference: undefined,
+      ...known,
+    })),
+  ),
   ...[0.1, 2.1, 2.6, 20].map((change) => greyScaleRuling(change).reason),
   ...KNOWN.tables.sensitivities.flatMap((row) =>
     sensitivityRulings(

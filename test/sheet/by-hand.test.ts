@@ -7,69 +7,32 @@ import { ends } from "../../lib/quantities/interval.ts";
 import type { Declared } from "../../lib/sheet/declaration.ts";
 import { figureEntry } from "../../lib/sheet/figure-entries.ts";
 import { pathBelow } from "../../lib/sheet/figure-path.ts";
+import type { ByHand } from "../../lib/sheet/found.ts";
 import { SHEET } from "../../lib/sheet/sheet.ts";
 import type { ColourRecord } from "../../lib/records/schema/colour.ts";
 import { RECORDS, sheetOf } from "./demonstration-sheets.ts";
 
-/** What the record says or how it is worked, and the figure to the last digit that is written here; two ends of an estimate. */
-type ByHand = readonly [
-  figure: FigurePath,
-  worked: string,
-  value: number | readonly [number, number] | string,
+/** Of figures that several declarations share a function for, or that are found in the list that they stand in. */
+const BY_HAND: readonly ByHand[] = [
+  ["lamp-black.vehicle.densityGPerCm3", "as recorded", 0.931],
+  ["lamp-black.vehicle.pricePerKg", "as recorded", 14],
+  ["lamp-black.pigments.lamp-black.densityGPerCm3", "as recorded", 1.8],
+  ["lamp-black.pigments.lamp-black.oilAbsorptionGPer100g", "as recorded", 72],
+  ["lamp-black.pigments.lamp-black.bulkDensityLooseGPerMl", "as recorded", 0.16],
+  ["lamp-black.pigments.lamp-black.bulkDensityTappedGPerMl", "as recorded", 0.27],
+  ["lamp-black.pigments.lamp-black.pricePerKg", "as recorded", 38],
+  ["lamp-black.additions.cobalt-zirconium-drier.densityGPerCm3", "as recorded", 0.95],
+  ["lamp-black.additions.cobalt-zirconium-drier.pricePerKg", "as recorded", 31],
+  ["lamp-black.batch.sizes.100-g.oilG", "its oil index", 99],
+  ["lamp-black.batch.sizes.100-g.oilHeldBackG", "a tenth to a fifth of 99", [9.9, 19.8]],
+  ["lamp-black.batch.sizes.100-g.oilAtFirstG", "99 less that", [79.2, 89.1]],
+  ["lamp-black.batch.sizes.100-g.paintG", "100 + 99 + 0.396", 199.396],
+  ["lamp-black.batch.sizes.100-g.paintMl", "199.396 / 1.2155", 164.044],
+  ["lamp-black.fill.fillings.paint.takesMlPer100g", "100 / 1.2155", 82.271],
+  ["lamp-black.drying.trials.0.filmThicknessUm", "as recorded", 75],
+  ["lamp-black.drying.trials.0.temperatureC", "as recorded", 20],
+  ["lamp-black.drying.trials.0.humidityPercent", "as recorded", 55],
 ];
-
-/** basis: derived from the records of the colour, its pigment, its oil and its drier. */
-const BY_HAND: Readonly<Record<string, readonly ByHand[]>> = {
-  "lamp-black": [
-    ["vehicle.densityGPerCm3", "as recorded", 0.931],
-    ["vehicle.pricePerKg", "as recorded", 14],
-    ["pigments.lamp-black.densityGPerCm3", "as recorded", 1.8],
-    ["pigments.lamp-black.oilAbsorptionGPer100g", "as recorded", 72],
-    ["pigments.lamp-black.bulkDensityLooseGPerMl", "as recorded", 0.16],
-    ["pigments.lamp-black.bulkDensityTappedGPerMl", "as recorded", 0.27],
-    ["pigments.lamp-black.particleSizeUm", "as recorded", [0.06, 0.12]],
-    ["pigments.lamp-black.pricePerKg", "as recorded", 38],
-    ["additions.cobalt-zirconium-drier.percentOfOil", "as recorded", 0.4],
-    ["additions.cobalt-zirconium-drier.densityGPerCm3", "as recorded", 0.95],
-    ["additions.cobalt-zirconium-drier.pricePerKg", "as recorded", 31],
-    ["oil.oilIndexGPer100g", "as recorded", 99],
-    ["oil.oilAbsorptionGPer100g", "that of its only pigment", 72],
-    ["oil.pigmentDensityGPerCm3", "that of its only pigment", 1.8],
-    ["oil.pvc", "(100 / 1.8) / (100 / 1.8 + 99 / 0.931)", 0.34316],
-    ["oil.reducedPvc", "0.34316 / 0.41909, its CPVC", 0.8188],
-    ["oil.volumeSolids", "no thinner in it", 1],
-    ["oil.paintDensityGPerCm3", "its two lots weigh 1.215 and 1.216", 1.2155],
-    ["oil.pigmentMassFraction", "100 / (100 + 99 + 0.396), the drier 0.4 % of 99", 0.501515],
-    ["oil.pigmentGPerMl", "1.2155 x 0.501515", 0.60959],
-    ["batch.sizes.100-g.oilG", "its oil index", 99],
-    ["batch.sizes.100-g.oilHeldBackG", "a tenth to a fifth of 99", [9.9, 19.8]],
-    ["batch.sizes.100-g.oilAtFirstG", "99 less that", [79.2, 89.1]],
-    ["batch.sizes.100-g.paintG", "100 + 99 + 0.396", 199.396],
-    ["batch.sizes.100-g.paintMl", "199.396 / 1.2155", 164.044],
-    ["batch.sizes.100-g.cost", "0.1 x 38 + 0.099 x 14 + 0.000396 x 31", 5.198276],
-    ["fill.fillings.paint.holds.40-ml.massG", "40 x 1.2155", 48.62],
-    ["fill.fillings.paint.takesMlPer100g", "100 / 1.2155", 82.271],
-    ["drying.touchDryDays", "its trial", 8],
-    ["drying.throughDryDays", "its trial", 21],
-    ["drying.trials.0.touchDryDays", "as recorded", 8],
-    ["drying.trials.0.throughDryDays", "as recorded", 21],
-    ["drying.trials.0.filmThicknessUm", "as recorded", 75],
-    ["drying.trials.0.temperatureC", "as recorded", 20],
-    ["drying.trials.0.humidityPercent", "as recorded", 55],
-    ["permanence.deltaEab", "its exposure", 0.9],
-    ["permanence.category", "0.9 is less than 4, the end of category I", "I"],
-    ["optics.tintingStrength", "it is the workshop's reference", 1],
-    ["optics.tintingStrengthByVolume", "it is the workshop's reference", 1],
-    ["optics.coverageCm2PerMl", "10 000 / 5.69147, the film that hides", 1757.015],
-  ],
-  "titanium-white": [
-    ["pigments.titanium-dioxide.mineral", "its row of pigments.csv", "rutile or anatase"],
-    ["pigments.titanium-dioxide.introduced", "its row of pigments.csv", 1920],
-  ],
-};
-const WORKED = Object.entries(BY_HAND).flatMap(([colour, figures]) =>
-  figures.map(([figure, worked, value]) => ({ colour, figure, worked, value })),
-);
 
 /** What else holds a figure that is found and has no example: a test that asks for it, or for what it is made of by that name. */
 const HELD_BY: Readonly<Record<string, readonly (readonly [figure: FigurePath, name?: string])[]>> =
@@ -147,6 +110,17 @@ function figuresOf(part: Declared, pattern: string): (readonly [FigurePath, Decl
 }
 const FIGURES = figuresOf(SHEET, "");
 
+/** basis: derived from the records of the colour, its pigment, its oil and its drier. */
+const WORKED = [
+  ...FIGURES.flatMap(([pattern, part]) =>
+    "byHand" in part ? [{ pattern, byHand: part.byHand as ByHand }] : [],
+  ),
+  ...BY_HAND.map((byHand) => ({ pattern: undefined, byHand })),
+].map(({ pattern, byHand: [fact, worked, value] }) => {
+  const [, colour = "", figure = ""] = /^([^.]+)\.(.*)$/.exec(fact) ?? [];
+  return { pattern, colour, figure, worked, value };
+});
+
 /** Declared with how they are found, and neither with an example nor as a key of the record. */
 function foundWithoutExample(): FigurePath[] {
   return FIGURES.flatMap(([pattern, part]) =>
@@ -161,8 +135,9 @@ function tolerance(value: number): number {
 
 describe("a figure is as worked by hand", () => {
   test("some are", () => expect(WORKED.length).toBeGreaterThan(30));
-  test.each(WORKED)("$colour $figure = $worked", ({ colour, figure: path, value }) => {
-    const figure = figureEntry(sheetOf(colour), path)?.figure;
+  test.each(WORKED)("$colour $figure = $worked", ({ pattern, colour, figure: path, value }) => {
+    const { figure, row } = figureEntry(sheetOf(colour), path) ?? {};
+    expect(row?.pattern).toBe(pattern ?? row?.pattern);
     if (figure === undefined || !isKnown(figure)) throw new Error(`${colour} has no ${path}`);
     if (typeof value === "string") return expect(figure.value).toBe(value);
     const found = ends(figure.value as number | readonly [number, number]);
@@ -202,7 +177,7 @@ describe("each figure that is found is held by something", () => {
   const elsewhere = Object.entries(HELD_BY).flatMap(([file, figures]) =>
     figures.map(([figure, name = certain(figure.split(".").at(-1))]) => ({ file, figure, name })),
   );
-  test("by an example of its own, a row worked by hand, or a test that is named here", () => {
+  test("by an example of its own, a value worked by hand, or a test that is named here", () => {
     const held = new Set([...worked, ...elsewhere.map(({ figure }) => figure)]);
     expect(wanting.filter((pattern) => !held.has(pattern))).toEqual([]);
   });

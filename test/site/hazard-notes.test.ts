@@ -227,8 +227,8 @@ test("a workshop that writes in German is told in German, keys of its records as
   expect(told).toEqual([
     "Ein Etikett muss die Anschrift seines Lieferanten nennen, und in workshop.yaml steht keine (address); bis dahin fehlt sie im Etikettentext hazard/supplier-incomplete",
     "Ein Etikett muss die Telefonnummer seines Lieferanten nennen, und in workshop.yaml steht keine (telephone); bis dahin fehlt sie im Etikettentext hazard/supplier-incomplete",
-    "Erde kann eine Siena sein, mit etwa 1 % Mangandioxid, oder eine Umbra, mit 5 bis 20 %: manganeseDioxideFraction angeben, oder earth; bis dahin gilt die Gefahr einer Umbra hazard/earth-not-told",
-    "Die Aufzeichnung schweigt über die Gefahren von spirit: hazards angeben, oder eine leere Liste, wo der Lieferant keine nennt; bis dahin wie ein gefährlicher Stoff behandelt hazard/no-data",
+    "Erde kann eine Siena sein, mit etwa 1\u00a0% Mangandioxid, oder eine Umbra, mit 5 bis 20\u00a0%: manganeseDioxideFraction oder earth angeben; bis dahin gilt die Gefahr einer Umbra hazard/earth-not-told",
+    "Die Aufzeichnung schweigt über die Gefahren (spirit): hazards angeben oder eine leere Liste, wo der Lieferant keine nennt; bis dahin wie ein gefährlicher Stoff behandelt hazard/no-data",
     "Die Bestandteile ergeben zusammen 0,9 und nicht 1; was übrig bleibt, wird wie ein gefährlicher Stoff behandelt hazard/short-of-the-whole",
     expect.stringMatching(/^Der Text auf Deutsch zu „contains“ stammt aus dem Gedächtnis /),
     expect.stringMatching(/^Der Text auf Deutsch zu P501 ist amtlich; /),
@@ -236,10 +236,10 @@ test("a workshop that writes in German is told in German, keys of its records as
     expect.stringMatching(
       / warning Kein Name auf Englisch ist hier bekannt für Erde \(translations\.en\.name von pigments/,
     ),
-    expect.stringMatching(/^Der Name auf Englisch von Mangandioxid stammt aus dem Gedächtnis: /),
+    expect.stringMatching(/^Der Name auf Englisch \(Mangandioxid\) stammt aus dem Gedächtnis: /),
     expect.stringMatching(/^Der Text auf Französisch zu „contains“ stammt /),
     expect.stringMatching(/^Der Text auf Französisch zu P501 ist amtlich; /),
     expect.stringMatching(/ warning Kein Name auf Französisch ist hier bekannt für Erde \(/),
-    expect.stringMatching(/^Der Name auf Französisch von Mangandioxid stammt /),
+    expect.stringMatching(/^Der Name auf Französisch \(Mangandioxid\) stammt /),
   ]);
 });

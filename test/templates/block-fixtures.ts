@@ -14,6 +14,7 @@ import {
   type PictureView,
   asMarkup,
 } from "../../lib/present/views.ts";
+import { WORDS } from "../../lib/words/languages.ts";
 
 const PAGE = { title: "A page – Saltreach Colourworks", description: "An invented page." };
 const MEASURED = { kind: "measured", word: "measured" } as const;
@@ -184,17 +185,11 @@ export function everyBlock({
     {
       kind: "reckoner",
       reckoner: {
-        heading: "Any size",
+        words: WORDS.en.pages.paint.batch.any,
         recipe: `{"pigments":[]}`,
-        amount: "Amount",
-        by: "Of",
         sizes: [{ value: "pigmentG", text: "g of pigment" }],
-        tube: "Tube, ml",
         tubeMl: "40",
-        caption: "This batch",
-        columns: ["What", "Amount"],
         rows: [{ name: "Oil, g", figure: "oilG" }],
-        fault: "Give an amount above 0.",
       },
     },
     {

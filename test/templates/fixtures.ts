@@ -33,6 +33,7 @@ import type {
 } from "../../lib/blocks/page-kinds.ts";
 import type { StandingKind } from "../../lib/quantities/figure.ts";
 import { MIXING_PAGES } from "../../lib/words/in-browser/mixing.ts";
+import { WORDS } from "../../lib/words/languages.ts";
 import { blockPages, PHOTOGRAPH, type FixtureParts } from "./block-fixtures.ts";
 import { cellSwatch, swatch, trail } from "./drawings.ts";
 
@@ -74,28 +75,7 @@ export function site(root: string, current?: string): SiteView {
       kinds: { pigment: "Pigment", answer: "Question", comparison: "Side by side" },
     },
     more: [link("Sources", "sources/"), link("About", "about/")],
-    words: {
-      skip: "Skip to the text",
-      mainNavigation: "Site",
-      parts: "Page",
-      families: "Family",
-      more: "More",
-      onThisPage: "On this page",
-      toContents: "Back to the contents",
-      property: "Property",
-      value: "Value",
-      standing: "Standing",
-      method: "Method and source",
-      source: "Source",
-      standingsHeading: "How each figure is known",
-      termsHeading: "Terms",
-      downloadsHeading: "Data",
-      handlingLink: "Handling in full",
-      orders: "Order",
-      coloursMade: "Colours made from it",
-      languages: "Languages",
-      usedIn: "Used in",
-    },
+    words: WORDS.en.pages.frame,
     demonstration: "Demonstration: this workshop, its colours and its readings are invented.",
     ragLine:
       "Oily rags can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can.",
@@ -436,17 +416,10 @@ export const PIGMENT: PigmentPageView = {
 
 const REPLY: ReplyView = {
   heading: "A reply to send",
-  lead: "Plain text, ready to paste.",
+  words: WORDS.en.pages.answers.reply,
   text: "Thank you for asking.\n\nIt is the white.",
-  textLabel: "Reply",
   rows: 4,
-  copy: "Copy",
-  copied: "Copied.",
-  notCopied: "Not copied.",
   question: "Why?",
-  questionLabel: "What was asked",
-  coloursLabel: "Colours",
-  figuresLabel: "Figures",
   material: `{"thanks":"Thank you for asking."}`,
   colours: [
     { value: "bone-black", text: "Bone black", chosen: true },
@@ -548,23 +521,16 @@ const BATCH_SHEET: BatchSheetView = {
   sheet: {
     reckoner: {
       plan: "{}",
-      wanted: "as",
-      amount: "What is wanted",
       amountValue: "500",
       units: [{ value: "pigmentG", text: "g of pigment" }],
-      fault: "An amount above 0",
     },
-    print: "Print",
-    caption: "What to weigh",
-    columns: ["What", "Planned, g", "Weighed, g"],
+    words: WORDS.en.pages.lots.batchSheet,
     rows: [{ name: "Bone black", figure: "pigment-0", planned: "500.0" }],
     comesOut: "320 to 350 ml come out",
     remarks: ["A tenth is lost."],
-    orderHeading: "Order of work",
     order: ["Oil first, a tenth held back."],
     cautionsHeading: "Cautions",
     cautions: ["Do not breathe the dust."],
-    fieldsHeading: "To fill in",
     fields: [{ name: "Lot", value: "BB-2611" }, { name: "Name" }],
   },
 };
@@ -575,10 +541,7 @@ const COMPARE: CompareView = {
   heading: "Colours side by side",
   lead: ["Any two to four colours."],
   picker: {
-    heading: "Press two or more",
-    fold: "Choose other colours",
-    result: "Side by side",
-    without: "To choose colours here, the page needs its script.",
+    words: WORDS.en.pages.compare.form,
     colours: [
       { slug: "bone-black", name: "Bone Black", colours: [{ hex: "#211f1e" }, { hex: "#77777a" }] },
       { slug: "lamp-black", name: "Lamp Black", colours: [], missing: "not read yet" },

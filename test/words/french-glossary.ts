@@ -59,7 +59,7 @@ const SETTING: Setting = [
   ["a decimal point", /(?<![\d.])\d+\.\d+\s?(?:%|g|ml|µm|jours)/],
   ["a straight quotation mark or apostrophe", /"|(?<!\p{L})(?:[ldjnmcst]|qu)'\p{L}/iu],
   ["a guillemet without its space", /«[^\u202f\u00a0]|[^\u202f\u00a0]»/],
-  ["a word not elided", /(?<!\p{L})[dq](?:e|ue) (?:au|il|elle|on|un)(?!\p{L})/iu],
+  ["a word not elided", /(?<!\p{L})(?:[dlns]e|la|que) (?!Alba)[aeiouàâéèêîôœ]\p{L}/iu],
 ];
 
 /** Where a French text has another word than the glossary's, or is not set as French print is. */

@@ -168,6 +168,7 @@ describe("terms of the trade", () => {
     ["Dit \u00abocre\u00bb.", "a guillemet without its space"],
     ["L'huile de lin.", "a straight quotation mark or apostrophe"],
     ["Un rapport de au moins 0,98.", "a word not elided"],
+    ["Plus bleu que ocre jaune.", "a word not elided"],
   ])("%s is not set as print", (text, fault) => {
     expect(frenchFaults(text)).toContain(`${fault}: ${text}`);
   });

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { SourceKey } from "../../sources/source.ts";
 import { eanFault } from "../ean.ts";
-import { optional } from "./optional.ts";
+import { optional } from "./keys-and-lists.ts";
 import { LEAST_UNCERTAINTY, within, type ReachName } from "./reach.ts";
 import { ROOT_STANDINGS } from "./terms.ts";
 

@@ -1,8 +1,8 @@
 import { z } from "zod";
 import { isoDate, longText, slug, text } from "./amount.ts";
-import { optional } from "./optional.ts";
-import { translations } from "./translations.ts";
+import { optional } from "./keys-and-lists.ts";
 import { FAMILIES, ROOT_STANDINGS, THEMES } from "./terms.ts";
+import { translations } from "./translations.ts";
 
 /** A figure of a sheet: the colour's slug, then the figure's path as in the evidence of its sheet.json. */
 const figurePath = z

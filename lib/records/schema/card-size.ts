@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { slug } from "./amount.ts";
 import { LANGUAGES } from "../../quantities/languages.ts";
-import { optional } from "./optional.ts";
+import { optional } from "./keys-and-lists.ts";
 import { PAPERS } from "./terms.ts";
 
 /** One size of shelf card, as it is cut. */

@@ -11,12 +11,10 @@ import {
   text,
 } from "./amount.ts";
 import { formulaIdentifier, legalBasis, statedLabel } from "./hazard-form.ts";
-import { optional } from "./optional.ts";
+import { listOf, optional } from "./keys-and-lists.ts";
 import { photographs } from "./photograph.ts";
-import { translations } from "./translations.ts";
-import { tolerances } from "./tolerances.ts";
-import { drawdownForms, plainReading, readingForms } from "./reading-form.ts";
 import { within } from "./reach.ts";
+import { drawdownForms, plainReading, readingForms } from "./reading-form.ts";
 import {
   BODIES,
   CATEGORIES,
@@ -27,6 +25,8 @@ import {
   OIL_SEPARATIONS,
   RATIO_KINDS,
 } from "./terms.ts";
+import { tolerances } from "./tolerances.ts";
+import { translations } from "./translations.ts";
 
 const massRatio = z
   .string()
@@ -71,34 +71,27 @@ const exposure = z.strictObject({
 /** The front matter of one paint on sale: content/colours/SLUG.md. The least is a name and its pigments. */
 export const colourSchema = z.strictObject({
   name,
-  pigments: z
-    .array(
-      z.strictObject({
-        pigment: slug,
-        parts: optional(within("parts"), "by mass of dry pigment: of all pigments or of none"),
-        paintParts: optional(
-          within("parts"),
-          "in the place of parts: by mass of paint as weighed from tubes, of all or of none",
-        ),
-        paint: optional(
-          slug,
-          "the colour whose paint was weighed, where several are made of that pigment alone",
-        ),
-      }),
-    )
+  pigments: listOf({
+    pigment: slug,
+    parts: optional(within("parts"), "by mass of dry pigment: of all pigments or of none"),
+    paintParts: optional(
+      within("parts"),
+      "in the place of parts: by mass of paint as weighed from tubes, of all or of none",
+    ),
+    paint: optional(
+      slug,
+      "the colour whose paint was weighed, where several are made of that pigment alone",
+    ),
+  })
     .min(1)
     .max(12),
   family: z.enum(FAMILIES).optional(),
   vehicle: slug.optional(),
   additions: optional(
-    z
-      .array(
-        z.strictObject({
-          vehicle: slug,
-          percentOfOil: within("percentOfOil"),
-        }),
-      )
-      .max(50),
+    listOf({
+      vehicle: slug,
+      percentOfOil: within("percentOfOil"),
+    }).max(50),
     "driers and mediums, by mass on the oil",
   ),
   oilIndexGPer100g: optional(
@@ -125,15 +118,12 @@ export const colourSchema = z.strictObject({
   label: statedLabel.optional(),
   ufi: formulaIdentifier.describe("unique formula identifier, of a label that is worked out"),
   legalBasis: z.array(legalBasis).max(50).optional(),
-  sizes: z
-    .array(
-      z.strictObject({
-        ml: within("ml"),
-        price: within("price").optional(),
-        code: optional(text, "the price group that a label prints in place of a price"),
-        ean: ean.optional(),
-      }),
-    )
+  sizes: listOf({
+    ml: within("ml"),
+    price: within("price").optional(),
+    code: optional(text, "the price group that a label prints in place of a price"),
+    ean: ean.optional(),
+  })
     .max(50)
     .optional(),
   lot: text.optional(),

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { METALS } from "../../hazard/studio/metal-content.ts";
 import { isoDate, shareAmount, sourceKey, text, webAddress } from "./amount.ts";
-import { optional } from "./optional.ts";
+import { listOf, optional } from "./keys-and-lists.ts";
 import { within } from "./reach.ts";
 import { ACUTE_ROUTES, FRAMES, MARKETS, RECORD_METALS, SIGNAL_WORDS } from "./terms.ts";
 
@@ -29,13 +29,11 @@ const hazard = z.union([
     ),
     mFactor: z.number().int().min(1).max(1_000_000).optional(),
     limits: optional(
-      z.array(
-        z.strictObject({
-          hazardClass: text,
-          from: fraction.describe("mass fraction from which the class applies"),
-          statement: statementCode.optional(),
-        }),
-      ),
+      listOf({
+        hazardClass: text,
+        from: fraction.describe("mass fraction from which the class applies"),
+        statement: statementCode.optional(),
+      }),
       "specific concentration limits",
     ),
     sumGroup: optional(text, "substances of one name count together against a limit"),

@@ -1,10 +1,10 @@
 import { z } from "zod";
 import { isoDate, longText, privateKey, slug, text } from "./amount.ts";
 import { tint } from "./colour.ts";
-import { optional } from "./optional.ts";
+import { listOf, optional } from "./keys-and-lists.ts";
 import { photographs } from "./photograph.ts";
-import { plainReading } from "./reading-form.ts";
 import { within } from "./reach.ts";
+import { plainReading } from "./reading-form.ts";
 import { DISPERSIONS } from "./terms.ts";
 
 const LOT_RULINGS = ["recalled", "conceded"] as const;
@@ -24,22 +24,16 @@ export const lotSchema = z.strictObject({
     }),
     "what the workshop ruled of it, whatever its readings say",
   ),
-  pigments: z
-    .array(
-      z.strictObject({
-        pigment: slug,
-        massG,
-        supplierLot: privateKey(text).optional(),
-      }),
-    )
+  pigments: listOf({
+    pigment: slug,
+    massG,
+    supplierLot: privateKey(text).optional(),
+  })
     .min(1)
     .max(12)
     .describe("as weighed"),
   oil: z.strictObject({ vehicle: slug, massG }).optional(),
-  additions: z
-    .array(z.strictObject({ vehicle: slug, massG }))
-    .max(50)
-    .optional(),
+  additions: listOf({ vehicle: slug, massG }).max(50).optional(),
   dispersion: z.enum(DISPERSIONS).optional(),
   passes: optional(z.number().int().min(1).max(100), "over the slab, or through the mill"),
   finenessOfGrindUm: optional(privateKey(within("finenessOfGrindUm")), "ISO 1524"),
@@ -55,18 +49,15 @@ export const lotSchema = z.strictObject({
     "the retained standard, read again beside this lot: it is held against that",
   ),
   yieldG: optional(privateKey(within("massG")), "what came off slab or mill"),
-  tubes: z
-    .array(
-      z.strictObject({
-        ml: within("ml"),
-        count: privateKey(z.number().int().min(0).max(1e6)),
-        massG: optional(privateKey(within("massG")), "of what one holds, mean"),
-        tareG: optional(
-          privateKey(within("massG")),
-          "of an empty one with its cap: what a filled one must weigh is told with it",
-        ),
-      }),
-    )
+  tubes: listOf({
+    ml: within("ml"),
+    count: privateKey(z.number().int().min(0).max(1e6)),
+    massG: optional(privateKey(within("massG")), "of what one holds, mean"),
+    tareG: optional(
+      privateKey(within("massG")),
+      "of an empty one with its cap: what a filled one must weigh is told with it",
+    ),
+  })
     .max(20)
     .optional(),
   photographs: photographs.describe("published with its number and date"),

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { slug } from "./amount.ts";
-import { optional } from "./optional.ts";
+import { optional } from "./keys-and-lists.ts";
 import { within } from "./reach.ts";
 import { LANGUAGES } from "../../quantities/languages.ts";
 import { LABEL_KINDS, LABEL_PRICES, LABEL_SYMBOLS, PAPERS } from "./terms.ts";

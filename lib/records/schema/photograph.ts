@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { isoDate, slug, text } from "./amount.ts";
-import { optional } from "./optional.ts";
+import { listOf, optional } from "./keys-and-lists.ts";
 import { spectralReading } from "./reading-form.ts";
 import { LANGUAGES } from "../../quantities/languages.ts";
 import { PHOTOGRAPHED } from "./terms.ts";
@@ -49,16 +49,12 @@ const knownColours = z.strictObject({
     })
     .optional(),
   swatches: optional(
-    z
-      .array(
-        z.strictObject({
-          at: box,
-          colour: slug.describe("whose masstone, or let-down, was read"),
-          white: slug.optional(),
-          massRatio: text.optional(),
-        }),
-      )
-      .max(60),
+    listOf({
+      at: box,
+      colour: slug.describe("whose masstone, or let-down, was read"),
+      white: slug.optional(),
+      massRatio: text.optional(),
+    }).max(60),
     "drawdowns of the workshop's own that were read, lying beside the paint",
   ),
   bare: optional(z.array(box).max(40), "parts of one bare ground, which show how the light falls"),

@@ -14,7 +14,7 @@ import { SPECIAL_EFFECTS } from "../../optics/special-effect.ts";
 import { BENCH_TEST_USES } from "../../hazard/studio/bench-test.ts";
 import { BROWN_EARTHS } from "../../hazard/studio/manganese-dioxide.ts";
 import { casNumber, hazardRecord } from "./hazard-form.ts";
-import { optional } from "./optional.ts";
+import { listOf, optional } from "./keys-and-lists.ts";
 import { photographs } from "./photograph.ts";
 import { translations } from "./translations.ts";
 import { within } from "./reach.ts";
@@ -95,17 +95,13 @@ export const pigmentSchema = z.strictObject({
   safetyDataSheet: webAddress.optional(),
   supplier: optional(privateKey(text), "kept in the records, not published"),
   supplierLots: optional(
-    z
-      .array(
-        z.strictObject({
-          number: privateKey(text).describe("as supplierLot of a lot names it"),
-          oilAbsorptionGPer100g: privateKey(within("oilAbsorptionGPer100g")).describe(
-            "of this lot alone: batch sheets of lots that it goes into go by it",
-          ),
-          date: privateKey(isoDate).optional(),
-        }),
-      )
-      .max(100),
+    listOf({
+      number: privateKey(text).describe("as supplierLot of a lot names it"),
+      oilAbsorptionGPer100g: privateKey(within("oilAbsorptionGPer100g")).describe(
+        "of this lot alone: batch sheets of lots that it goes into go by it",
+      ),
+      date: privateKey(isoDate).optional(),
+    }).max(100),
     "deliveries that were rubbed out by themselves",
   ),
   photographs,

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { isoDate, text } from "./amount.ts";
-import { optional } from "./optional.ts";
+import { optional } from "./keys-and-lists.ts";
 import { LEAST_UNCERTAINTY } from "./reach.ts";
 import { GEOMETRIES, ILLUMINANTS, SCALES } from "./terms.ts";
 

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { optional } from "./optional.ts";
+import { optional } from "./keys-and-lists.ts";
 import { within } from "./reach.ts";
 
 const difference = z.number().min(0.05).max(20).optional();

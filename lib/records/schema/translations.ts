@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { LANGUAGES } from "../../quantities/languages.ts";
-import { optional } from "./optional.ts";
+import { optional } from "./keys-and-lists.ts";
 
 /** What of a record is told in other languages: `translations: { de: { name: ... } }`. What is left out stays in the record's own language. */
 export function translations<S extends z.ZodRawShape>(texts: S) {

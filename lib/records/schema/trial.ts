@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { isoDate, longText, privateKey, slug, text } from "./amount.ts";
-import { optional } from "./optional.ts";
+import { listOf, optional } from "./keys-and-lists.ts";
 import { within } from "./reach.ts";
 import { FORMS, TOUCHES } from "./terms.ts";
 
@@ -20,8 +20,7 @@ export const trialSchema = z.union([
     form: z.enum(FORMS),
     standard: text,
     exposure: text,
-    readings: z
-      .array(z.strictObject({ date: isoDate, deltaEab: within("deltaEab").max(100) }))
+    readings: listOf({ date: isoDate, deltaEab: within("deltaEab").max(100) })
       .max(400)
       .describe("Delta-E*ab from the half that was kept dark"),
   }),

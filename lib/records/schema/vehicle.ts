@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { amountOf, isoDate, longText, name, privateKey, webAddress } from "./amount.ts";
 import { casNumber, hazardRecord } from "./hazard-form.ts";
-import { optional } from "./optional.ts";
+import { optional } from "./keys-and-lists.ts";
 import { within } from "./reach.ts";
 import { translations } from "./translations.ts";
 import { OILS } from "../../drying/oils.ts";

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { isoDate, longText, name, slug, text, webAddress } from "./amount.ts";
 import { cardSize } from "./card-size.ts";
-import { eachOnce, optional } from "./optional.ts";
+import { eachOnce, listOf, optional } from "./keys-and-lists.ts";
 import { packageLabel } from "./package-label.ts";
 import { LANGUAGES } from "../../quantities/languages.ts";
 import {
@@ -65,16 +65,12 @@ export const workshopSchema = z.strictObject({
     "whom to tell of a weakness of the site: makes security.txt",
   ),
   former: optional(
-    z
-      .array(
-        z.strictObject({
-          address: pageAddress.describe("below the site's folder, such as colours/ivory-black/"),
-          name: text,
-          replacedBy: optional(pageAddress, "the address of a page of today"),
-          date: optional(isoDate, "the day from which on it was gone"),
-        }),
-      )
-      .max(2000),
+    listOf({
+      address: pageAddress.describe("below the site's folder, such as colours/ivory-black/"),
+      name: text,
+      replacedBy: optional(pageAddress, "the address of a page of today"),
+      date: optional(isoDate, "the day from which on it was gone"),
+    }).max(2000),
     "pages that the site had, each of which goes on saying what took its place",
   ),
   contact: text.optional(),

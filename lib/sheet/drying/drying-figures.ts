@@ -96,17 +96,23 @@ const drying = foundFrom<
 /** Days, class and reasons of drying, and what follows for layers and film. */
 export const DRYING = d.section({
   class: d.listed(CLASS),
-  touchDryDays: drying.found(d.listed(d.days("touchDryDays")), ({ decides, expectedDays }) =>
-    decides === undefined ? expectedDays : takenFrom(decides.touchDryDays),
+  touchDryDays: drying.found(
+    d.listed(d.days("touchDryDays")),
+    ({ decides, expectedDays }) =>
+      decides === undefined ? expectedDays : takenFrom(decides.touchDryDays),
+    ["lamp-black.drying.touchDryDays", "its trial", 8],
   ),
-  throughDryDays: drying.found(d.listed(d.days("throughDryDays")), ({ colour, decides }) =>
-    decides?.throughDryDays === undefined
-      ? notStated(
-          "no trial to through dry",
-          [`colours.${colour.slug}.dryingTrials`],
-          colourRecord(colour, "dryingTrials"),
-        )
-      : takenFrom(decides.throughDryDays),
+  throughDryDays: drying.found(
+    d.listed(d.days("throughDryDays")),
+    ({ colour, decides }) =>
+      decides?.throughDryDays === undefined
+        ? notStated(
+            "no trial to through dry",
+            [`colours.${colour.slug}.dryingTrials`],
+            colourRecord(colour, "dryingTrials"),
+          )
+        : takenFrom(decides.throughDryDays),
+    ["lamp-black.drying.throughDryDays", "its trial", 21],
   ),
   standing: drying.found(STANDING_OR_NONE, ({ touchDryDays }) => touchDryDays.standing),
   /** What the rules expect, beside a trial too. */

@@ -37,13 +37,16 @@ export const TRIAL = d.section({
   tintedWith: d.optional(d.NAMED),
   method: found(d.optional(d.text), ({ record }: TrialOfRecord) => record.method),
   date: found(d.optional(d.text), ({ record }: TrialOfRecord) => record.date),
-  touchDryDays: found(d.days("touchDryDays"), ({ record, read }: TrialOfRecord) =>
-    asDays(record.touchDryDays, read),
+  touchDryDays: found(
+    d.days("touchDryDays"),
+    ({ record, read }: TrialOfRecord) => asDays(record.touchDryDays, read),
+    ["lamp-black.drying.trials.0.touchDryDays", "as recorded", 8],
   ),
   throughDryDays: found(
     d.optional(d.days("throughDryDays")),
     ({ record: { throughDryDays: amount }, read }: TrialOfRecord) =>
       amount === undefined ? undefined : asDays(amount, read),
+    ["lamp-black.drying.trials.0.throughDryDays", "as recorded", 21],
   ),
   filmThicknessUm: condition(
     d.optional(d.quantity({ unit: "um", kind: "significant", digits: 3, word: "filmThickness" })),

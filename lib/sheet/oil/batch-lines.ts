@@ -129,17 +129,20 @@ export const BATCH_SIZE = d.section({
       })),
   ),
   /** Of what is priced; absent when nothing is. */
-  cost: found(d.optional(cost), (of: SizedBatch) =>
-    ingredients(of).every(({ pricePerKg }) => pricePerKg === undefined)
-      ? undefined
-      : exactly(
-          of.figure(
-            "masses x prices",
-            of.currency ?? "",
-            ["prices", ...oilAndAdditions(of)],
-            ({ cost: priced = 0 }) => priced,
+  cost: found(
+    d.optional(cost),
+    (of: SizedBatch) =>
+      ingredients(of).every(({ pricePerKg }) => pricePerKg === undefined)
+        ? undefined
+        : exactly(
+            of.figure(
+              "masses x prices",
+              of.currency ?? "",
+              ["prices", ...oilAndAdditions(of)],
+              ({ cost: priced = 0 }) => priced,
+            ),
           ),
-        ),
+    ["lamp-black.batch.sizes.100-g.cost", "0.1 x 38 + 0.099 x 14 + 0.000396 x 31", 5.198276],
   ),
   /** What the cost leaves out, by slug. */
   unpriced: found(d.texts, (of: SizedBatch) =>

@@ -20,7 +20,10 @@ const HELD = d.section({
   massG: derived(
     d.quantity({ unit: "g", kind: "significant", digits: 3, word: "fillHolds" }),
     ({ density }: Pick<Filled, "density"> & { readonly ml: number }) => ({ density }),
-    { name: ({ ml }) => `${ml} ml x density` },
+    {
+      name: ({ ml }) => `${ml} ml x density`,
+      byHand: ["lamp-black.fill.fillings.paint.holds.40-ml.massG", "40 x 1.2155", 48.62],
+    },
     (v, { ml }) => heldMassG(ml, v.density),
   ),
 });

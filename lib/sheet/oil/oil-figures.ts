@@ -67,10 +67,12 @@ export const OIL = d.section({
   oilAbsorptionGPer100g: oil.found(
     d.listed(d.quantity({ ...DEMAND, word: "oilAbsorption" }), { after: "oil.mainOilGPer100g" }),
     ({ demand }) => demand.oilAbsorption,
+    ["lamp-black.oil.oilAbsorptionGPer100g", "that of its only pigment", 72],
   ),
   oilIndexGPer100g: oil.found(
     d.listed(d.quantity({ ...DEMAND, word: "oilIndex" })),
     ({ demand }) => demand.oilIndex,
+    ["lamp-black.oil.oilIndexGPer100g", "as recorded", 99],
   ),
   oilIndexClass: wordFollowing(
     d.word("oilIndexClass"),
@@ -88,14 +90,17 @@ export const OIL = d.section({
     (v) => oilIndexRuling(v.oilIndexGPer100g).spans,
   ),
   /** Of the dry pigment, mixed where there are several. */
-  pigmentDensityGPerCm3: oil.found(d.quantity({ ...DENSITY, word: "density" }), ({ parts }) =>
-    blendedFigure(
-      parts,
-      "densityGPerCm3",
-      ["densityGPerCm3"],
-      { name: "blend by volume", unit: "g/cm3" },
-      blendDensityGPerCm3,
-    ),
+  pigmentDensityGPerCm3: oil.found(
+    d.quantity({ ...DENSITY, word: "density" }),
+    ({ parts }) =>
+      blendedFigure(
+        parts,
+        "densityGPerCm3",
+        ["densityGPerCm3"],
+        { name: "blend by volume", unit: "g/cm3" },
+        blendDensityGPerCm3,
+      ),
+    ["lamp-black.oil.pigmentDensityGPerCm3", "that of its only pigment", 1.8],
   ),
   oilGPer100cm3: following(
     d.listed(d.quantity({ unit: "g/100 cm3", kind: "decimal", digits: 0, word: "oilByVolume" })),
@@ -145,6 +150,7 @@ export const OIL = d.section({
       name: ({ additions }) =>
         `PVC = pigment volume / (pigment + ${bindingAdditions(additions).length === 0 ? "oil" : "oil and medium"} volume)`,
       source: "bierwagen-hay-1975",
+      byHand: ["lamp-black.oil.pvc", "(100 / 1.8) / (100 / 1.8 + 99 / 0.931)", 0.34316],
     },
     (v, { additions }) => pvcOfFilm(v, bindingAdditions(additions)),
   ),
@@ -175,6 +181,7 @@ export const OIL = d.section({
   reducedPvc: oil.found(
     d.listed(d.quantity({ ...OVER_CPVC, word: "reducedPvc" })),
     reducedPvcFigure,
+    ["lamp-black.oil.reducedPvc", "0.34316 / 0.41909, its CPVC", 0.8188],
   ),
   /** Over the effective CPVC: what the finish is judged by. */
   effectiveReducedPvc: following(
@@ -190,14 +197,24 @@ export const OIL = d.section({
   paintDensityGPerCm3: oil.derived(
     d.listed(d.quantity({ ...DENSITY, word: "paintDensity" })),
     (paint) => inputs(paint, paint.additions),
-    { name: "mass / volume of all that is in it" },
+    {
+      name: "mass / volume of all that is in it",
+      byHand: ["lamp-black.oil.paintDensityGPerCm3", "its two lots weigh 1.215 and 1.216", 1.2155],
+    },
     (v, { additions }) => paintDensityGPerCm3(components(v, additions)),
   ),
   /** Share of the wet paint's mass that is dry pigment: between a ratio of paints and one of pigments. */
   pigmentMassFraction: oil.derived(
     d.quantity({ ...d.SHARE, word: "pigmentMassFraction" }),
     (paint) => massInputs(paint, paint.additions),
-    { name: "mass of dry pigment / mass of all that is in it" },
+    {
+      name: "mass of dry pigment / mass of all that is in it",
+      byHand: [
+        "lamp-black.oil.pigmentMassFraction",
+        "100 / (100 + 99 + 0.396), the drier 0.4 % of 99",
+        0.501515,
+      ],
+    },
     (v, { additions }) => {
       const massG =
         additions.reduce((sum, { slug }) => sum + at(v, `percent ${slug}`) / 100, 1) *
@@ -209,7 +226,10 @@ export const OIL = d.section({
   pigmentGPerMl: oil.derived(
     d.listed(d.quantity({ unit: "g/ml", kind: "significant", digits: 2, word: "pigmentByVolume" })),
     (paint) => inputs(paint, paint.additions),
-    { name: "mass of dry pigment / volume of all that is in it" },
+    {
+      name: "mass of dry pigment / volume of all that is in it",
+      byHand: ["lamp-black.oil.pigmentGPerMl", "1.2155 x 0.501515", 0.60959],
+    },
     (v, { additions }) => {
       const parts = components(v, additions);
       const massG = parts.reduce((sum, one) => sum + one.massG, 0);
@@ -220,7 +240,10 @@ export const OIL = d.section({
   volumeSolids: oil.derived(
     d.listed(d.quantity({ ...d.SHARE, word: "volumeSolids" }), { silentAt: [1, "not stated"] }),
     (paint) => inputs(paint, paint.additions, paint.solvents),
-    { name: "volume of all but thinner / volume of the wet paint" },
+    {
+      name: "volume of all but thinner / volume of the wet paint",
+      byHand: ["lamp-black.oil.volumeSolids", "no thinner in it", 1],
+    },
     (v, { additions }) => volumeSolids(components(v, additions)),
   ),
   /** Of the oil index what the vehicle alone is, where other oils were added to it. */

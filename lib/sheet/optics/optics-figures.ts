@@ -58,10 +58,12 @@ export const OPTICS = d.section({
   tintingStrength: optics.found(
     d.listed(d.quantity({ ...d.SHARE, word: "tintingStrength" })),
     ({ strength }) => strength.byMass,
+    ["lamp-black.optics.tintingStrength", "it is the workshop's reference", 1],
   ),
   tintingStrengthByVolume: optics.found(
     d.listed(d.quantity({ ...d.SHARE, word: "tintingStrengthByVolume" })),
     ({ strength }) => strength.byVolume,
+    ["lamp-black.optics.tintingStrengthByVolume", "it is the workshop's reference", 1],
   ),
   contrastRatio: optics.found(
     d.listed(d.quantity({ unit: "1", kind: "decimal", digits: 2, word: "contrastRatio" })),
@@ -87,6 +89,7 @@ export const OPTICS = d.section({
         bound,
       );
     },
+    ["lamp-black.optics.coverageCm2PerMl", "10 000 / 5.69147, the film that hides", 1757.015],
   ),
   /** S X of the film that opacity is judged by: what a dark paint's transparency goes by. */
   scatteringPower: optics.found(

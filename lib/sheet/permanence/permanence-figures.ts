@@ -58,7 +58,11 @@ const light = foundFrom<
 /** What light does to the colour, and what else harms it. */
 export const PERMANENCE = d.section({
   /** By its own exposure, or stated; what it rests on is `basis`, and only the first is a category under the standard. */
-  category: light.found(d.listed(d.notation("lightfastnessCategory")), categoryFigure),
+  category: light.found(d.listed(d.notation("lightfastnessCategory")), categoryFigure, [
+    "lamp-black.permanence.category",
+    "0.9 is less than 4, the end of category I",
+    "I",
+  ]),
   basis: light.found(d.oneOf(BASES), ({ facts: { ruling } }) => basisOf(ruling)),
   /** For an estimate, which is worded as an expectation and never as a category. */
   expectation: light.found(
@@ -95,6 +99,7 @@ export const PERMANENCE = d.section({
         ? takenFrom(changed, `${changed.method}, of the form that changed most`)
         : changed;
     },
+    ["lamp-black.permanence.deltaEab", "its exposure", 0.9],
   ),
   standing: light.found(STANDING_OR_NONE, ({ facts: { ruling } }) => ruling.standing),
   /** Masstone and tint apart, each as it was exposed or stated. */

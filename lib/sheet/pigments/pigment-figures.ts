@@ -136,11 +136,17 @@ export const PIGMENT_FACTS = d.section({
       mineral === undefined
         ? told<string>(identity?.mineral, "", identity, inputs)
         : sourceFigure<string>("stated", mineral, { unit: "", method: "as recorded", inputs }),
+    [
+      "titanium-white.pigments.titanium-dioxide.mineral",
+      "its row of pigments.csv",
+      "rutile or anatase",
+    ],
   ),
   introduced: found(
     d.optional(d.number({ unit: "1", kind: "decimal", digits: 0, word: "introduced" })),
     ({ known: { identity }, inputs }: RecordedPigment) =>
       told(identity?.year, "1", identity, inputs),
+    ["titanium-white.pigments.titanium-dioxide.introduced", "its row of pigments.csv", 1920],
   ),
   expectedOpacity: found(
     d.optional(d.word("expectedOpacity")),
@@ -155,6 +161,7 @@ export const PIGMENT_FACTS = d.section({
         wanting: `pigments.${slug}.particle.sizeUm`,
         inputs,
       }),
+    ["lamp-black.pigments.lamp-black.particleSizeUm", "as recorded", [0.06, 0.12]],
   ),
 });
 export type PigmentFacts = d.SectionOf<typeof PIGMENT_FACTS>;
@@ -264,6 +271,7 @@ export const ADDITION = d.section({
     d.number({ unit: "%", kind: "significant", digits: 2, word: "percentOfOil" }),
     ({ recordedPercent, dose: inputs }: RecordedAddition) =>
       sourceFigure("stated", recordedPercent, { unit: "%", method: "as recorded", inputs }),
+    ["lamp-black.additions.cobalt-zirconium-drier.percentOfOil", "as recorded", 0.4],
   ),
   densityGPerCm3: found(d.quantity({ ...OIL_DENSITY, word: "additionDensity" }), oilDensity),
   pricePerKg: PRICE,

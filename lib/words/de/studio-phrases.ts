@@ -3,7 +3,15 @@ import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { METALS, wordOf } from "../closed-sets.ts";
 import { HAZARD_EFFECTS } from "../hazard-effects.ts";
-import { listed, micrometres, namesWithin, sentence, significant, withUnit } from "./phrases.ts";
+import {
+  bracketed,
+  listed,
+  micrometres,
+  namesWithin,
+  sentence,
+  significant,
+  withUnit,
+} from "./phrases.ts";
 
 export const DUSTINESS = {
   "very dusty": "Ein stark staubendes Pulver",
@@ -37,9 +45,9 @@ interface OfPigments {
   readonly pigments?: readonly string[];
 }
 
-/** A caution after the pigments that it is of: their names are not bent, and so stand by themselves. */
-export function caution({ pigments: of }: OfPigments, text: string): string {
-  return sentence(of === undefined ? text : `${namesWithin(of)}: ${text}`);
+/** A caution, and behind it the pigments that it is of: their names are not bent, and so stand by themselves. */
+export function caution({ pigments: of = [] }: OfPigments, text: string): string {
+  return sentence(`${text}${bracketed(namesWithin(of))}`);
 }
 
 /** The pigments that a caution names, or the paint when it names none. */

@@ -26,7 +26,8 @@ const FIGURES: Readonly<Record<FigureWord, FigureWords>> = {
   ...PERMANENCE_FIGURES,
 };
 
-/** How one figure alone is found, and why one alone is missing. */
+/** How one figure alone is found, why one alone is missing, and units of one alone. */
+export const UNITS_OF_FIGURES = together(({ units }) => units);
 export const FOUND = together(({ found }) => found);
 export const MISSING = together(({ missing }) => missing);
 

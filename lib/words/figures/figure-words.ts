@@ -6,6 +6,8 @@ import type { SlottedText } from "../slotted-text.ts";
 export interface FigureWords extends InEach {
   /** Where a painter may not know the name. */
   readonly gloss?: InEach;
+  /** How its unit reads, where no other figure has that and it is not printed as it is written. */
+  readonly units?: Readonly<Record<string, InEach>>;
   /** How it is found, by the English of sheet.json, a letter in braces standing for a name or a number. */
   readonly found?: Readonly<Record<string, InOthers>>;
   /** Why it is missing, likewise. */

@@ -251,7 +251,20 @@ export const OIL_FIGURES = {
       },
     },
   },
-  gloss60: { en: "Gloss at 60°", de: "Glanz bei 60°", fr: "Brillance à 60°", es: "Brillo a 60°" },
+  gloss60: {
+    en: "Gloss at 60°",
+    de: "Glanz bei 60°",
+    fr: "Brillance à 60°",
+    es: "Brillo a 60°",
+    units: {
+      GU: {
+        en: "gloss units",
+        de: "Glanzeinheiten",
+        fr: "unités de brillance",
+        es: "unidades de brillo",
+      },
+    },
+  },
   finenessOfGrind: {
     en: "Fineness of grind",
     de: "Mahlfeinheit",

@@ -46,7 +46,7 @@ export const PIGMENT_FIGURES = {
     es: "Tamaño de partícula",
   },
   formula: { en: "Formula", de: "Formel", fr: "Formule", es: "Fórmula" },
-  mineral: { en: "As a mineral", de: "Als Mineral", fr: "Comme minéral", es: "Como mineral" },
+  mineral: { en: "As a mineral", de: "Als Mineral", fr: "Minéral", es: "Mineral" },
   introduced: { en: "Introduced", de: "Eingeführt", fr: "Introduit en", es: "Introducido en" },
   expectedOpacity: {
     en: "Opacity to expect",

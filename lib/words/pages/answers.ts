@@ -510,7 +510,7 @@ export const ANSWERS = {
     },
     lead: {
       en: "Plain text, ready to paste into a letter. The figures are those of the sheets.",
-      de: "Reiner Text, fertig zum Einfügen in einen Brief. Die Werte sind die von den Blättern.",
+      de: "Reiner Text, fertig zum Einfügen in einen Brief. Die Werte stammen von den Blättern.",
       fr: "Texte simple, prêt à coller dans une lettre. Les chiffres sont ceux des fiches.",
       es: "Texto sencillo, listo para pegar en una carta. Las cifras son las de las fichas.",
     },

@@ -114,13 +114,13 @@ export const EVERY_PAGE = {
   },
   fromPapers: {
     en: "Hazards: from our suppliers\u2019 papers.",
-    de: "Gefahrenangaben aus den Unterlagen unserer Lieferanten.",
+    de: "Gefahrenangaben: nach Unterlagen unserer Lieferanten.",
     fr: "Dangers\u202f: d’après les documents de nos fournisseurs.",
     es: "Peligros: de los documentos de nuestros proveedores.",
   },
   cautionLine: {
     en: "The label, the safety data sheet, your local rules and licensed practice come first.",
-    de: "Das Etikett, das Sicherheitsdatenblatt, Ihre örtlichen Vorschriften und zugelassene Fachleute gehen vor.",
+    de: "Etikett, Sicherheitsdatenblatt, örtliche Vorschriften und zugelassene Fachleute gehen vor.",
     fr: "L’étiquette, la fiche de données de sécurité, vos règles locales et les pratiques agréées priment.",
     es: "La etiqueta, la ficha de datos de seguridad, sus normas locales y las prácticas autorizadas tienen prioridad.",
   },

@@ -104,8 +104,8 @@ export const FOUND = {
     ) => ({
       en: `${trial(ended).en}, still ${found} on day ${day}, and ${colour} says dry to the touch in ${recordedDays} days${BETTER.en}`,
       de: `${trial(ended).de}, am Tag ${day} noch ${notDry(found, NOT_DRY_DE, "oder")}, und ${colour} nennt grifftrocken nach ${de.dayCount(recordedDays, "dative")}${BETTER.de}`,
-      fr: `${trial(ended).fr}, encore ${notDry(found, NOT_DRY_FR, "ou")} au jour ${day}, et ${colour} indique sec au toucher en ${fr.dayCount(recordedDays)}${BETTER.fr}`,
-      es: `${trial(ended).es}, aún ${notDry(found, NOT_DRY_ES, "o")} el día ${day}, y ${colour} indica seco al tacto en ${es.dayCount(recordedDays)}${BETTER.es}`,
+      fr: `${trial(ended).fr}, le film étant encore ${notDry(found, NOT_DRY_FR, "ou")} au jour ${day}, et ${colour} indique sec au toucher en ${fr.dayCount(recordedDays)}${BETTER.fr}`,
+      es: `${trial(ended).es}, con la película aún ${notDry(found, NOT_DRY_ES, "o")} el día ${day}, y ${colour} indica seco al tacto en ${es.dayCount(recordedDays)}${BETTER.es}`,
     }),
   },
 

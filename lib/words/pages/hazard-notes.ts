@@ -1,3 +1,4 @@
+import * as fr from "../fr/phrases.ts";
 import { NAMES_OF_LANGUAGES } from "../language-names.ts";
 import { alike } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
@@ -72,11 +73,11 @@ export const HAZARD_NOTES = {
       hint: "treated as hazardous until then",
     },
     de: {
-      message: `Die Aufzeichnung schweigt über die Gefahren von ${whose}: hazards angeben oder eine leere Liste, wo der Lieferant keine nennt`,
+      message: `Die Aufzeichnung schweigt über die Gefahren (${whose}): hazards angeben oder eine leere Liste, wo der Lieferant keine nennt`,
       hint: "bis dahin wie ein gefährlicher Stoff behandelt",
     },
     fr: {
-      message: `Le relevé ne dit rien des dangers de ${whose}\u202f: donner hazards, ou une liste vide si le fournisseur n’en déclare aucun`,
+      message: `Le relevé ne dit rien des dangers ${fr.of(whose)}\u202f: donner hazards, ou une liste vide si le fournisseur n’en déclare aucun`,
       hint: "traité comme dangereux jusque-là",
     },
     es: {
@@ -133,7 +134,7 @@ export const HAZARD_NOTES = {
       hint: "review them before they go on a label",
     },
     de: {
-      message: `${names.length === 1 ? "Der Name" : "Die Namen"} auf ${inWords(language).de} von ${names.join("; ")} ${names.length === 1 ? "stammt" : "stammen"} aus dem Gedächtnis: Die Namen des EG-Verzeichnisses gehen vor`,
+      message: `${names.length === 1 ? "Der Name" : "Die Namen"} auf ${inWords(language).de} (${names.join("; ")}) ${names.length === 1 ? "stammt" : "stammen"} aus dem Gedächtnis: Die Namen des EG-Verzeichnisses gehen vor`,
       hint: "vor dem Druck auf ein Etikett prüfen",
     },
     fr: {
@@ -173,11 +174,11 @@ export const HAZARD_NOTES = {
       hint: "vor dem Druck auf ein Etikett prüfen",
     },
     fr: {
-      message: `${codes.length === 1 ? "Le texte" : "Les textes"} en ${inWords(language).fr} de ${quoted(codes, "«\u202f", "\u202f»")} ${codes.length === 1 ? "vient" : "viennent"} de mémoire ou de nous\u202f: là où le Journal officiel a un libellé, celui-ci prime`,
+      message: `${codes.length === 1 ? "Le texte" : "Les textes"} en ${inWords(language).fr} de ${quoted(codes, "«\u202f", "\u202f»")} ${codes.length === 1 ? "est donné" : "sont donnés"} de mémoire ou par nous\u202f: là où le Journal officiel a un libellé, celui-ci prime`,
       hint: "à vérifier avant d’aller sur une étiquette",
     },
     es: {
-      message: `${codes.length === 1 ? "El texto" : "Los textos"} en ${inWords(language).es} de ${quoted(codes, "«", "»")} ${codes.length === 1 ? "es" : "son"} de memoria o nuestros: donde el Diario Oficial tenga una redacción, esta tiene prioridad`,
+      message: `${codes.length === 1 ? "El texto" : "Los textos"} en ${inWords(language).es} de ${quoted(codes, "«", "»")} ${codes.length === 1 ? "es de memoria o nuestro" : "son de memoria o nuestros"}: donde el Diario Oficial tenga una redacción, esta tiene prioridad`,
       hint: "revisar antes de que vaya a una etiqueta",
     },
   }),

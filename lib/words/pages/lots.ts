@@ -750,7 +750,7 @@ export const LOTS = {
     },
     predicted: (masstone: string, letDown: string, strength: string) => ({
       en: `Should then read: masstone \u0394E00 ${masstone}, let-down \u0394E00 ${letDown}, strength ${strength} %.`,
-      de: `Sollwerte danach: Vollton \u0394E00 ${masstone}, Aufhellung \u0394E00 ${letDown}, Farbstärke ${strength}\u00a0%.`,
+      de: `Danach zu erwarten: Vollton \u0394E00 ${masstone}, Aufhellung \u0394E00 ${letDown}, Farbstärke ${strength}\u00a0%.`,
       fr: `Devrait alors donner\u202f: ton plein \u0394E00 ${masstone}, dégradé \u0394E00 ${letDown}, force ${strength}\u00a0%.`,
       es: `Debería dar entonces: tono pleno \u0394E00 ${masstone}, rebaje \u0394E00 ${letDown}, fuerza ${strength}\u00a0%.`,
     }),

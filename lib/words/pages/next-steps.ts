@@ -305,12 +305,12 @@ export const NEXT_STEPS = {
           : `Von diesen Farben ist eine Charge aufgezeichnet; eine zweite würde zeigen, wie sich ihre Chargen unterscheiden: ${colours}`,
       fr:
         lots === 0
-          ? `Aucun lot n’est encore consigné de celles-ci, et rien ne dit comment leurs lots diffèrent\u202f: ${colours}`
-          : `Un seul lot est consigné de celles-ci\u202f; un second dirait comment leurs lots diffèrent\u202f: ${colours}`,
+          ? `Aucun lot de ces couleurs n’est encore consigné, et rien ne dit comment leurs lots diffèrent\u202f: ${colours}`
+          : `De chacune de ces couleurs, un seul lot est consigné\u202f; un second dirait comment leurs lots diffèrent\u202f: ${colours}`,
       es:
         lots === 0
-          ? `De estos aún no hay ningún lote registrado, así que nada dice cómo difieren sus lotes: ${colours}`
-          : `De estos hay un solo lote registrado; un segundo diría cómo difieren sus lotes: ${colours}`,
+          ? `De estos colores aún no hay ningún lote registrado, así que nada dice cómo difieren sus lotes: ${colours}`
+          : `De cada uno de estos colores hay un solo lote registrado; un segundo diría cómo difieren sus lotes: ${colours}`,
     }),
     "lot-planned": (number: string) => ({
       en: `Lot ${number} is planned and not made: its batch sheet is ready`,

@@ -67,7 +67,7 @@ export const PAINT = {
         en: "Oil to keep back, g",
         de: "Zurückzuhaltendes Öl, g",
         fr: "Huile à garder en réserve, g",
-        es: "Aceite que se reserva, g",
+        es: "Aceite para reservar, g",
       },
       addition: (name: string) => alike(`${name}, g`),
       paintG: { en: "Paint, g", de: "Farbe, g", fr: "Peinture, g", es: "Pintura, g" },

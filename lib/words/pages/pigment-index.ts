@@ -90,7 +90,7 @@ export const PIGMENT_INDEX = {
     alsoCalled: { en: "Also called", de: "Auch genannt", fr: "Autres noms", es: "Otros nombres" },
     chemistry: { en: "Chemistry", de: "Chemie", fr: "Chimie", es: "Química" },
     metals: { en: "Metals", de: "Metalle", fr: "Métaux", es: "Metales" },
-    mineral: { en: "As a mineral", de: "Als Mineral", fr: "Comme minéral", es: "Como mineral" },
+    mineral: { en: "As a mineral", de: "Als Mineral", fr: "Minéral", es: "Mineral" },
     year: { en: "Introduced", de: "Eingeführt", fr: "Introduit en", es: "Introducido en" },
     density: { en: "Density", de: "Dichte", fr: "Masse volumique", es: "Densidad" },
     oilAbsorption: {

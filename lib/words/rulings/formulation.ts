@@ -30,7 +30,7 @@ export const FORMULATION_RULINGS: NamingRulings<FormulationStatement> = {
     de: ({ oilIndexClass, oilIndexGPer100g, suchAs }, substance) =>
       `Ölindex ${OIL_CLASSES[oilIndexClass].de}: ${de.gramsTo100(oilIndexGPer100g)} nach Masse${suchAs.length === 0 ? "" : `, in einer Klasse mit ${de.listed(suchAs.map(substance))} in Churchs Tabelle`}.`,
     fr: ({ oilIndexClass, oilIndexGPer100g, suchAs }, substance) =>
-      `Un indice d’huile ${OIL_CLASSES[oilIndexClass].fr}\u202f: ${fr.gramsTo100(oilIndexGPer100g)} en masse${suchAs.length === 0 ? "" : `, dans la même classe que ${fr.listed(suchAs.map(substance))} dans la table de Church`}.`,
+      `Un indice d’huile ${OIL_CLASSES[oilIndexClass].fr}\u202f: ${fr.gramsTo100(oilIndexGPer100g)} en masse${suchAs.length === 0 ? "" : `, dans la même classe ${fr.than(fr.listed(suchAs.map(substance)))} dans la table de Church`}.`,
     es: ({ oilIndexClass, oilIndexGPer100g, suchAs }, substance) =>
       `Un índice de aceite ${OIL_CLASSES[oilIndexClass].es}: ${es.gramsTo100(oilIndexGPer100g)} en masa${suchAs.length === 0 ? "" : `, en la misma clase que ${es.listed(suchAs.map(substance))} en la tabla de Church`}.`,
   },

@@ -1,5 +1,5 @@
 import type { LabelStatement } from "../../hazard/statements.ts";
-import { SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
+import { FRAMES, SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as enLabel from "../en/label-phrases.ts";
 import * as enStudio from "../en/studio-phrases.ts";
@@ -181,9 +181,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ name, frame }) =>
       `Weggelassen: für ${de.within(name)} angegeben, aber keine Kategorie nach ${frame}.`,
     fr: ({ name, frame }) =>
-      `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, et ce n’est pas une catégorie de ${frame}.`,
+      `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, et ce n’est pas une catégorie de ${wordOf(FRAMES, frame, "fr")}.`,
     es: ({ name, frame }) =>
-      `Omitido: declarado para ${es.within(name)}, y no es una categoría de ${frame}.`,
+      `Omitido: declarado para ${es.within(name)}, y no es una categoría de ${wordOf(FRAMES, frame, "es")}.`,
   },
   "dust-not-from-a-paste": {
     en: ({ name }) =>
@@ -381,9 +381,9 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     de: ({ stated, workedOut }) =>
       `Das Etikett des Herstellers folgt ${stated}, errechnet ist es hier nach ${workedOut}.`,
     fr: ({ stated, workedOut }) =>
-      `L’étiquette du fabricant suit ${stated}, et elle est calculée ici selon ${workedOut}.`,
+      `L’étiquette du fabricant suit ${wordOf(FRAMES, stated, "fr")}, et elle est calculée ici selon ${wordOf(FRAMES, workedOut, "fr")}.`,
     es: ({ stated, workedOut }) =>
-      `La etiqueta del fabricante sigue ${stated}, y aquí se calcula según ${workedOut}.`,
+      `La etiqueta del fabricante sigue ${wordOf(FRAMES, stated, "es")}, y aquí se calcula según ${wordOf(FRAMES, workedOut, "es")}.`,
   },
   "signal-word-differs": {
     en: ({ stated, workedOut }) =>
@@ -454,8 +454,10 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
   "not-of-the-frame": {
     en: ({ statement, frame }) => `${statement} is no statement of ${frame}.`,
     de: ({ statement, frame }) => `${statement} ist kein Hinweis nach ${frame}.`,
-    fr: ({ statement, frame }) => `${statement} n’est pas une mention de ${frame}.`,
-    es: ({ statement, frame }) => `${statement} no es una indicación de ${frame}.`,
+    fr: ({ statement, frame }) =>
+      `${statement} n’est pas une mention de ${wordOf(FRAMES, frame, "fr")}.`,
+    es: ({ statement, frame }) =>
+      `${statement} no es una indicación de ${wordOf(FRAMES, frame, "es")}.`,
   },
   "older-than-the-edition": {
     en: ({ statement, edition, replacement }) =>

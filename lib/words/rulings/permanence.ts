@@ -421,11 +421,11 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
       `In alten Büchern heißt es: ${dePermanence.does(pigments, effect, "neben sulfidhaltigen Farben")}; ob das in Öl geschieht, ist umstritten.`,
     fr: ({ pigments, effect }) =>
       fr.sentence(
-        `de vieux livres disent que ${fr.namesWithin(pigments)} ${frPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} auprès de couleurs qui contiennent des sulfures\u202f; il n’est pas établi que cela arrive dans l’huile`,
+        `d’après de vieux livres, ${fr.namesWithin(pigments)} ${frPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} auprès de couleurs qui contiennent des sulfures\u202f; il n’est pas établi que cela arrive dans l’huile`,
       ),
     es: ({ pigments, effect }) =>
       es.sentence(
-        `libros antiguos dicen que ${es.namesWithin(pigments)} ${esPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} junto a colores que contienen sulfuros; no está claro que eso ocurra en el óleo`,
+        `según libros antiguos, ${es.namesWithin(pigments)} ${esPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} junto a colores que contienen sulfuros; no está claro que eso ocurra en el óleo`,
       ),
   },
 };

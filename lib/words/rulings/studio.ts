@@ -123,7 +123,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   "no-food-in-the-room": {
     en: (v) => `No eating, drinking or smoking in the room with ${enStudio.it(v)}.`,
     de: (v) => deStudio.caution(v, "im selben Raum nicht essen, trinken oder rauchen"),
-    fr: (v) => `Ne pas manger, boire ni fumer dans la même pièce que ${frStudio.it(v)}.`,
+    fr: (v) => `Ne pas manger, boire ni fumer dans la même pièce ${fr.than(frStudio.it(v))}.`,
     es: (v) => `No comer, beber ni fumar en la misma sala que ${esStudio.it(v)}.`,
   },
   "no-food-no-brush-in-mouth": {

@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import { z } from "zod";
 
 /** A key that a record may leave out, and what is said of it. */
 export function optional<S extends z.ZodType>(schema: S, said: string): z.ZodOptional<S> {
@@ -11,4 +11,9 @@ export function eachOnce<S extends z.ZodArray>(list: S, what: string): S {
     (members: readonly unknown[]) => new Set(members).size === members.length,
     `each ${what} once`,
   );
+}
+
+/** A list of which each member has these keys and no others. */
+export function listOf<const S extends z.ZodRawShape>(keys: S) {
+  return z.array(z.strictObject(keys));
 }
