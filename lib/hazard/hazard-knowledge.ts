@@ -1,3 +1,4 @@
+import type { HarmonisedRow } from "./classify/harmonised.ts";
 import type { Act } from "./classify/legislation.ts";
 import type { SubstanceRow } from "./classify/substance.ts";
 import type { ForbiddenWordsOf } from "./label/forbidden-words.ts";
@@ -11,6 +12,7 @@ import type { SubstanceNameRow } from "./texts/substance-name.ts";
 export interface HazardKnowledge {
   readonly texts: StatementTexts;
   readonly substances: readonly SubstanceRow[];
+  readonly harmonised: readonly HarmonisedRow[];
   readonly precautions: readonly PrecautionRow[];
   readonly substanceNames: readonly SubstanceNameRow[];
   readonly metals: MetalTables;

@@ -19,6 +19,8 @@ export const evidence = {
   standing: z.enum(ROW_STANDINGS),
 };
 
+export const casCell = z.string().regex(/^\d{2,7}-\d{2}-\d$/, "a CAS number");
+
 /** The text of a cell. */
 export const wording = z.string().min(1);
 

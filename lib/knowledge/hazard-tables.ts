@@ -16,11 +16,10 @@ import {
   statementTexts,
   type StatementTextRow,
 } from "../hazard/texts/statement-texts.ts";
-import { evidence, listCell, numberCell, wording } from "./cells.ts";
+import { casCell, evidence, listCell, numberCell, wording } from "./cells.ts";
 import type { EvidencedRow, RowOf, TableForm } from "./loaded-table.ts";
 
 const note = wording.optional();
-const casCell = z.string().regex(/^\d{2,7}-\d{2}-\d$/, "a CAS number");
 const yes = z.enum(["yes", "no"]).transform((word) => word === "yes");
 const formula = z
   .string()
@@ -104,6 +103,17 @@ export const HAZARD_TABLES = {
       note,
     }),
     names: ({ substance }) => [substance],
+  }),
+  harmonised: form({
+    file: "hazard/classify/harmonised.csv",
+    row: z.strictObject({
+      what: wording,
+      casNumbers: listCell(casCell),
+      colourIndexNames: listCell(z.string().min(1)),
+      statements: listCell(z.string().regex(/^H\d{3}[A-Za-z]*$/, "an H-statement")),
+      ...evidence,
+    }),
+    names: ({ what }) => [what],
   }),
   substanceNames: form({
     file: "hazard/texts/substance-names.csv",
@@ -192,6 +202,7 @@ export function hazardKnowledge(tables: HazardTables): HazardKnowledge {
   return {
     texts: statementTexts([...tables.hazardStatements, ...tables.labelWordings].map(textRow)),
     substances: tables.substances,
+    harmonised: tables.harmonised,
     precautions: tables.precautions,
     substanceNames: tables.substanceNames,
     metals: {

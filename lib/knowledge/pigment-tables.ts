@@ -10,6 +10,7 @@ import { AGENTS, EFFECTS, SHIELDINGS } from "../permanence/sensitivity.ts";
 import type { TraditionalName } from "../permanence/traditional-names.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import {
+  casCell,
   evidence,
   listCell,
   numberCell,
@@ -133,6 +134,7 @@ export const PIGMENT_TABLES = {
   constitutionNumbers: pigmentTable("knowledge/constitution-numbers.csv", {
     numbers: listCell(z.string().regex(/^\d{5,6}$/, "a constitution number without its suffix")),
   }),
+  casNumbers: pigmentTable("knowledge/cas-numbers.csv", { numbers: listCell(casCell) }),
   blackOrigins: {
     file: "formulation/black-origin.csv",
     row: z.strictObject({

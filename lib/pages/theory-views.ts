@@ -160,7 +160,7 @@ function theoryRulings(context: PageContext): Statement[] {
     .theory()
     .blacks.map(({ black, tints }) => ({ black, tints: tints.filter(({ L }) => L === TOLD) }));
   const models = theoryModels(context.records);
-  const pair = context.words.pages.blacks.theory.pair;
+  const { pair, grey } = context.words.pages.blacks.theory;
   const whites = whitesInOrder(context).filter((white) =>
     blacks.some(({ tints }) => tints.some((tint) => tint.white === white)),
   );
@@ -176,7 +176,7 @@ function theoryRulings(context: PageContext): Statement[] {
       "with",
       (name, white) => pair(name, whiteName(white, context)),
       [one, other],
-      (white) => pair("a grey", whiteName(white, context)),
+      (white) => pair(grey, whiteName(white, context)),
     ),
   );
   const betweenBlacks = pairsOf(blacks)

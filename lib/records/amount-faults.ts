@@ -19,7 +19,7 @@ const MAY_BE_NOUGHT = new Set<PropertyKey>(["deltaEab"]);
 const DATES = new Set<PropertyKey>(["date", "started", "ended"]);
 
 /** A workshop's own readings and papers are no older [years]. Our own limit. */
-const OLDEST_YEARS = 60;
+export const OLDEST_YEARS = 60;
 
 /** Largest difference that two colours of paint have [Delta-E*ab], and the largest that light makes of one. */
 const DELTA_E = { possible: 100, usual: 60 } as const;

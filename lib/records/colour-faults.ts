@@ -107,7 +107,7 @@ const HUE_FROM_CHROMA = 12;
 const FAMILY_REACHES: Readonly<Partial<Record<HueFamily | "grey", FamilyReach>>> = {
   white: { lightness: [75, 100], chromaMax: 25 },
   black: { lightness: [0, 45], chromaMax: 15 },
-  red: { lightness: [0, 75], hue: [320, 80] },
+  red: { lightness: [0, 75], hue: [320, 65] },
   orange: { lightness: [0, 90], hue: [10, 100] },
   yellow: { lightness: [12, 100], hue: [40, 130] },
   green: { lightness: [0, 90], hue: [80, 230] },
@@ -117,6 +117,13 @@ const FAMILY_REACHES: Readonly<Partial<Record<HueFamily | "grey", FamilyReach>>>
   earth: { lightness: [0, 90], hue: [0, 180] },
 };
 
+/** Of earths by their class. Memory of the trade, wide. */
+const EARTH_REACHES: Readonly<Record<string, FamilyReach>> = {
+  "yellow earth": { lightness: [12, 90], hue: [45, 110] },
+  "red earth": { lightness: [0, 75], hue: [5, 75] },
+  "green earth": { lightness: [0, 90], hue: [75, 220] },
+};
+
 /** A masstone that is not of its own family as the record says it, or of its pigment's: another colour's reading, a white's, a L*a*b* with its numbers exchanged. */
 function* familyFaults(
   colour: ReadColour,
@@ -124,16 +131,15 @@ function* familyFaults(
   knowledge: Knowledge,
 ): Faults {
   const own = colour.record.family;
-  const families =
-    own !== undefined
-      ? [own]
-      : colour.record.pigments.map(({ pigment }) => {
-          const name = pigments.get(pigment)?.record.colourIndexName;
-          return name === undefined ? undefined : knowledge.pigment(name).family;
-        });
+  const known = colour.record.pigments.map(({ pigment }) => {
+    const name = pigments.get(pigment)?.record.colourIndexName;
+    return name === undefined ? undefined : knowledge.pigment(name);
+  });
+  const families = own !== undefined ? [own] : known.map((one) => one?.family);
   const [family] = families;
   const lab = masstoneLab(colour.masstone);
-  const reach = family === undefined ? undefined : FAMILY_REACHES[family];
+  const earth = known.length === 1 ? EARTH_REACHES[known[0]?.identity?.class ?? ""] : undefined;
+  const reach = family === undefined ? undefined : (earth ?? FAMILY_REACHES[family]);
   if (
     family === undefined ||
     reach === undefined ||

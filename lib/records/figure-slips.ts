@@ -10,11 +10,14 @@ import { drierMetals } from "./drier-metals.ts";
 import { fractionHint, warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
+import { LEAST_DRIER_METAL_PERCENT } from "./vehicle-faults.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
 
 /** Up to so much of a metal [%] that a pigment is made of, or of what is added to the oil, a figure was most likely a fraction. Our own limits. */
 const LEAST_PERCENT = { metal: 1, addition: 0.2 } as const;
+/** What a paper rounds or finds besides, over the share that a formula tells [1]. Our own limit. */
+const MOST_OF_FORMULA = 1.1;
 /** From so much of a metal [%] on it is no trace in a powder of another. Our own limit. */
 const LEAST_OF_FLAKES = 0.3;
 /** Gloss at 60 degrees [gloss units] of the most matte films. Common practice. */
@@ -79,6 +82,8 @@ function* additionFaults(
             const least = driers.find((row) => row.metal === metal)?.customaryPercent[0];
             return (
               percent !== undefined &&
+              // A drier with next to no metal in it is told at its own record.
+              percent >= LEAST_DRIER_METAL_PERCENT &&
               least !== undefined &&
               (percentOfOil * percent) / 100 < DOSE_PART * least
             );
@@ -95,8 +100,23 @@ function* additionFaults(
 
 /** A pigment whose Colour Index name or CAS number is that of a metal's compound, and which states hardly any of it. */
 function* metalFaults({ record, yaml }: Parsed<PigmentRecord>, tables: MetalTables): Faults {
-  const told = new Set(Object.keys(metalShares(record, tables)));
+  const shares: Readonly<Record<string, unknown>> = metalShares(record, tables);
+  const told = new Set(Object.keys(shares));
   const isFlake = specialEffect(record.effect, record.colourIndexName) === "metallic";
+  for (const [i, { metal, percent }] of (record.metals ?? []).entries()) {
+    const share = shares[metal];
+    if (
+      percent !== undefined &&
+      typeof share === "number" &&
+      percent > MOST_OF_FORMULA * 100 * share
+    )
+      yield warningAt(yaml.place(["metals", i, "percent"]), "records/percent", {
+        message: `${record.name} is stated to hold ${percent} % of ${metal}, and by the formula of its CAS number ${Number((100 * share).toPrecision(3))} % of it is ${metal}`,
+        actual: `${percent} %`,
+        expected: `at most ${Number((100 * share).toPrecision(3))} %`,
+        hint: "the share of the compound, not of the metal?",
+      });
+  }
   for (const [i, { metal, percent }] of (record.metals ?? []).entries())
     if (
       percent !== undefined &&

@@ -131,6 +131,8 @@ function besideFaults(hazard: HazardForm): HazardFault[] {
   const { statement, ate, mFactor } = hazard;
   const classes: readonly string[] =
     hazard.hazardClass === undefined ? statementMeaning(statement).classes : [hazard.hazardClass];
+  // A class that the statement has nothing to do with is told by itself.
+  if (!statementMeaning(statement).classes.some((one) => classes.includes(one))) return [];
   const unused = (
     key: "ate" | "mFactor",
     value: number | undefined,

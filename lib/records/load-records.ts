@@ -11,6 +11,7 @@ import { contentTree, type ContentTree } from "./content-tree.ts";
 import { figureSlips } from "./figure-slips.ts";
 import { followedFiles, followedWhites } from "./followed-files.ts";
 import { offeredSizes } from "./offered-sizes.ts";
+import { onceTold } from "./once-told.ts";
 import { lotGlossSteps } from "./gloss-steps.ts";
 import { lotFaults, lotStateNotes } from "./lot-faults.ts";
 import {
@@ -21,6 +22,7 @@ import {
   type ParsedFiles,
 } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
+import { suffixNotes } from "./pigment-faults.ts";
 import { colourWithNoise, resolvedColour } from "./resolved-colours.ts";
 import { resolvedGrounds } from "./resolved-grounds.ts";
 import { lotWithNoise, resolvedLot } from "./resolved-lots.ts";
@@ -159,12 +161,12 @@ export function checkedRecords(
     ...sharedPhotographFaults(photographed.photographs, files),
   );
 
-  const sorted = inOrder(diagnostics);
+  const sorted = onceTold(inOrder(diagnostics));
   const notes = inOrder([
     ...rangeNotes(read, files),
     ...grainNotes(files),
     ...lotStateNotes(files),
-
+    ...suffixNotes(files, knowledge),
     ...translatedNumberNotes(files),
   ]);
   if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error"))

@@ -1,5 +1,6 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { errorAt, noteAt, warningAt, type Faults } from "./fault.ts";
+import { OLDEST_YEARS } from "./amount-faults.ts";
 import { lotColumnFaults } from "./lot-column-faults.ts";
 import { lotFillingFaults } from "./lot-filling-faults.ts";
 import { lotWeightFaults } from "./lot-weights.ts";
@@ -63,12 +64,22 @@ export function* lotStateNotes({ lots }: ParsedFiles): Faults {
 }
 
 function* numberFaults({ lots }: ParsedFiles): Faults {
-  const first = new Map<string, string>();
-  for (const { file, record, yaml } of lots.values()) {
+  const [first, alike] = [new Map<string, string>(), new Map<string, Parsed<LotRecord>>()];
+  for (const lot of lots.values()) {
+    const { file, record, yaml } = lot;
     const number = record.number.toLowerCase();
     const twin = first.get(number);
+    const signs = number.replace(/[^\p{L}\p{N}]/gu, "");
+    const double = alike.get(signs);
     if (twin === undefined) first.set(number, file);
-    else
+    if (double === undefined) alike.set(signs, lot);
+    if (twin === undefined && double !== undefined)
+      yield warningAt(yaml.place(["number"]), "records/lot-number", {
+        message: `The lot number ${record.number} is told from ${double.record.number} of ${double.file} by nothing but its blanks and signs`,
+        actual: record.number,
+        expected: "a number that nobody takes for another lot's",
+      });
+    if (twin !== undefined)
       yield errorAt(yaml.place(["number"]), "records/lot-number", {
         message: `The lot number ${record.number} is that of ${twin} already`,
         actual: record.number,
@@ -88,7 +99,8 @@ function* dateFaults({ colours, lots, trials }: ParsedFiles): Faults {
     const first = dated.find((one) => !isOwn(one))?.day;
     const count = dated.length - dated.filter(isOwn).length;
     const years = first === undefined ? 0 : Number(first.slice(0, 4)) - Number(date.slice(0, 4));
-    if (first !== undefined && count >= MANY_DATES && years >= YEARS_BEFORE)
+    // A year that nobody alive wrote is told by itself.
+    if (first !== undefined && count >= MANY_DATES && years >= YEARS_BEFORE && years < OLDEST_YEARS)
       yield warningAt(lot.yaml.place(["date"]), "records/lot-date", {
         message: `The lot's date, ${date}, lies ${years} years before every other of colours, lots and trials, the first of which is ${first}`,
         actual: date,
@@ -129,11 +141,18 @@ function* yieldFaults({ record, yaml }: Parsed<LotRecord>): Faults {
     (sum, { ml, count, massG }) => sum + count * (massG ?? ml * (densityGPerCm3 ?? 0)),
     0,
   );
+  const emptyG = tubes.reduce((sum, { count, tareG = 0 }) => sum + count * tareG, 0);
+  const isFilledSo = (netG: number): boolean =>
+    netG <= yieldG * (1 + TUBES_OVER_YIELD) && netG >= yieldG * LEAST_YIELD;
   if (filledG > yieldG * (1 + TUBES_OVER_YIELD))
     yield errorAt(yaml.place(["tubes"]), "records/lot-tubes", {
       message: `The tubes hold ${grams(filledG)} g together, and the yield is ${yieldG} g`,
       actual: grams(filledG),
       expected: `at most ${yieldG}`,
+      hint:
+        emptyG > 0 && isFilledSo(filledG - emptyG)
+          ? `${grams(filledG - emptyG)} g without the empty tubes: massG is what is in one`
+          : undefined,
     });
 }
 
@@ -184,7 +203,8 @@ function* recipeFaults({ record, yaml }: Parsed<LotRecord>, files: ParsedFiles):
     ...(record.oil === undefined ? [] : [{ ...record.oil, path: ["oil", "vehicle"] }]),
     ...(record.additions ?? []).map((one, i) => ({ ...one, path: ["additions", i, "vehicle"] })),
   ])
-    if (named[0] !== undefined && !named.includes(vehicle))
+    // A name that no vehicle bears is told by itself.
+    if (named[0] !== undefined && files.vehicles.has(named[0]) && !named.includes(vehicle))
       yield warningAt(yaml.place(path), "records/lot-recipe", {
         message: `Lot ${record.number} holds ${vehicle}, and the record of ${record.colour} does not name it: sheet and label go by ${named.join(" and ")}`,
         actual: vehicle,

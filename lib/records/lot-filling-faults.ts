@@ -1,6 +1,7 @@
 import { isPackedSize, isShort, packedMasses } from "../formulation/packed-quantity.ts";
 import { takenVolumeMl } from "../formulation/container-fill.ts";
 import { warningAt, type Faults } from "./fault.ts";
+import { PAINT_DENSITY } from "./lot-weights.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { LotRecord } from "./schema/lot.ts";
 
@@ -12,18 +13,28 @@ export function* lotFillingFaults({
   record: { densityGPerCm3, tubes = [] },
   yaml,
 }: Parsed<LotRecord>): Faults {
-  if (densityGPerCm3 === undefined) return;
+  const [leastDensity, mostDensity] = PAINT_DENSITY;
+  // A density that no paint has is told by itself.
+  if (
+    densityGPerCm3 === undefined ||
+    !(densityGPerCm3 >= leastDensity && densityGPerCm3 <= mostDensity)
+  )
+    return;
   for (const [i, { ml, massG, tareG }] of tubes.entries()) {
-    if (massG === undefined || !isPackedSize(ml)) continue;
+    if (massG === undefined) continue;
     const heldMl = takenVolumeMl(massG, densityGPerCm3);
     const told = `The tubes of ${ml} ml hold ${massG} g, which at ${densityGPerCm3} g/cm3 are ${heldMl.toPrecision(3)} ml`;
-    const { meanG } = packedMasses(ml, densityGPerCm3);
+    const meanG = isPackedSize(ml) ? packedMasses(ml, densityGPerCm3).meanG : ml * densityGPerCm3;
     const place = yaml.place(["tubes", i, "massG"]);
-    if (isShort(heldMl, ml))
+    if (isPackedSize(ml) && isShort(heldMl, ml))
       yield warningAt(place, "records/lot-filling", {
         message: `${told}: less on the mean than stands on them, and so they may not be sold`,
         actual: String(massG),
         expected: `${Number(meanG.toFixed(1))} or more`,
+        hint:
+          tareG !== undefined && tareG >= meanG && tareG <= meanG * MOST_FILLED
+            ? "massG and tareG exchanged?"
+            : undefined,
         source: "packed-quantity-76-211-eec",
       });
     if (heldMl > ml * MOST_FILLED)

@@ -1,11 +1,13 @@
+import { oilIndexOfShare } from "../formulation/oil-share.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { errorAt, warningAt, type Faults } from "./fault.ts";
+import { oilIndexTolerance } from "./standard-recipe.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { LotRecord } from "./schema/lot.ts";
 
 /** Densities [g/cm3] that paints reach, from oil with hardly a pigment to metal powders. Our own limits, wide. */
-const PAINT_DENSITY = [0.8, 8] as const;
+export const PAINT_DENSITY = [0.8, 8] as const;
 /** A lot of the same colour has no more than so many times [1] another's oil, or a pigment's share. Our own limit, wide. */
 const ANOTHER_PAINT = 2;
 
@@ -60,27 +62,50 @@ function* shareFaults({ record, yaml }: Parsed<LotRecord>, { colours }: ParsedFi
   });
 }
 
-/** Oil to the pigment far from what the colour's record says, where no yield tells it. */
-function* oilFaults({ record, yaml }: Parsed<LotRecord>, { colours }: ParsedFiles): Faults {
-  const index = amountEnds(colours.get(record.colour)?.record.oilIndexGPer100g, []);
+/**
+ * Oil to the pigment beyond the tolerance of what the colour's record says. Far beyond, it is a slip of a weight; and
+ * of the lot that is the standard it is told of the record.
+ */
+function* oilFaults(
+  { slug, record, yaml }: Parsed<LotRecord>,
+  { colours, workshop }: ParsedFiles,
+): Faults {
+  const colour = colours.get(record.colour)?.record;
+  const index = amountEnds(colour?.oilIndexGPer100g, []);
   const [least, most] = [index[0]?.value, index.at(-1)?.value];
-  if (record.oil === undefined || least === undefined || most === undefined) return;
+  if (colour === undefined || record.oil === undefined) return;
+  if (least === undefined || most === undefined) return;
   const { massG } = record.oil;
   const pigmentG = sum(record.pigments.map((one) => one.massG));
   const weighed = (oilG: number): number => (100 * oilG) / pigmentG;
   const isFar = (own: number): boolean => own > ANOTHER_PAINT * most || own < least / ANOTHER_PAINT;
-  if (!isFar(weighed(massG))) return;
+  const tolerance = oilIndexTolerance(colour, workshop?.record) / 100;
+  const own = weighed(massG);
+  const isWithin =
+    own <= most * (1 + tolerance) + ROUNDING && own >= least * (1 - tolerance) - ROUNDING;
+  if (isWithin || (colour.standard === slug && !isFar(own))) return;
   const recorded = least === most ? `${least}` : `${least} to ${most}`;
+  const beside = own > most ? own / most - 1 : 1 - own / least;
   yield warningAt(yaml.place(["oil", "massG"]), "records/lot-recipe", {
-    message: `Lot ${record.number} has ${Number(weighed(massG).toPrecision(3))} g of oil to 100 g of pigment, and the record of ${record.colour} ${recorded} g`,
+    message: `Lot ${record.number} has ${Number(own.toPrecision(3))} g of oil to 100 g of pigment, and the record of ${record.colour} ${recorded} g${isFar(own) ? "" : `: ${Number((100 * beside).toPrecision(2))} % ${own > most ? "more" : "less"}, where ${100 * tolerance} % may differ`}`,
     actual: `${massG} g`,
     expected: `about ${Number(((least * pigmentG) / 100).toPrecision(3))} g`,
-    hint: !isFar(weighed(1000 * massG))
-      ? `${Number((1000 * massG).toPrecision(4))} g, if it was weighed in kg`
-      : !isFar(weighed(massG / 10))
-        ? `${Number((massG / 10).toPrecision(4))} g, if a digit slipped in`
-        : "a digit lost, or the oil index is of another paint",
+    hint: isFar(own)
+      ? slipHint(massG, (oilG) => !isFar(weighed(oilG)))
+      : least < 100 && Math.abs(own / oilIndexOfShare(least) - 1) <= tolerance
+        ? `${oilIndexOfShare(least)} g/100 g, if the record's ${least} is in percent of the paint`
+        : undefined,
   });
+}
+
+/** Room for what a decimal's binary form adds [g/100 g]. */
+const ROUNDING = 1e-9;
+
+function slipHint(massG: number, isNear: (oilG: number) => boolean): string {
+  const meant = (oilG: number): string => `${Number(oilG.toPrecision(4))} g`;
+  if (isNear(1000 * massG)) return `${meant(1000 * massG)}, if it was weighed in kg`;
+  if (isNear(massG / 10)) return `${meant(massG / 10)}, if a digit slipped in`;
+  return "a digit lost, or the oil index is of another paint";
 }
 
 function sum(values: readonly number[]): number {

@@ -8,7 +8,7 @@ export function isOfPigmentAlone(
   { pigments }: Pick<ColourRecord, "pigments">,
   pigment: string,
 ): boolean {
-  return pigments.length === 1 && pigments[0]?.pigment === pigment;
+  return pigments.length > 0 && pigments.every((one) => one.pigment === pigment);
 }
 
 /** Oils, mediums and driers of a colour's record, or of the workshop's where the colour names none: the oil first. */

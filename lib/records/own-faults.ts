@@ -3,12 +3,14 @@ import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { amountFaults } from "./amount-faults.ts";
 import { claimFaults, claimsFound } from "./claim-faults.ts";
+import { harmonisedFaults } from "./harmonised-hazards.ts";
 import { hazardFaults } from "./hazard-faults.ts";
 import { labelLanguages } from "./label-languages.ts";
 import { byFolder, RECORD_FOLDERS, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
 import { pigmentFaults } from "./pigment-faults.ts";
 import { quartzHazardFaults } from "./quartz-hazard.ts";
-import { componentFaults, constitutionFaults } from "./substance-numbers.ts";
+import { statedLightfastness } from "./stated-lightfastness.ts";
+import { casNumberFaults, componentFaults, constitutionFaults } from "./substance-numbers.ts";
 import { unitSlips } from "./unit-slips.ts";
 
 /** What records are held against beside themselves. */
@@ -33,11 +35,14 @@ export function ownFaults(
   const faultsOf = (one: ParsedFiles): Diagnostic[] => [
     ...pigmentFaults(one, knowledge),
     ...constitutionFaults(one, knowledge),
+    ...casNumberFaults(one, knowledge),
+    ...statedLightfastness(one, knowledge),
     ...componentFaults(one),
     ...unitSlips(one),
     ...amountFaults(one, today),
     ...hazardFaults(one, hazard),
     ...quartzHazardFaults(one),
+    ...harmonisedFaults(one, hazard),
     ...claimFaults(one, claims),
   ];
   const name = JSON.stringify(["faults", today, languages]);

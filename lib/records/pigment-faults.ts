@@ -11,8 +11,9 @@ import {
 } from "../formulation/plausibility.ts";
 import { specialEffect } from "../optics/special-effect.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
+import { nameComplaint } from "../permanence/traditional-names.ts";
 import { amountEnds } from "./amount-ends.ts";
-import { errorAt, faultAt, firstFault, warningAt, type Faults } from "./fault.ts";
+import { errorAt, faultAt, firstFault, noteAt, warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { AmountRecord } from "./schema/amount.ts";
@@ -35,6 +36,9 @@ export function* pigmentFaults(files: ParsedFiles, knowledge: Knowledge): Faults
     yield* bulkFaults(pigment);
     yield* originFaults(pigment, knowledge);
     yield* nameFaults(pigment, knowledge);
+    yield* calledFaults(pigment, knowledge);
+    yield* familyFaults(pigment, knowledge);
+    yield* earthFaults(pigment);
     yield* deliveryFaults(pigment);
   }
 }
@@ -160,6 +164,23 @@ function* nameFaults(
   });
 }
 
+/** A suffix that no table has, to be looked at again: all that is told of it is its parent's. */
+export function* suffixNotes({ pigments }: ParsedFiles, { names }: Knowledge): Faults {
+  for (const { record, yaml } of pigments.values()) {
+    const { colourIndexName = "" } = record;
+    const [parent = "", suffix] = colourIndexName.split(":");
+    if (suffix === undefined || names.includes(colourIndexName) || !names.includes(parent))
+      continue;
+    const known = names.filter((name) => name.startsWith(`${parent}:`));
+    yield noteAt(yaml.place(["colourIndexName"]), "records/colour-index-suffix", {
+      message: `Nothing is known here of ${colourIndexName} by itself: what is told of it is that of ${parent}`,
+      actual: colourIndexName,
+      expected: [parent, ...known].join(" | "),
+      ...(known.length === 0 ? {} : { hint: `known with a suffix: ${known.join(", ")}` }),
+    });
+  }
+}
+
 /** Whether a name has the same number, and the same letters but for some that one of the two leaves out: PB 6 is PBk 6. */
 function isNumberedAs(name: string): (other: string) => boolean {
   const [letters = "", number] = name.split(" ");
@@ -170,4 +191,65 @@ function isNumberedAs(name: string): (other: string) => boolean {
       (letters.startsWith(otherLetters) || otherLetters.startsWith(letters))
     );
   };
+}
+
+/** A name of the trade that another pigment bears by right. */
+function* calledFaults(
+  { record: { name, colourIndexName }, yaml }: OfPigment,
+  knowledge: Knowledge,
+): Faults {
+  // A Colour Index name that no table knows is told by itself.
+  if (colourIndexName === undefined || knowledge.pigment(colourIndexName).identity === undefined)
+    return;
+  const complaint = nameComplaint(name, [colourIndexName], knowledge.tables.traditionalNames);
+  if (complaint === undefined) return;
+  yield faultAt(yaml.place(["name"]), {
+    ...complaint,
+    message: `${name} is the name of another pigment than ${colourIndexName}`,
+    actual: `${name}, ${colourIndexName}`,
+    hint: undefined,
+  });
+}
+
+/** The round of hues, each beside its neighbours: "red" of a violet may be meant, and "blue" of a red is not. */
+const ROUND: readonly string[] = ["red", "orange", "yellow", "green", "blue", "violet"];
+/** Families without a hue of their own. */
+const NEUTRAL: readonly string[] = ["white", "black"];
+
+/** A family that the letters of the Colour Index name rule out: lists, neighbours and the check of the masstone go by it. */
+function* familyFaults(
+  { record: { family, colourIndexName }, yaml }: OfPigment,
+  knowledge: Knowledge,
+): Faults {
+  const known = knowledge.pigment(colourIndexName).family;
+  if (family === undefined || known === undefined || !areOpposed(family, known)) return;
+  yield warningAt(yaml.place(["family"]), "records/family", {
+    message: `The family is ${family}, and ${colourIndexName ?? ""} is among the ${known} pigments`,
+    actual: family,
+    expected: known,
+    hint: "a record that was copied?",
+  });
+}
+
+function areOpposed(one: string, other: string): boolean {
+  const [at, beside] = [ROUND.indexOf(one), ROUND.indexOf(other)];
+  if (at >= 0 && beside >= 0) {
+    const steps = Math.abs(at - beside);
+    return Math.min(steps, ROUND.length - steps) > 1;
+  }
+  return (
+    one !== other &&
+    [one, other].some((of) => NEUTRAL.includes(of)) &&
+    [one, other].every((of) => NEUTRAL.includes(of) || ROUND.includes(of))
+  );
+}
+
+/** Umber or sienna told of a pigment that is neither. */
+function* earthFaults({ record: { earth, colourIndexName }, yaml }: OfPigment): Faults {
+  if (earth === undefined || colourIndexName === undefined || colourIndexName === "PBr 7") return;
+  yield warningAt(yaml.place(["earth"]), "records/earth", {
+    message: `${earth === "umber" ? "An umber" : "A sienna"} is PBr 7, and this pigment is ${colourIndexName}: nothing is worked out from it`,
+    actual: earth,
+    expected: "earth beside PBr 7 alone",
+  });
 }

@@ -2,6 +2,7 @@ import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
+import type { PigmentRecord } from "./schema/pigment.ts";
 
 /** What tells one pigment from another beside its record's own words. */
 interface Identity {
@@ -16,7 +17,10 @@ export function* casFaults({ pigments }: ParsedFiles, knowledge: Knowledge): Fau
   const known = [...pigments.values()].flatMap(({ record, yaml }) => {
     const { casNumber, colourIndexName } = record;
     const identity = identityOf(colourIndexName, knowledge);
-    return casNumber === undefined || identity === undefined
+    // A number that is known to be another pigment's is told of that one record.
+    return casNumber === undefined ||
+      identity === undefined ||
+      foreignNumber(record, knowledge) !== undefined
       ? []
       : [{ record, yaml, casNumber, identity }];
   });
@@ -86,6 +90,43 @@ export function* constitutionFaults({ pigments }: ParsedFiles, knowledge: Knowle
       source: "colour-index-memory",
     });
   }
+}
+
+/** A CAS number that is another pigment's: labels, limits and what the law forbids go by that number. */
+export function* casNumberFaults({ pigments }: ParsedFiles, knowledge: Knowledge): Faults {
+  for (const { record, yaml } of pigments.values()) {
+    const { colourIndexName = "", casNumber = "" } = record;
+    const foreign = foreignNumber(record, knowledge);
+    if (foreign === undefined) continue;
+    const expected = foreign.own.numbers.join(" or ");
+    yield warningAt(yaml.place(["casNumber"]), "records/cas-number", {
+      message: `The CAS number ${casNumber} is that of ${foreign.owners.join(", ")}, and ${colourIndexName} has ${expected}: labels name substances by that number`,
+      actual: casNumber,
+      expected,
+      hint: "name and number of two pigments",
+      source: "colour-index-memory",
+    });
+  }
+}
+
+/** Whose a pigment's CAS number is by the table, where the table has other numbers for the pigment itself. */
+function foreignNumber(
+  {
+    colourIndexName,
+    casNumber,
+    components,
+  }: Pick<PigmentRecord, "colourIndexName" | "casNumber" | "components">,
+  { tables: { casNumbers } }: Knowledge,
+):
+  | { readonly own: { readonly numbers: readonly string[] }; readonly owners: readonly string[] }
+  | undefined {
+  if (colourIndexName === undefined || casNumber === undefined || components !== undefined)
+    return undefined;
+  const names = [colourIndexName, colourIndexName.replace(/:\d$/, "")];
+  const own = casNumbers.find(({ pigments }) => names.some((one) => pigments.includes(one)));
+  if (own === undefined || own.numbers.includes(casNumber)) return undefined;
+  const owners = casNumbers.filter(({ numbers }) => numbers.includes(casNumber));
+  return owners.length === 0 ? undefined : { own, owners: owners.flatMap((row) => row.pigments) };
 }
 
 /** One substance twice among the components of what is bought as a mixture: each share is held against its limits alone. */

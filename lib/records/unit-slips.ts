@@ -24,6 +24,7 @@ export function* unitSlips({ workshop, vehicles }: ParsedFiles): Faults {
     yield faultAt(workshop.yaml.place(["filmThicknessUm"]), film);
   for (const vehicle of vehicles.values()) {
     yield* flashFaults(vehicle);
+    yield* viscosityFaults(vehicle);
     yield* metalFaults(vehicle);
   }
 }
@@ -42,13 +43,45 @@ export function* grainNotes({ pigments }: ParsedFiles): Faults {
   }
 }
 
-/** A flash point that its own hazard statement rules out. */
+/** Past this [mm2/s at 40 degrees C] a liquid is no aspiration hazard. @source clp-1272-2008-memory */
+const ASPIRED_TO_MM2_PER_S = 20.5;
+
+/** A viscosity that its own statement H304 rules out. */
+function* viscosityFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
+  const { kinematicViscosityMm2PerS: viscosity, hazards = [] } = record;
+  if (viscosity === undefined || !(viscosity > ASPIRED_TO_MM2_PER_S)) return;
+  if (!statementsOf(hazards).includes("H304")) return;
+  yield warningAt(yaml.place(["kinematicViscosityMm2PerS"]), "records/viscosity", {
+    message: `A viscosity of ${viscosity} mm2/s is not that of a liquid with H304, which is ${ASPIRED_TO_MM2_PER_S} mm2/s or less at 40 C`,
+    actual: `${viscosity} mm2/s`,
+    expected: `${ASPIRED_TO_MM2_PER_S} mm2/s or less, or no H304`,
+    hint: viscosity / 100 <= ASPIRED_TO_MM2_PER_S ? "a decimal point lost?" : undefined,
+    source: "clp-1272-2008-memory",
+  });
+}
+
+function statementsOf(hazards: NonNullable<VehicleRecord["hazards"]>): string[] {
+  return hazards.map((hazard) => (typeof hazard === "string" ? hazard : hazard.statement));
+}
+
+/** Up to this flash point [degrees C] a liquid is flammable. @source clp-1272-2008-memory */
+const FLAMMABLE_TO_C = 60;
+
+/** A flash point that its own hazard statement rules out, or that no statement goes with. */
 function* flashFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
-  const { flashPointC, hazards = [] } = record;
-  const stated =
-    hazards
-      .map((hazard) => (typeof hazard === "string" ? hazard : hazard.statement))
-      .find((statement) => Object.hasOwn(FLASH_POINTS, statement)) ?? "";
+  const { flashPointC, hazards } = record;
+  const stated = statementsOf(hazards ?? []).find((one) => Object.hasOwn(FLASH_POINTS, one)) ?? "";
+  if (stated === "" && hazards !== undefined && flashPointC !== undefined) {
+    if (flashPointC > FLAMMABLE_TO_C) return;
+    yield warningAt(yaml.place(["hazards"]), "records/flash-point", {
+      message: `A liquid with a flash point of ${flashPointC} C is flammable, and its hazards name none of H224, H225 and H226`,
+      actual: "no statement on flammability",
+      expected: flashPointC < 23 ? "H224 or H225" : "H226",
+      hint: "ask its supplier for section 2 of a newer safety data sheet",
+      source: "clp-1272-2008-memory",
+    });
+    return;
+  }
   const [from, to, words] = FLASH_POINTS[stated] ?? [-Infinity, Infinity, ""];
   if (flashPointC === undefined || (flashPointC >= from && flashPointC <= to)) return;
   const celsius = ((flashPointC - 32) * 5) / 9;

@@ -86,7 +86,7 @@ function* oilFaults({ record: { name, kind, oil }, yaml }: Parsed<VehicleRecord>
 }
 
 /** Metal in a drier as sold [%] below which the figure was most likely a fraction. Common practice. */
-const LEAST_DRIER_METAL_PERCENT = 0.5;
+export const LEAST_DRIER_METAL_PERCENT = 0.5;
 
 function* metalFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
   if (record.kind !== "drier") return;

@@ -77,18 +77,13 @@ function replacement(replacedBy: string | undefined): { readonly replacedBy?: st
 }
 
 /** What each sheet and each answer states, in short: enough to tell later what a customer would see differ. */
-export function stated({ published, context, steps }: WorkedSite) {
+export function stated(worked: WorkedSite) {
+  const { published, context } = worked;
   const { records } = context;
   const summaries = new Map(context.answers.map(({ slug, summary }) => [slug, summary]));
   return {
     figures: [...STATED],
-    sheets: published.map((one) =>
-      madeStep(
-        steps,
-        { modules: STATED_MODULES, name: "what sheets state", of: one.worded.sheet.slug },
-        () => statedOf(one, context),
-      ),
-    ),
+    sheets: published.map((one) => statedOfSheet(one, worked)),
     former: (records.workshop.former ?? []).flatMap(({ address, replacedBy }) => {
       const [slug, own] = [address, replacedBy].map((page) => colourOf(page));
       return slug === undefined || own === undefined ? [] : [{ slug, replacedBy: own }];
@@ -108,6 +103,15 @@ function colourOf(address: string | undefined): string | undefined {
 }
 
 const STATED_MODULES = ["lib/site/published-data.ts", "lib/words/languages.ts"];
+
+/** What one sheet states. */
+export function statedOfSheet(one: PublishedSheet, { context, steps }: WorkedSite) {
+  return madeStep(
+    steps,
+    { modules: STATED_MODULES, name: "what sheets state", of: one.worded.sheet.slug },
+    () => statedOf(one, context),
+  );
+}
 
 function statedOf({ worded: { sheet, plain }, revision }: PublishedSheet, context: PageContext) {
   const { words, records } = context;

@@ -42,6 +42,7 @@ import {
   manifestJson,
   sheetJson,
   stated,
+  statedOfSheet,
   workshopManifestJson,
 } from "./published-data.ts";
 import { dataSchemas } from "./data-schemas.ts";
@@ -449,6 +450,8 @@ function* dataFiles(
       { path: `colours/${slug}/sheet.json`, text: sheetJson(one) },
       ...masstoneCsv(one.worded.sheet),
     ]);
+    // While what its sheet says is held: for the manifest it would be made again.
+    statedOfSheet(one, worked);
     yield* ofColour(slug, "compared", () => [comparisonData(certain(shown.get(slug))())]);
     yield* ofColour(slug, "readings", () => readingsOf(slug, context));
   }

@@ -48,7 +48,7 @@ test("one CAS number on two pigments that are no kin", () => {
     ),
   });
   expect(told(blue("13463-67-7"))).toEqual([
-    "content/pigments/blue.yaml:3 warning The CAS number 13463-67-7 is that of Titanium dioxide (PW 6) too, which is another substance than PB 29: labels name substances by that number; a record that was copied?",
+    "content/pigments/blue.yaml:3 warning The CAS number 13463-67-7 is that of PW 6, and PB 29 has 57455-37-5 or 1302-83-6 or 1317-97-1 or 101357-30-6: labels name substances by that number; name and number of two pigments",
   ]);
   expect(told(blue("57455-37-5"))).toEqual([]);
 });

@@ -57,24 +57,27 @@ describe("a constitution number that is not of its name", () => {
   });
 });
 
+// Sodium aluminate's: no pigment has it, so that neither record is known to be the wrong one.
+const OF_NO_PIGMENT = "1302-42-7";
+
 describe("one CAS number on two pigments", () => {
   const told = (name: string, other: string, casNumber: string): string =>
     `content/pigments/pigment-2.yaml:3:12 warning The CAS number ${casNumber} is that of Pigment 1 (${other}) too, which is another substance than ${name}: labels name substances by that number; a record that was copied? records/cas-shared`;
   checkTold([
     {
       what: "of two hues",
-      files: twins(["PG 17", "PR 101"], "1309-37-1"),
-      told: [told("PR 101", "PG 17", "1309-37-1")],
+      files: twins(["PG 17", "PR 101"], OF_NO_PIGMENT),
+      told: [told("PR 101", "PG 17", OF_NO_PIGMENT)],
     },
     {
       what: "of one hue and one class",
-      files: twins(["PR 112", "PR 170"], "2786-76-7"),
-      told: [told("PR 170", "PR 112", "2786-76-7")],
+      files: twins(["PR 112", "PR 170"], OF_NO_PIGMENT),
+      told: [told("PR 170", "PR 112", OF_NO_PIGMENT)],
     },
     {
       what: "of one hue and two classes",
-      files: twins(["PG 17", "PG 18"], "1308-38-9"),
-      told: [told("PG 18", "PG 17", "1308-38-9")],
+      files: twins(["PG 17", "PG 18"], OF_NO_PIGMENT),
+      told: [told("PG 18", "PG 17", OF_NO_PIGMENT)],
     },
   ]);
 
@@ -89,6 +92,47 @@ describe("one CAS number on two pigments", () => {
     const { lines } = toldOf(contentFolder({ ...SMALLEST_WORKSHOP, ...twins(names, casNumber) }));
     expect(lines.filter((line) => line.includes("cas-shared"))).toEqual([]);
   });
+});
+
+/** What each number stands for is the table's (`lib/knowledge/cas-numbers.csv`, recalled). */
+describe("a CAS number that is not of its name", () => {
+  const black = (further: string): RecordTexts => ({
+    "colours/other.md": "---\nname: A colour\npigments: [{ pigment: other }]\n---\n",
+    "pigments/other.yaml": `name: A pigment\n${further}`,
+  });
+  checkTold([
+    {
+      what: "another pigment's",
+      files: black("colourIndexName: PW 4\ncasNumber: 13463-67-7\nfamily: white\n"),
+      told: [
+        "content/pigments/other.yaml:3:12 warning The CAS number 13463-67-7 is that of PW 6, and PW 4 has 1314-13-2: labels name substances by that number; name and number of two pigments records/cas-number (colour-index-memory)",
+      ],
+    },
+    {
+      what: "red iron oxide's on the black one",
+      files: black("colourIndexName: PBk 11\ncasNumber: 1309-37-1\n"),
+      told: [
+        "content/pigments/other.yaml:3:12 warning The CAS number 1309-37-1 is that of PR 101, PR 102, PY 42, PY 43, PBr 6, PBr 7, and PBk 11 has 12227-89-3 or 1317-61-9 or 1309-38-2: labels name substances by that number; name and number of two pigments records/cas-number (colour-index-memory)",
+      ],
+    },
+    {
+      what: "one of several that a pigment has",
+      files: black("colourIndexName: PBk 11\ncasNumber: 1317-61-9\n"),
+      told: [],
+    },
+    {
+      what: "one that no table knows",
+      files: black(`colourIndexName: PBk 11\ncasNumber: ${OF_NO_PIGMENT}\n`),
+      told: [],
+    },
+    {
+      what: "of a mixture, which goes by its components",
+      files: black(
+        "colourIndexName: PBk 11\ncasNumber: 1309-37-1\ncomponents:\n  - { name: Iron oxide, casNumber: 1317-61-9, massFraction: 1, hazards: [] }\n",
+      ),
+      told: [],
+    },
+  ]);
 });
 
 describe("one substance twice among components", () => {

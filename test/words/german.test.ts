@@ -106,3 +106,13 @@ describe("terms of the trade", () => {
     expect(germanFaults("Bis 2,5\u00a0% „Ocker“ – in 40\u00a0ml; Suche läuft\u00a0…")).toEqual([]);
   });
 });
+
+// basis: practice, of words that a heading begins with a noun alone keeps its capital within a line
+test.each([
+  ["Nach Helligkeit", "nach Helligkeit"],
+  ["Farbfelder nach Familie", "Farbfelder nach Familie"],
+  ["Nachweise", "Nachweise"],
+  ["L* 50", "L* 50"],
+])("%s is %s within a line", (text, within) => {
+  expect(GERMAN.lowerFirst(text)).toBe(within);
+});

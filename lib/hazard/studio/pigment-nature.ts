@@ -10,10 +10,12 @@ export type PigmentNature = (typeof PIGMENT_NATURES)[number];
 const CARBON_NUMBERS = ["77265", "77266", "77268", "77268:1"];
 const CARBON_BLACK_CAS = "1333-86-4";
 const FIRST_INORGANIC_NUMBER = 77000;
+/** Metal powders among the inorganic numbers, which no mineral is: aluminium, and copper with bronze. Aluminium's dust explodes. */
+const METAL_NUMBERS = ["77000", "77400"];
 
 /**
  * @param named by its Colour Index generic name, as the table has it.
- * @returns undefined when neither name nor number tells it: then it is to be treated as if it could burn.
+ * @returns undefined when neither name nor number tells it, and of a metal: then it is to be treated as if it could burn.
  */
 export function pigmentNature(
   {
@@ -25,5 +27,7 @@ export function pigmentNature(
   if (casNumber === CARBON_BLACK_CAS || (number !== undefined && CARBON_NUMBERS.includes(number)))
     return "fine carbon";
   if (named !== undefined || number === undefined) return named;
-  return Number(number.slice(0, 5)) >= FIRST_INORGANIC_NUMBER ? "mineral" : "organic";
+  const first = number.slice(0, 5);
+  if (METAL_NUMBERS.includes(first)) return undefined;
+  return Number(first) >= FIRST_INORGANIC_NUMBER ? "mineral" : "organic";
 }

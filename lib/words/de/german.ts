@@ -2,6 +2,7 @@
 import { CRITERIA, limitsText } from "./lot-phrases.ts";
 import type { OwnWords } from "../words.ts";
 import { within } from "../phrases.ts";
+import { lowerFirst } from "../letter-case.ts";
 import { contributionWords } from "../contribution-name.ts";
 import { tableWords } from "../table-words.ts";
 import { pageWords } from "../pages/all-pages.ts";
@@ -28,8 +29,8 @@ export const GERMAN: OwnWords = {
   ...tableWords("de"),
   trade: TRADE,
   listed,
-  // Nouns keep their capital, and most names of figures begin with one.
-  lowerFirst: (text) => text,
+  // Nouns keep their capital, and most names of figures begin with one; a preposition loses it.
+  lowerFirst: (text) => (/^(?:Nach|In|Mit|Von|Ohne) /.test(text) ? lowerFirst(text) : text),
   nameWithin: within,
   pages: PAGES,
   date: dateWords,

@@ -33,7 +33,7 @@ export const DRYING_FIGURES = {
     en: "Touch dry, by rule of thumb",
     de: "Grifftrocken, nach Faustregel",
     fr: "Sec au toucher, selon la règle empirique",
-    es: "Seco al tacto, según la regla práctica",
+    es: "Seco al tacto, por regla práctica",
   },
   linseedDays: {
     en: "Linseed oil alone, touch dry",

@@ -290,7 +290,7 @@ export const OIL_FIGURES = {
     en: "Oil it takes before it is fat",
     de: "Ölzugabe, bis die Farbe fett ist",
     fr: "Huile qu’elle admet avant d’être grasse",
-    es: "Aceite que admite antes de ser grasa",
+    es: "Aceite antes de ser grasa",
     gloss: {
       en: "a limit and no dose: oil added, by volume of paint from the tube, until a thick stroke may wrinkle",
       de: "eine Grenze, keine empfohlene Zugabe: zugesetztes Öl, bezogen auf das Volumen der Farbe aus der Tube, von dem an ein dicker Auftrag runzelig auftrocknen kann",

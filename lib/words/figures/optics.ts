@@ -59,7 +59,7 @@ export const OPTICS_FIGURES = {
     en: "Strength mulled by hand, against milled",
     de: "Farbstärke, von Hand angerieben gegen gewalzt",
     fr: "Force du broyage à la molette, par rapport à la machine",
-    es: "Fuerza con molienda a moleta, frente a la de máquina",
+    es: "Fuerza a moleta, frente a máquina",
     found: {
       "K/S of let-downs equal by mass of dry pigment in {a}, mulled against milled": {
         de: "K/S von Aufhellungen gleicher Masse an trockenem Pigment in {a}, von Hand angerieben gegen gewalzt",

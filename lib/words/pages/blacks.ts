@@ -23,7 +23,7 @@ export const BLACKS = {
   picture: {
     title: (level: string) => ({
       en: `b* of each black in each white, all at L*\u00a0${level}; the bars are one standard uncertainty`,
-      de: `b* jedes Schwarz in jedem Weiß, alle bei L*\u00a0${level}; die Balken sind eine Standardunsicherheit`,
+      de: `b* der Schwarztöne in jedem Weiß, alle bei L*\u00a0${level}; die Balken zeigen eine Standardunsicherheit`,
       fr: `b* de chaque noir dans chaque blanc, tous à L*\u00a0${level}\u202f; les barres valent une incertitude type`,
       es: `b* de cada negro en cada blanco, todos a L*\u00a0${level}; las barras valen una incertidumbre típica`,
     }),
@@ -149,6 +149,8 @@ export const BLACKS = {
       fr: `Chacun des ${runs} cas prend d’autres tailles, d’autres étalements, d’autres indices et une autre huile. La théorie peut dire ce qui va dans le même sens dans ${robust} d’entre eux.`,
       es: `Cada uno de los ${runs} casos toma otros tamaños, otras anchuras, otros índices y otro aceite. La teoría puede decir lo que va en el mismo sentido en ${robust} de ellos.`,
     }),
+    /** Of which it is told, whatever black it is mixed from. */
+    grey: { en: "a grey", de: "ein Grau", fr: "un gris", es: "un gris" },
     pair: (black: string, white: string) => ({
       en: `${black} in ${white}`,
       de: `${black} in ${white}`,

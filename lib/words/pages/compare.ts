@@ -358,7 +358,7 @@ export const COMPARE = {
   form: {
     heading: {
       en: "Press two, three or four colours",
-      de: "Zwei, drei oder vier Farben antippen",
+      de: "Zwei, drei oder vier Farben wählen",
       fr: "Choisir deux, trois ou quatre couleurs",
       es: "Elija dos, tres o cuatro colores",
     },
@@ -379,7 +379,7 @@ export const COMPARE = {
       first === undefined
         ? {
             en: "Press two colours or more.",
-            de: "Zwei Farben oder mehr antippen.",
+            de: "Wählen Sie zwei Farben oder mehr.",
             fr: "Choisir deux couleurs ou plus.",
             es: "Elija dos colores o más.",
           }

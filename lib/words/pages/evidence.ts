@@ -34,7 +34,7 @@ export const EVIDENCE = {
     tints: { en: "In the whites", de: "In Weiß", fr: "Dans les blancs", es: "En los blancos" },
     expectedTints: {
       en: "In whites not tried",
-      de: "In nicht erprobten Weiß",
+      de: "In einem nicht erprobten Weiß",
       fr: "Dans les blancs non essayés",
       es: "En los blancos no probados",
     },

@@ -177,7 +177,7 @@ function changed({ deltaEab, category }: FoundChange) {
 
 const BETTER = {
   en: ": the sheet tells it better than it was found",
-  de: ": Das Blatt stellt es günstiger dar, als es gefunden wurde",
+  de: ": Das Blatt stellt es günstiger dar als der Befund",
   fr: "\u202f: la fiche annonce mieux que ce qui a été trouvé",
   es: ": la ficha promete más de lo que se halló",
 };

@@ -6,8 +6,8 @@ export const PERMANENCE = {
   exposed: (word: string, category: string) => ({
     en: `${upperFirst(word)}: it changed as much as category ${category} allows, in our own exposure.`,
     de: `${upperFirst(word)}: In unserer eigenen Belichtung änderte sich die Farbe so stark, wie Kategorie\u00a0${category} es zulässt.`,
-    fr: `${upperFirst(word)}\u202f: elle a changé autant que le permet la catégorie\u00a0${category}, dans notre propre exposition.`,
-    es: `${upperFirst(word)}: cambió lo que permite la categoría\u00a0${category}, en nuestra propia exposición.`,
+    fr: `${upperFirst(word)}\u202f: dans notre propre exposition, elle a changé dans les limites de la catégorie\u00a0${category}.`,
+    es: `${upperFirst(word)}: en nuestra propia exposición cambió dentro de los límites de la categoría\u00a0${category}.`,
   }),
 
   /** @param told by whom, and of what. */

@@ -217,8 +217,8 @@ export const SHEET_PAGE = {
     own: (category: string) => ({
       en: `our own window test: it changed as category ${category} allows; worth more than a supplier\u2019s word, less than the standard\u2019s test`,
       de: `eigene Prüfung am Fenster: änderte sich so stark, wie Kategorie\u00a0${category} es zulässt; zählt mehr als die Angabe eines Lieferanten, weniger als die Prüfung nach der Norm`,
-      fr: `notre propre essai à la fenêtre\u202f: elle a changé autant que le permet la catégorie\u00a0${category}\u202f; cela vaut plus que la parole d’un fournisseur, moins que l’essai de la norme`,
-      es: `nuestro propio ensayo en la ventana: cambió lo que permite la categoría\u00a0${category}; vale más que la palabra de un proveedor, menos que el ensayo de la norma`,
+      fr: `notre propre essai à la fenêtre\u202f: elle a changé dans les limites de la catégorie\u00a0${category}\u202f; cela vaut plus que la parole d’un fournisseur, moins que l’essai de la norme`,
+      es: `nuestro propio ensayo en la ventana: cambió dentro de los límites de la categoría\u00a0${category}; vale más que la palabra de un proveedor, menos que el ensayo de la norma`,
     }),
     expected: {
       en: "what its pigment leads us to expect; not tested here",

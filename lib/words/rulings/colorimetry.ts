@@ -56,7 +56,7 @@ export const COLORIMETRY_RULINGS: RulingsInEach<ColorimetryStatement> = {
     fr: ({ daylight, index }) =>
       `Semblables à la lumière du jour (${fr.deltaE00Text(daylight)}), et aussi sous une lampe à incandescence, une LED blanche ou un tube fluorescent\u202f: le changement de lumière seul les écarte de ${fr.deltaE00Text(index)} au plus.`,
     es: ({ daylight, index }) =>
-      `Iguales a la luz del día (${es.deltaE00Text(daylight)}) y también bajo una lámpara incandescente, un LED blanco o un tubo fluorescente: el cambio de luz por sí solo los separa en ${es.deltaE00Text(index)} como mucho.`,
+      `Iguales a la luz del día (${es.deltaE00Text(daylight)}) y también bajo una lámpara incandescente, un LED blanco o un tubo fluorescente: el cambio de luz los separa en ${es.deltaE00Text(index)} como mucho.`,
   },
 
   "impossible-colour": {
