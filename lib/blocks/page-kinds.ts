@@ -29,8 +29,8 @@ export interface SheetView extends PageView {
   readonly name: string;
   /** "Bone black (PBk 9), milled in linseed oil", the pigments linked. */
   readonly madeOf: InlineView;
-  /** The colour as it comes from the tube, and its caption. */
-  readonly masstone: SwatchCell & { readonly caption: string };
+  /** The colour as it comes from the tube, and its caption; which paper prints too where the layer is thicker than any coat. */
+  readonly masstone: SwatchCell & { readonly caption: string; readonly isThickLayer?: boolean };
   readonly tints?: SwatchesBlock;
   /** The one sentence, without figures. */
   readonly sentence: string;

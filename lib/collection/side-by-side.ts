@@ -173,7 +173,7 @@ function tints(stated: readonly Stated[]): Finding {
     return {
       verdict: "not told",
       ruling: { rule: "compared-no-lightness", values: {} },
-      ...(reached.length === 0 ? {} : { level }),
+      ...(reached.length > 0 && { level }),
     };
   const pairs = reached.map(({ name, place }): Stated => ({
     name,

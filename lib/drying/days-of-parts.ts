@@ -61,7 +61,7 @@ export function daysOfParts(parts: readonly PartAlone[]): DaysOfParts {
       values: {
         part: name,
         daysAlone: touchDryDays,
-        ...(massFraction === undefined ? {} : { massFraction }),
+        ...(massFraction !== undefined && { massFraction }),
       },
       standing: isTried ? "measured" : "estimated",
       ...(isTried ? {} : { source: "practice-drying" }),

@@ -103,11 +103,11 @@ function recorded({
 }: DryingTrial): Omit<TrialValues, "wanting"> {
   return {
     touchDryDays,
-    ...(throughDryDays === undefined ? {} : { throughDryDays }),
-    ...(filmThicknessUm === undefined ? {} : { filmThicknessUm }),
-    ...(temperatureC === undefined ? {} : { temperatureC }),
-    ...(humidityPercent === undefined ? {} : { humidityPercent }),
-    ...(toldBy === undefined ? {} : { toldBy }),
+    ...(throughDryDays !== undefined && { throughDryDays }),
+    ...(filmThicknessUm !== undefined && { filmThicknessUm }),
+    ...(temperatureC !== undefined && { temperatureC }),
+    ...(humidityPercent !== undefined && { humidityPercent }),
+    ...(toldBy !== undefined && { toldBy }),
   };
 }
 

@@ -71,7 +71,7 @@ export function pigmentFilmStatements(
     )
     .map(({ rule, source }) => ({
       rule,
-      values: { pigment: name, ...(massFraction === undefined ? {} : { massFraction }) },
+      values: { pigment: name, ...(massFraction !== undefined && { massFraction }) },
       standing: "estimated",
       source,
     }));

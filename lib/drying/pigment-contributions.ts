@@ -141,7 +141,7 @@ function statementOf(
     pigment: name,
     daysInLinseed,
     factor,
-    ...(massFraction === undefined ? {} : { massFraction }),
+    ...(massFraction !== undefined && { massFraction }),
   };
   if (chemistry === "brown earth")
     return {

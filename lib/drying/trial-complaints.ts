@@ -34,7 +34,7 @@ export function trialComplaints(trial: DryingTrial): TrialComplaint[] {
   ): TrialComplaint => ({
     severity,
     rule: `drying/${rule}`,
-    ...(field === undefined ? {} : { field }),
+    ...(field !== undefined && { field }),
     message,
     actual: String(actual),
     expected,

@@ -107,7 +107,7 @@ export function batch(recipe: BatchRecipe, size: BatchSize): Batch {
     oilHeldBackG: [oilG * leastHeld, oilG * mostHeld],
     oilAtFirstG: [oilG * (1 - mostHeld), oilG * (1 - leastHeld)],
     paintG: pigmentG * unitG,
-    ...(unitMl === undefined ? {} : { volumes: batchVolumes(pigmentG * unitMl, recipe) }),
+    ...(unitMl !== undefined && { volumes: batchVolumes(pigmentG * unitMl, recipe) }),
     ...batchCost([
       ...pigments,
       { name: recipe.oil.name, massG: oilG, pricePerKg: recipe.oil.pricePerKg },

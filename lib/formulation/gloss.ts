@@ -59,13 +59,13 @@ export function glossRuling(gloss60: number): GlossRuling {
   return {
     finish: limit.finish,
     limit,
-    ...(betterAngle === undefined ? {} : { betterAngle }),
+    ...(betterAngle !== undefined && { betterAngle }),
     reason: {
       rule: "gloss-measured",
       values: {
         gloss60,
         finish: limit.finish,
-        ...(betterAngle === undefined ? {} : { betterAngle }),
+        ...(betterAngle !== undefined && { betterAngle }),
       },
       standing: "measured",
       source: "iso-2813",

@@ -230,7 +230,7 @@ type TextCells = {
 function textRow({ code, option, standing, ...cells }: TextCells): StatementTextRow {
   return {
     code,
-    ...(option === undefined ? {} : { option }),
+    ...(option !== undefined && { option }),
     texts: Object.fromEntries(
       STATEMENT_LANGUAGES.flatMap((language) => {
         const text = cells[language];

@@ -98,7 +98,7 @@ function namesOf(tables: Tables, name: string): { names: string[]; identity?: Pi
     names: [name, own?.class, parentName(name), parent?.class].filter(
       (one) => one !== undefined && one !== "",
     ) as string[],
-    ...(identity === undefined ? {} : { identity }),
+    ...(identity !== undefined && { identity }),
   };
 }
 
@@ -127,8 +127,8 @@ function pigmentKnowledge(tables: Tables, name: string): PigmentKnowledge {
   const nature = rows.dustNatures[0]?.nature;
   const family = hueFamily(tables.hueFamilies, name, identity?.class);
   return {
-    ...(identity === undefined ? {} : { identity }),
-    ...(family === undefined ? {} : { family }),
+    ...(identity !== undefined && { identity }),
+    ...(family !== undefined && { family }),
     constitutionNumbers: rowsOf(tables.constitutionNumbers, [name, parentName(name)]).flatMap(
       ({ numbers }) => numbers,
     ),
@@ -137,13 +137,13 @@ function pigmentKnowledge(tables: Tables, name: string): PigmentKnowledge {
     oilAbsorptions: rows.oilAbsorptions,
     looseDensities: rows.looseDensities,
     tappedDensities: rows.tappedDensities,
-    ...(chemistry === undefined ? {} : { chemistry }),
-    ...(drying === undefined ? {} : { drying }),
+    ...(chemistry !== undefined && { chemistry }),
+    ...(drying !== undefined && { drying }),
     dryingNotes: rowsOf(tables.dryingNotes, names),
-    ...(lightfastness === undefined ? {} : { lightfastness }),
+    ...(lightfastness !== undefined && { lightfastness }),
     sensitivities: rows.sensitivities,
-    ...(opacity === undefined ? {} : { opacity }),
-    ...(nature === undefined ? {} : { nature }),
+    ...(opacity !== undefined && { opacity }),
+    ...(nature !== undefined && { nature }),
     isFineCarbon: identity?.class === "fine carbon",
     rows,
   };

@@ -54,7 +54,7 @@ export function batchPlan(
     oilHeldBackG: heldBackG,
     additions,
     paintG: inSteps(paintG, stepG),
-    ...(made.volumes === undefined ? {} : { yieldMl: made.volumes.yieldMl }),
+    ...(made.volumes !== undefined && { yieldMl: made.volumes.yieldMl }),
   };
 }
 

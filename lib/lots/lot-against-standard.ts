@@ -126,15 +126,15 @@ export function lotAgainstStandard(
     remarks.push({
       rule: "strength-not-judged",
       values: { since: without.rule, pigments: without.values.pigments },
-      ...(without.source === undefined ? {} : { source: without.source }),
+      ...(without.source !== undefined && { source: without.source }),
     });
   found.push(...figuresJudged(standard, lot, tolerances));
   const worst = worstVerdict(found.map((one) => one.verdict));
   const verdict = worst === "pass" && isLeftOpen(lot, masstone, letDown?.of) ? undefined : worst;
   return {
-    ...(masstone === undefined ? {} : { masstone }),
-    ...(letDown === undefined ? {} : { letDown: letDown.of }),
-    ...(verdict === undefined ? {} : { verdict }),
+    ...(masstone !== undefined && { masstone }),
+    ...(letDown !== undefined && { letDown: letDown.of }),
+    ...(verdict !== undefined && { verdict }),
     judged: found,
     remarks,
     notes: said(COMPARISON_NOTES, {

@@ -49,7 +49,7 @@ export function exposureSoFar(
   const isLast = found?.category === LIGHTFASTNESS_LIMITS.at(-1)?.category;
   return {
     curve,
-    ...(found === undefined ? {} : { category: found.category }),
+    ...(found !== undefined && { category: found.category }),
     ...(found === undefined || isLast ? {} : { limit: found.limit.deltaEabMax }),
     ...(ended === undefined
       ? {
@@ -95,8 +95,8 @@ export function dryingSoFar(
   const last = curve.at(-1)?.day ?? 0;
   return {
     curve,
-    ...(touchDryDays === undefined ? {} : { touchDryDays }),
-    ...(throughDryDays === undefined ? {} : { throughDryDays }),
+    ...(touchDryDays !== undefined && { touchDryDays }),
+    ...(throughDryDays !== undefined && { throughDryDays }),
     ...(ended !== undefined || throughDryDays !== undefined
       ? {}
       : { nextDate: addedDays(started, last + (touchDryDays === undefined ? 1 : 7)) }),

@@ -64,7 +64,7 @@ export function stateOf(
       );
       remarks.push({
         rule: "no-such-paint",
-        values: { slug, ...(near === undefined ? {} : { near: paintName(near, range) }) },
+        values: { slug, ...(near !== undefined && { near: paintName(near, range) }) },
       });
       return undefined;
     }
@@ -122,9 +122,9 @@ export function stateOf(
             ? usual.mix.white
             : whiteFor(colours, range, usual)),
       },
-      ...(medium === undefined
-        ? {}
-        : { medium: { slug: medium.slug, volumes: Math.min(medium.parts, VOLUMES_MOST) } }),
+      ...(medium !== undefined && {
+        medium: { slug: medium.slug, volumes: Math.min(medium.parts, VOLUMES_MOST) },
+      }),
       filmUm: number("film", FILM_UM, usual.filmUm),
       finish: choice("finish", ["glossy", "matte"], usual.finish),
       light: choice("light", LIGHTS, usual.light),

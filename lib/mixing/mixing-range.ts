@@ -45,7 +45,7 @@ export function mixingRange(data: MixingData): MixingRange {
     ladder: twice((slug, white) => ladderOf(slug, white, paints, fit)),
     masstone: once((slug: string) => {
       const packed = paints.get(slug)?.masstone;
-      return packed && { ...measurement(packed), ...(surface === undefined ? {} : { surface }) };
+      return packed && { ...measurement(packed), ...(surface !== undefined && { surface }) };
     }),
     surface,
     film: once((slug: string) => filmOf(paints.get(slug))),

@@ -9,6 +9,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import { hazardView } from "./label-view.ts";
+import { isMoreThanACoat } from "./hiding-film.ts";
 import { jsonLd } from "./json-ld.ts";
 import { benchLinks } from "./mixing-ways.ts";
 import { madeOf, madeOfText, withMediumNote } from "./made-of.ts";
@@ -54,10 +55,8 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     name: sheet.name,
     madeOf: madeOf(sheet, words, place.root),
     masstone: {
-      caption:
-        sheet.notations.masstone?.standing === "estimated"
-          ? words.pages.photographs.estimated
-          : text.alone,
+      caption: masstoneCaption(sheet, words),
+      ...(isMoreThanACoat(sheet) && { isThickLayer: true }),
       ...swatchCell(colour, words.pages.sheet.noPanel),
     },
     ...(tints !== undefined && { tints }),
@@ -105,6 +104,14 @@ function linkedFact({ href, ...fact }: FactView, sections: readonly SectionBlock
   const isThere = (anchor: string): boolean => sections.some(({ id }) => `#${id}` === anchor);
   const target = href !== undefined && isThere(href) ? href : "#unknown";
   return isThere(target) ? { ...fact, href: target } : fact;
+}
+
+/** What the swatch is: of a paint that no coat hides with, a layer thicker than any, lest it be taken for an opaque one. */
+function masstoneCaption(sheet: Sheet, words: OwnWords): string {
+  if (isMoreThanACoat(sheet)) return words.pages.cards.thickLayer;
+  return sheet.notations.masstone?.standing === "estimated"
+    ? words.pages.photographs.estimated
+    : words.pages.sheetPage.alone;
 }
 
 /** Whether a label warns of something that is known: classified, or a metal that no statement tells of. */

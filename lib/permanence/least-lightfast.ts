@@ -67,7 +67,7 @@ export function leastLightfast(components: readonly FadingComponent[]): LeastLig
     return { rule: "least-lightfast-expected", values: { pigments }, source };
   return {
     rule: "least-lightfast-by-exposure",
-    values: { pigments, ...(deltaEab === undefined ? {} : { deltaEab }) },
+    values: { pigments, ...(deltaEab !== undefined && { deltaEab }) },
     source,
   };
 }

@@ -337,7 +337,7 @@ function pigmentStated(stated: StatedCategory, pigment: string): PermanenceReaso
 }
 
 function statedValues({ category, form }: StatedCategory): StatedValues {
-  return { category, ...(form === undefined ? {} : { form }) };
+  return { category, ...(form !== undefined && { form }) };
 }
 
 function sourced(source: SourceKey | undefined): { readonly source?: SourceKey } {

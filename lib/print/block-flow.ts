@@ -131,7 +131,18 @@ function blockFlow(blocks: readonly Block[], style: PaperStyle): Flow[] {
     const isDeeper = next?.block.kind !== "heading" || next.block.level > one.block.level;
     return isDeeper && isOnPaper(at + 1);
   };
-  return laid.flatMap(({ flow }, i) => (isOnPaper(i) ? flow : []));
+  return laid.flatMap(({ block, flow }, i) => {
+    if (!isOnPaper(i)) return [];
+    const isNote = block.kind === "statement" && block.role === "note";
+    return isNote && laid[i - 1]?.block.kind === "heading" && i < laid.length - 1
+      ? flow.map(keptWithNext)
+      : flow;
+  });
+}
+
+/** A short note below a heading is no more than a part of it. */
+function keptWithNext(flow: Flow): Flow {
+  return flow.kind === "piece" ? { ...flow, keepWithNext: true } : flow;
 }
 
 /** In one style a block is laid out once, however many tries at a sheet it stands in. */

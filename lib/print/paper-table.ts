@@ -6,7 +6,7 @@ import type {
 } from "../present/views.ts";
 import type { Flow, Group, Piece } from "./layout-tree.ts";
 import { GREY, shifted, type LineMark, type Mark, type Tagged } from "./mark.ts";
-import { paragraph, quiet, smallPt, wholeParagraph, type PaperStyle } from "./paper-style.ts";
+import { bold, paragraph, quiet, smallPt, wholeParagraph, type PaperStyle } from "./paper-style.ts";
 import { measureText } from "./print-document.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { naturalWidths, setRuns, type Run } from "./set-runs.ts";
@@ -29,10 +29,10 @@ interface Cell {
 /** Property, value with unit, standing; a value in words runs across; what is not stated is named in one line below. */
 export function propertyTable(
   { caption, rows }: PropertyTableView,
-  text: { readonly absent: (names: readonly string[]) => string },
+  text: { readonly absent: (names: readonly string[]) => string; readonly colon: string },
   style: PaperStyle,
 ): Flow[] {
-  const { widthMm, sizePt } = style;
+  const { widthMm, sizePt, isDense: isRunIn = false } = style;
   const known = rows.flatMap((row) => ("reason" in row ? [] : [row]));
   const absent = rows.flatMap((row) => ("reason" in row ? [row.name] : []));
   const widths = [widthMm * 0.42, widthMm * 0.34 - GUTTER_MM, widthMm * 0.24 - GUTTER_MM];
@@ -42,12 +42,14 @@ export function propertyTable(
     const { name, value, standing } = row;
     const cells = [headCell(name), ...valueCells(row)];
     const isShort = measureText(value, "sans bold", sizePt) <= valueMm;
-    return isShort
-      ? { cells, widths }
-      : { cells: [headCell(name), wordsCell(value, standing)], widths: across };
+    if (isShort) return { cells, widths };
+    const words = wordsCell(value, standing);
+    return isRunIn
+      ? { head: { runs: bold(`${name}${text.colon}`), isHead: true }, words }
+      : { cells: [headCell(name), words], widths: across };
   });
   return [
-    ...(shown.length === 0 ? [] : [table(caption, [], shown, style)]),
+    ...(shown.length === 0 ? [] : [table(caption, [], shown, style, absent.length > 0)]),
     ...(absent.length === 0
       ? []
       : [paragraph(quiet(text.absent(absent)), style, { sizePt: smallPt(style) })]),
@@ -150,16 +152,17 @@ function columnWidths(
   return columns.map((column) => column.least + share * (column.greatest - column.least));
 }
 
-interface Row {
-  readonly cells: readonly Cell[];
-  readonly widths: readonly number[];
-}
+/** Cells beside one another, or a head and its words in one paragraph, where room is scarcest. */
+type Row =
+  | { readonly cells: readonly Cell[]; readonly widths: readonly number[] }
+  | { readonly head: Cell; readonly words: Cell };
 
 function table(
   caption: string,
   head: readonly Row[],
   rows: readonly Row[],
   style: PaperStyle,
+  isNoted = false,
 ): Group {
   const title: Piece[] =
     caption === ""
@@ -184,7 +187,9 @@ function table(
       ...rows.map((row, i) => ({
         ...rowPiece(row, style, "Row"),
         beforeMm: i === 0 && head.length === 0 ? 1 : 0,
-        ...(isKept(i, rows.length) ? { keepWithNext: true } : {}),
+        ...(isKept(i, rows.length) || (isNoted && i === rows.length - 1)
+          ? { keepWithNext: true }
+          : {}),
       })),
     ],
   };
@@ -195,7 +200,52 @@ function isKept(row: number, count: number): boolean {
   return row < count - 1 && (count <= KEPT_ROWS || row === 0 || row === count - 2);
 }
 
-function rowPiece({ cells, widths }: Row, style: PaperStyle, scope: "Row" | "Column"): Piece {
+function rowPiece(row: Row, style: PaperStyle, scope: "Row" | "Column"): Piece {
+  const { rowPadMm: padMm = ROW_PAD_MM } = style;
+  const { children, high } = "head" in row ? runInCells(row, style) : rowCells(row, style, scope);
+  const heightMm = high + 2 * padMm;
+  const rule: LineMark = {
+    kind: "line",
+    fromMm: [0, heightMm],
+    toMm: [style.widthMm, heightMm],
+    widthPt: 0.25,
+    ink: { grey: 0.6 },
+  };
+  return {
+    kind: "piece",
+    heightMm,
+    beforeMm: 0,
+    content: { tag: "TR", children: [...children, { tag: "Artifact", marks: [rule] }] },
+  };
+}
+
+/** Cells of a row, and how high they are without what stays clear above and below [mm]. */
+interface SetCells {
+  readonly children: readonly Tagged[];
+  readonly high: number;
+}
+
+/** The head alone is bold: by that its marks are told from those of its words. */
+function runInCells(
+  { head, words }: Extract<Row, { head: Cell }>,
+  { widthMm, sizePt, leading = ROW_LEADING, rowPadMm: padMm = ROW_PAD_MM }: PaperStyle,
+): SetCells {
+  const set = setRuns([...head.runs, ...words.runs], { widthMm, sizePt, leading });
+  const marks = set.marks.map((mark) => shifted(mark, 0, padMm));
+  return {
+    children: [
+      { tag: "TH", scope: "Row", marks: marks.filter(({ face }) => face === "sans bold") },
+      { tag: "TD", marks: marks.filter(({ face }) => face !== "sans bold") },
+    ],
+    high: set.heightMm,
+  };
+}
+
+function rowCells(
+  { cells, widths }: Extract<Row, { widths: readonly number[] }>,
+  style: PaperStyle,
+  scope: "Row" | "Column",
+): SetCells {
   const { sizePt, leading = ROW_LEADING, rowPadMm: padMm = ROW_PAD_MM } = style;
   let x = 0;
   let height = 0;
@@ -223,18 +273,5 @@ function rowPiece({ cells, widths }: Row, style: PaperStyle, scope: "Row" | "Col
     x += width + GUTTER_MM;
     return cell.isHead === true ? { tag: "TH", scope, marks } : { tag: "TD", marks };
   });
-  const heightMm = height + 2 * padMm;
-  const rule: LineMark = {
-    kind: "line",
-    fromMm: [0, heightMm],
-    toMm: [style.widthMm, heightMm],
-    widthPt: 0.25,
-    ink: { grey: 0.6 },
-  };
-  return {
-    kind: "piece",
-    heightMm,
-    beforeMm: 0,
-    content: { tag: "TR", children: [...children, { tag: "Artifact", marks: [rule] }] },
-  };
+  return { children, high: height };
 }

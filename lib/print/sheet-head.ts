@@ -18,6 +18,11 @@ import type { PagesToPrint } from "./sheet-paper.ts";
 import { setRuns, type Run } from "./set-runs.ts";
 import { panelFigure } from "./tints-figure.ts";
 
+/** Of a sheet as usual and where room is scarcest [pt]; and of what stays clear above lines. */
+const NAME_PT = { roomy: 28, dense: 23 } as const;
+const SENTENCE_PT = { roomy: 13, dense: 11 } as const;
+const LESS = { roomy: 1, dense: 0.4 } as const;
+
 /** The first screen across the page: name, made of, panel, sentence, sizes and prices, facts, hazard, rags. */
 export function sheetHead({ slug, sheet, context }: PagesToPrint, style: PaperStyle): Flow[] {
   const {
@@ -29,12 +34,13 @@ export function sheetHead({ slug, sheet, context }: PagesToPrint, style: PaperSt
     ...(workshop.demonstration === true ? quiet(`. ${text.demonstration}`) : []),
   ];
   const { masstone, tints, hazard, unknownHazard, ragLine } = sheet;
+  const room = style.isDense === true ? "dense" : "roomy";
   const hasColour = masstone.colour !== undefined;
   return [
     paragraph(maker, style, { sizePt: LEAST_PT + 0.5, beforeMm: 0 }),
     wholeParagraph([linkRun({ text: sheet.name, href: style.address }, style, "serif")], style, {
       tag: "H1",
-      sizePt: sheet.name.length > 42 ? 21 : 28,
+      sizePt: sheet.name.length > 42 ? 21 : NAME_PT[room],
       leading: 1.12,
       beforeMm: 2,
       anchor: slug,
@@ -55,18 +61,27 @@ export function sheetHead({ slug, sheet, context }: PagesToPrint, style: PaperSt
           ),
         ]
       : [paragraph(prose(masstone.missing ?? ""), style, { sizePt: 10, beforeMm: 3 })]),
-    paragraph(prose(sheet.sentence), style, { sizePt: 13, leading: 1.28, beforeMm: 3 }),
+    paragraph(prose(sheet.sentence), style, {
+      sizePt: SENTENCE_PT[room],
+      leading: 1.28,
+      beforeMm: 3 * LESS[room],
+    }),
     ...(sheet.offer.length === 0 ? [] : [offerLine(sheet.offer, style)]),
     factsPiece(sheet.facts, style),
     ...(hazard === undefined
       ? []
-      : [{ ...labelElements(hazard, style, { ...labelLook(style), isRunIn: true }), beforeMm: 4 }]),
+      : [
+          {
+            ...labelElements(hazard, style, { ...labelLook(style), isRunIn: true }),
+            beforeMm: 4 * LESS[room],
+          },
+        ]),
     ...(unknownHazard === undefined
       ? []
-      : [paragraph(bold(unknownHazard), style, { sizePt: 8.5, beforeMm: 2.5 })]),
+      : [paragraph(bold(unknownHazard), style, { sizePt: 8.5, beforeMm: 2.5 * LESS[room] })]),
     ...(ragLine === undefined
       ? []
-      : [paragraph(sans(ragLine), style, { sizePt: 8, beforeMm: 2.5 })]),
+      : [paragraph(sans(ragLine), style, { sizePt: 8, beforeMm: 2.5 * LESS[room] })]),
   ];
 }
 

@@ -105,8 +105,8 @@ const LEFT_OUT = [...new Set(FITS.map(({ without }) => without))].toReversed();
 
 const MOST_PAGES = 2;
 const TIGHT_LEADING = 1.2;
-const TIGHT_ROW_PAD_MM = 0.2;
-const CLOSE_SPACING = 0.5;
+const TIGHT_ROW_PAD_MM = { tight: 0.2, dense: 0.1 } as const;
+const SPACING = { close: 0.5, dense: 0.3 } as const;
 
 /**
  * A sheet on one or two pages; on a third, in roomy type, only where its cautions and figures find no room in two.
@@ -294,8 +294,14 @@ function columnStyles(
       ...head,
       widthMm: columnMm(head),
       sizePt,
-      ...(isTight ? { isRunIn: true, leading: TIGHT_LEADING, rowPadMm: TIGHT_ROW_PAD_MM } : {}),
-      ...(isClose ? { spacing: CLOSE_SPACING } : {}),
+      ...(isTight
+        ? {
+            isRunIn: true,
+            leading: TIGHT_LEADING,
+            rowPadMm: TIGHT_ROW_PAD_MM[isDense ? "dense" : "tight"],
+          }
+        : {}),
+      ...(isClose ? { spacing: SPACING[isDense ? "dense" : "close"] } : {}),
       ...(isDense ? { isDense } : {}),
     };
     const styles = known.get(key) ?? {

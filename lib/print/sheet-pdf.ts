@@ -117,6 +117,8 @@ export function drawPageNumber(document: PrintDocument, paper: PaperSize, text: 
 
 const LOOK = { sizePt: 7 };
 const LINE_MM = 3.2;
+/** What the number takes of the last line. */
+const NUMBER_MM = 20;
 
 function footPlace(
   { widthMm, heightMm }: PaperSize,
@@ -149,8 +151,9 @@ function drawFoot(
   } as const;
   drawMarks(document, [rule], place);
   let below = 0;
-  for (const text of lines) {
-    const set = setRuns(quiet(text), { widthMm: widthMm - 20, ...LOOK });
+  for (const [i, text] of lines.entries()) {
+    const besideMm = i === lines.length - 1 ? NUMBER_MM : 0;
+    const set = setRuns(quiet(text), { widthMm: widthMm - besideMm, ...LOOK });
     drawMarks(document, set.marks, footPlace(paper, below).place);
     below += set.lines.length;
   }

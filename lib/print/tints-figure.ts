@@ -1,8 +1,8 @@
 import type { SwatchCell, SwatchesBlock } from "../blocks/block.ts";
 import type { Piece } from "./layout-tree.ts";
-import { N6, shifted, type Mark } from "./mark.ts";
+import { BLACK, N6, shifted, WHITE, type Mark } from "./mark.ts";
 import { figurePiece, type PaperStyle } from "./paper-style.ts";
-import { swatchMarks } from "./paper-swatch.ts";
+import { swatchMarks, type SwatchBox } from "./paper-swatch.ts";
 import { measureText } from "./print-document.ts";
 import { setRuns } from "./set-runs.ts";
 
@@ -10,13 +10,13 @@ const CAPTION_PT = 7.5;
 const CAPTION_MM = 5;
 const EDGE_MM = 4;
 /** Of a row of tints, and of a masstone without any; the latter where room is scarce. */
-const ROW_MM = { roomy: 15, dense: 10 } as const;
+const ROW_MM = { roomy: 15, dense: 8 } as const;
 const ALONE_MM = { roomy: 34, dense: 20 } as const;
 /** What a masstone takes of the width beside its tints. */
 const MASSTONE = 0.4;
 
 export interface PanelParts {
-  readonly masstone?: SwatchCell & { readonly caption: string };
+  readonly masstone?: SwatchCell & { readonly caption: string; readonly isThickLayer?: boolean };
   readonly tints?: SwatchesBlock;
 }
 
@@ -43,6 +43,7 @@ export function panelFigure(
   const marks: Mark[] = [
     { kind: "box", xMm: 0, yMm: 0, widthMm, heightMm, ink: N6 },
     ...(masstone === undefined ? [] : swatchMarks(masstone, box, CAPTION_PT)),
+    ...(masstone?.isThickLayer === true ? captionIn(box, masstone) : []),
     ...(tints === undefined
       ? []
       : tintMarks(tints, ROW_MM[room], masstoneMm + EDGE_MM, widthMm - EDGE_MM)),
@@ -56,6 +57,21 @@ export function panelFigure(
     marks,
     { beforeMm: 3 },
   );
+}
+
+/** Between a swatch's edge and what is said on it. */
+const INSIDE_MM = 2;
+
+/** At the head of a swatch, in black or white, whichever is read on it. */
+function captionIn(
+  { xMm, yMm, widthMm }: SwatchBox,
+  { caption, colour }: NonNullable<PanelParts["masstone"]>,
+): Mark[] {
+  const ink = colour?.lab === undefined || colour.lab.L > 50 ? BLACK : WHITE;
+  return setRuns([{ text: caption, face: "sans", ink }], {
+    widthMm: widthMm - 2 * INSIDE_MM,
+    sizePt: CAPTION_PT,
+  }).marks.map((mark) => shifted(mark, xMm + INSIDE_MM, yMm + INSIDE_MM));
 }
 
 function tintMarks(

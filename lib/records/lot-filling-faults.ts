@@ -42,10 +42,30 @@ export function* lotFillingFaults({
         message: `${told}: more than such a tube takes`,
         actual: String(massG),
         expected: `about ${Number(meanG.toFixed(1))}`,
-        hint:
-          tareG === undefined
-            ? "massG is what is in the tube; was the empty tube weighed with it? its own mass goes into tareG"
-            : `${Number((massG - tareG).toFixed(1))} g without the empty tube`,
+        hint: overfilledHint(
+          massG,
+          tareG,
+          (netG, sizeMl) => {
+            const volumeMl = takenVolumeMl(netG, densityGPerCm3);
+            return volumeMl <= sizeMl * MOST_FILLED && volumeMl >= sizeMl / MOST_FILLED;
+          },
+          ml,
+        ),
       });
   }
+}
+
+/** The slip by which a tube seems to hold more than it takes. @param fits whether so much [g] fills such a size [ml]. */
+function overfilledHint(
+  massG: number,
+  tareG: number | undefined,
+  fits: (netG: number, sizeMl: number) => boolean,
+  ml: number,
+): string | undefined {
+  if (fits(massG, 10 * ml)) return `a digit of ${10 * ml} ml lost?`;
+  if (tareG === undefined)
+    return "massG is what is in the tube; was the empty tube weighed with it? its own mass goes into tareG";
+  return massG > tareG && fits(massG - tareG, ml)
+    ? `${Number((massG - tareG).toFixed(1))} g without the empty tube`
+    : undefined;
 }

@@ -104,8 +104,8 @@ export function listed<D extends Declared>(
   const figure: FigureForm = {
     ...figureForm(part),
     isListed: true,
-    ...(after === undefined ? {} : { listedAfter: after }),
-    ...(silentAt === undefined ? {} : { silentAt }),
+    ...(after !== undefined && { listedAfter: after }),
+    ...(silentAt !== undefined && { silentAt }),
   };
   return { ...part, shape: { form: "figure", figure } };
 }

@@ -82,7 +82,10 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
     hint,
   });
   const contradictions: readonly Statement[] = [
-    ...sheet.oil.contradictions,
+    // Of a mixture weighed from tubes the oil is theirs, and told of the tube that it is wrong of.
+    ...(colour?.record.oilIndexGPer100g === undefined
+      ? sheet.oil.contradictions.filter(({ rule }) => !rule.startsWith("oil-index-"))
+      : sheet.oil.contradictions),
     ...sheet.drying.contradictions,
     ...sheet.permanence.contradictions,
     ...sheet.optics.reasons.filter(({ rule }) => rule === "opacity-unlike-its-pigment"),

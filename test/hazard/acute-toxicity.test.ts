@@ -331,3 +331,12 @@ describe("bad input", () => {
     );
   });
 });
+
+/** basis: derived, clp-1272-2008 Table 3.1.2: an oral ATE of .5 for category 1 and of 5 for 2, so that 2 % of it make 25, category 2, or 250, category 3. */
+test.each([
+  ["Acute Tox. 1", "Acute Tox. 2"],
+  ["Acute Tox. 2", "Acute Tox. 1"],
+] as const)("of %s and %s by one route the more toxic counts, whichever stands first", (...of) => {
+  const stated = of.map((hazardClass) => ({ statement: "H300", hazardClass }));
+  expect(label([substance("salt", 0.02, ...stated)]).hazardStatements).toEqual(["H300"]);
+});

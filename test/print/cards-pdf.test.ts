@@ -1,7 +1,10 @@
 import * as jsqr from "jsqr";
 import { beforeAll, describe, expect, test } from "vitest";
 import { forbiddenWords } from "../support/known.ts";
+import { PAPER_SIZES } from "../../lib/print/card-size.ts";
 import { imposition } from "../../lib/print/imposition.ts";
+import { headedPieces } from "../../lib/print/layout-tree.ts";
+import { laidOutSheet } from "../../lib/print/sheet-paper.ts";
 import { marksOf, type Tagged } from "../../lib/print/mark.ts";
 import { completeCards } from "../../lib/print/range-cards.ts";
 import { QR_QUIET_MODULES } from "../../lib/print/qr-figure.ts";
@@ -14,6 +17,7 @@ import {
   type FoundPdf,
 } from "../support/read-pdf.ts";
 import { CARDS, CONTEXT, laidIn, printedIn, SIZES } from "./demonstration-cards.ts";
+import { PRINTS, printOf } from "./demonstration-prints.ts";
 import { painted } from "./painted-modules.ts";
 
 type Plain = {
@@ -348,6 +352,21 @@ test("how strong a colour is beside the reference stands on the back of those of
   // The reference itself, and another hue.
   expect(said("lamp-black")).toBe(false);
   expect(said("cadmium-red")).toBe(false);
+});
+
+/** A picture is believed before the word beside it: a thick layer of chalk looks opaque. Source: practice. */
+test("the same is said on its page and on its sheet, and of no other", () => {
+  const said = PRINTS.sheets
+    .filter(({ sheet }) => sheet.masstone.caption.startsWith("In a thick layer"))
+    .map(({ slug }) => slug);
+  expect(said.toSorted()).toEqual(["barytes-medium", "chalk-medium"]);
+  for (const slug of [...said, "bone-black"]) {
+    const { flow, placed } = laidOutSheet(printOf(slug), PAPER_SIZES.A4);
+    const onFirst = headedPieces(flow)
+      .filter(({ piece }) => placed.get(piece)?.page === 0)
+      .flatMap(({ piece }) => textsIn(piece.content));
+    expect(onFirst.join(" ").includes("In a thick layer"), slug).toBe(said.includes(slug));
+  }
 });
 
 test("a swatch of what no coat hides with says that it is a thick layer, and no other does", () => {

@@ -134,7 +134,7 @@ describe("a lot", () => {
       "yieldG: 900\ntubes: [{ ml: 40, count: 18, massG: 49 }]",
       "yieldG: 900\ndensityGPerCm3: 1.2\ntubes: [{ ml: 4, count: 18, massG: 49 }]",
       [
-        "content/lots/lb-1.yaml:8 warning The tubes of 4 ml hold 49 g, which at 1.2 g/cm3 are 40.8 ml: more than such a tube takes; massG is what is in the tube; was the empty tube weighed with it? its own mass goes into tareG",
+        "content/lots/lb-1.yaml:8 warning The tubes of 4 ml hold 49 g, which at 1.2 g/cm3 are 40.8 ml: more than such a tube takes; a digit of 40 ml lost?",
       ],
     ],
     [

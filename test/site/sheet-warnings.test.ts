@@ -61,6 +61,29 @@ test("the maker's label against the reckoning, and a label older than the frame'
   ]);
 });
 
+// church-1915, by working-oil.test.ts: no paint on record takes more than 4.1 times the rub-out figure of its pigment.
+test("an oil index that no paint has is told of the tube, and not again of what is mixed from it", () => {
+  const tube = (name: string, oil: number): string =>
+    `---\nname: ${name}\npigments: [{ pigment: ${name} }]\noilIndexGPer100g: ${oil}\n---\n`;
+  const pigment = (name: string): string =>
+    `name: ${name}\noilAbsorptionGPer100g: 32\ndensityGPerCm3: 3.1\nhazards: []\n`;
+  const records = soundRecords({
+    "workshop.yaml": "name: My workshop\nvehicle: linseed\n",
+    "vehicles/linseed.yaml": "name: Linseed oil\nkind: oil\noil: linseed\nhazards: []\n",
+    "pigments/one.yaml": pigment("one"),
+    "pigments/two.yaml": pigment("two"),
+    "colours/one.md": tube("one", 260),
+    "colours/two.md": tube("two", 200),
+    "colours/both.md":
+      "---\nname: Both\npigments: [{ pigment: one, paintParts: 1 }, { pigment: two, paintParts: 1 }]\n---\n",
+  });
+  const lines = sheetWarnings(allSheets(records), records, ENGLISH).map(formatDiagnostic);
+  expect(lines.map((line) => line.split(" ")[0])).toEqual([
+    "content/colours/one.md:4:19",
+    "content/colours/two.md:4:19",
+  ]);
+});
+
 /** What an estimate contradicts of a colour, each line with its place. */
 function placed(more: string): string[] {
   const records = soundRecords({

@@ -241,7 +241,7 @@ function acuteOutcome(
             hazardClass,
             route,
             ateMix: mixed,
-            ...(limit === undefined ? {} : { limit }),
+            ...(limit !== undefined && { limit }),
             unit,
             unknownFraction,
             ingredients,

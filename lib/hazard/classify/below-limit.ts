@@ -57,7 +57,7 @@ export function belowLimits(
       values: {
         ingredients: members.map(({ part }) => part.slug),
         massFraction: members.reduce((sum, { part, by }) => sum + countedFraction(part, by), 0),
-        ...(limits.length === 0 ? {} : { limit: Math.min(...limits) }),
+        ...(limits.length > 0 && { limit: Math.min(...limits) }),
         ...acuteEstimate(members, acute),
       },
     };
@@ -81,7 +81,7 @@ function acuteEstimate(
     return {};
   const { ate, upTo, unit, ingredients } = estimate;
   const others = ingredients.filter((slug) => !slugs.includes(slug));
-  return { ate, upTo, unit, ...(others.length === 0 ? {} : { others }) };
+  return { ate, upTo, unit, ...(others.length > 0 && { others }) };
 }
 
 function acuteRouteOf(part: Part, by: Classification): AcuteRoute | undefined {

@@ -107,7 +107,7 @@ function fault(
     message,
     actual: String(actual),
     expected,
-    ...(nearest === undefined ? {} : { nearest }),
+    ...(nearest !== undefined && { nearest }),
   };
 }
 
@@ -302,10 +302,10 @@ export function classification(stated: string | ClassificationForm): Classificat
     mFactor: form.mFactor ?? 1,
     hazardClass: (form.hazardClass as HazardClass | undefined) ?? meaning.classes[0],
     specificLimits: (form.specificLimits ?? []) as readonly SpecificLimit[],
-    ...(route === undefined ? {} : { route: route as AcuteRoute }),
-    ...(form.ate === undefined ? {} : { ate: form.ate }),
-    ...(form.sumGroup === undefined ? {} : { sumGroup: form.sumGroup }),
-    ...(form.countedAs === undefined ? {} : { countedAs: form.countedAs as Metal }),
+    ...(route !== undefined && { route: route as AcuteRoute }),
+    ...(form.ate !== undefined && { ate: form.ate }),
+    ...(form.sumGroup !== undefined && { sumGroup: form.sumGroup }),
+    ...(form.countedAs !== undefined && { countedAs: form.countedAs as Metal }),
     ...source,
   };
 }

@@ -98,8 +98,8 @@ export function traceShare(part: Part, by?: Classification): TraceShare {
     slug: part.slug,
     name: part.name,
     massFraction: part.stated,
-    ...(by === undefined ? {} : { statement: by.statement }),
-    ...(by?.source === undefined ? {} : { source: by.source }),
+    ...(by !== undefined && { statement: by.statement }),
+    ...(by?.source !== undefined && { source: by.source }),
   };
 }
 

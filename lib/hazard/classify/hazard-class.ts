@@ -50,9 +50,9 @@ function row(
     family,
     rank,
     gravity,
-    ...(signalWord === undefined ? {} : { signalWord }),
-    ...(pictogram === undefined ? {} : { pictogram }),
-    ...(frame === undefined ? {} : { frame }),
+    ...(signalWord !== undefined && { signalWord }),
+    ...(pictogram !== undefined && { pictogram }),
+    ...(frame !== undefined && { frame }),
   };
 }
 

@@ -120,7 +120,7 @@ export function labelElements(
     ],
     unknownAcuteToxicity: unknownLines(most.acute),
     gaps: gaps(parts),
-    ...(smallPackage === undefined ? {} : { smallPackage }),
+    ...(smallPackage !== undefined && { smallPackage }),
   };
 }
 
@@ -136,7 +136,7 @@ function mixtureClass(finding: Finding, least: readonly Finding[]): MixtureClass
     hazardClass,
     statement,
     certain: finding.certain && holds,
-    ...(route === undefined ? {} : { route }),
+    ...(route !== undefined && { route }),
   };
 }
 

@@ -183,7 +183,7 @@ function unknownWordFault(
       ? known.join(" | ")
       : `a code of the closed list, such as ${String(known[0])}`;
   const message = `There is no ${subject} ${word}`;
-  return [{ path, message, actual: word, expected, ...(nearest === undefined ? {} : { nearest }) }];
+  return [{ path, message, actual: word, expected, ...(nearest !== undefined && { nearest }) }];
 }
 
 /**

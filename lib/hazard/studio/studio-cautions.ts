@@ -314,9 +314,9 @@ function dustReason(pigment: StudioPigment): StudioReason {
     rule: "dustiness",
     values: {
       class: dustiness(pigment) ?? "not known",
-      ...(loose === undefined ? {} : { bulkDensityLooseGPerMl: loose }),
-      ...(tapped === undefined ? {} : { bulkDensityTappedGPerMl: tapped }),
-      ...(particleSizeUm === undefined ? {} : { particleSizeUm }),
+      ...(loose !== undefined && { bulkDensityLooseGPerMl: loose }),
+      ...(tapped !== undefined && { bulkDensityTappedGPerMl: tapped }),
+      ...(particleSizeUm !== undefined && { particleSizeUm }),
     },
   };
 }

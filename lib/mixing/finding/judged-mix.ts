@@ -87,7 +87,7 @@ export function judgedMix(found: FoundMix, target: Target, range: MixingRange): 
     shown: shownLab(found.lab),
     lamps: lampsOf(prediction, target, range.data.observer),
     facts: mixFacts(prediction.mass, range),
-    ...(opacity === undefined ? {} : { opacity }),
+    ...(opacity !== undefined && { opacity }),
   };
 }
 

@@ -70,7 +70,7 @@ export function packedFit(fit: PredictingFit): PackedFit {
     masstone: {
       measured: packedNumbers(masstone.measured, REFLECTANCE_STEPS),
       internal: packedNumbers(masstone.internal, RELATIVE_STEPS),
-      ...(masstone.filmContrast === undefined ? {} : { filmContrast: masstone.filmContrast }),
+      ...(masstone.filmContrast !== undefined && { filmContrast: masstone.filmContrast }),
     },
     whites: fit.whites.map((white) => packedWhite(white, fit)),
   };
@@ -86,7 +86,7 @@ function packedWhite(white: FittedWhite, fit: PredictingFit): PackedFitWhite {
     whiteRatio: relative(white.whiteRatio),
     K: relative(white.K),
     S: relative(white.S),
-    ...(white.SAlone === undefined ? {} : { SAlone: relative(white.SAlone) }),
+    ...(white.SAlone !== undefined && { SAlone: relative(white.SAlone) }),
     KUncertainty: packedNumbers(white.KUncertainty, UNCERTAINTY_STEPS),
     SUncertainty: packedNumbers(white.SUncertainty, UNCERTAINTY_STEPS),
     steps: white.steps.filter(isUsed).map(({ tint, massRatio, measured, hiding }) => {
@@ -94,7 +94,7 @@ function packedWhite(white: FittedWhite, fit: PredictingFit): PackedFitWhite {
       return {
         massRatio,
         measured: packedNumbers(measured, REFLECTANCE_STEPS),
-        ...(hiding === undefined ? {} : { hiding: packedNumbers(hiding, REFLECTANCE_STEPS) }),
+        ...(hiding !== undefined && { hiding: packedNumbers(hiding, REFLECTANCE_STEPS) }),
         ...(miss === undefined || isStatement(miss) ? {} : { miss: Number(miss.toFixed(4)) }),
       };
     }),
@@ -121,7 +121,7 @@ export function unpackedFit(packed: PackedFit): PredictingFit {
       measured,
       lab: spectrumLab({ grid, values: measured }),
       internal: unpackedNumbers(packed.masstone.internal, RELATIVE_STEPS),
-      ...(filmContrast === undefined ? {} : { filmContrast }),
+      ...(filmContrast !== undefined && { filmContrast }),
     },
     whites: packed.whites.map((white) => unpackedWhite(white, grid)),
     drawdowns: packed.whites.flatMap(({ slug, steps }) =>
@@ -154,7 +154,7 @@ function unpackedWhite(white: PackedFitWhite, grid: WavelengthGrid): FittedWhite
     lab: spectrumLab({ grid, values: measured }),
     K: relative(white.K),
     S,
-    ...(white.SAlone === undefined ? {} : { SAlone: relative(white.SAlone) }),
+    ...(white.SAlone !== undefined && { SAlone: relative(white.SAlone) }),
     KUncertainty: unpackedNumbers(white.KUncertainty, UNCERTAINTY_STEPS),
     SUncertainty,
     SUpper: S.map((value, i) => value * Math.exp(2 * at(SUncertainty, i))),
@@ -164,7 +164,7 @@ function unpackedWhite(white: PackedFitWhite, grid: WavelengthGrid): FittedWhite
         tint: stepName(white.slug, massRatio),
         massRatio,
         measured: values,
-        ...(hiding === undefined ? {} : { hiding: reading(hiding) }),
+        ...(hiding !== undefined && { hiding: reading(hiding) }),
         lab: spectrumLab({ grid, values }),
       };
     }),

@@ -43,7 +43,7 @@ export function mixFacts(mass: Mix, range: MixingRange): MixFacts {
   const drying = dryingOf(parts);
   return {
     lightfastness: weakest(paints),
-    ...(drying.days === undefined ? {} : { dryingDays: drying.days }),
+    ...(drying.days !== undefined && { dryingDays: drying.days }),
     dryingUnknown: drying.unknown,
     signal: paints.some(({ facts }) => facts.warning.signal === "Danger")
       ? "Danger"
@@ -53,7 +53,7 @@ export function mixFacts(mass: Mix, range: MixingRange): MixFacts {
     statements: [...new Set(paints.flatMap(({ facts }) => facts.warning.statements))],
     warningUnknown: named(paints.filter(({ facts }) => facts.warning.isUnknown)),
     metals: [...new Set(paints.flatMap(({ facts }) => facts.metals))],
-    ...(price === undefined ? {} : { pricePer10Ml: price }),
+    ...(price !== undefined && { pricePer10Ml: price }),
     restricted: named(paints.filter(({ facts }) => facts.isRestricted)),
   };
 }

@@ -149,7 +149,7 @@ export function opacityRuling(film: OpaqueFilm): OpacityRuling {
           contrastRatioMin: row.contrastRatioMin,
           spans,
           filmUm,
-          ...(bound === undefined ? {} : { bound }),
+          ...(bound !== undefined && { bound }),
         },
         source: "optics-practice",
       },

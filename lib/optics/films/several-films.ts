@@ -47,7 +47,7 @@ export function filmsOptics(
     masstoneSigma: masstone.sigmas,
     logPower: power.values,
     powerSigma: power.sigmas,
-    ...(filmUm === undefined ? {} : { filmUm }),
+    ...(filmUm !== undefined && { filmUm }),
   };
 }
 

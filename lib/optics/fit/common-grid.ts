@@ -86,8 +86,8 @@ export function filmsOnGrid(
   if ((film !== undefined && own === undefined) || further?.length !== films?.length)
     return undefined;
   return {
-    ...(own === undefined ? {} : { film: own }),
-    ...(further === undefined ? {} : { films: further }),
+    ...(own !== undefined && { film: own }),
+    ...(further !== undefined && { films: further }),
   };
 }
 
@@ -139,12 +139,12 @@ function setOnGrid(set: DrawdownSet, grid: WavelengthGrid): DrawdownSet {
     white: moved(one.white),
   });
   const movedFilms = ({ film: own, films: further = [] }: PaintFilms): PaintFilms => ({
-    ...(own === undefined ? {} : { film: movedFilm(own) }),
-    ...(further.length === 0 ? {} : { films: further.map(movedFilm) }),
+    ...(own !== undefined && { film: movedFilm(own) }),
+    ...(further.length > 0 && { films: further.map(movedFilm) }),
   });
   return {
-    ...(withoutSpectrum === undefined ? {} : { withoutSpectrum }),
-    ...(masstone === undefined ? {} : { masstone: moved(masstone) }),
+    ...(withoutSpectrum !== undefined && { withoutSpectrum }),
+    ...(masstone !== undefined && { masstone: moved(masstone) }),
     ...movedFilms(set),
     whites: usedWhites(set).map((white) => ({
       slug: white.slug,
@@ -154,7 +154,7 @@ function setOnGrid(set: DrawdownSet, grid: WavelengthGrid): DrawdownSet {
     tints: tints.map((tint) => ({
       ...tint,
       reading: moved(tint.reading),
-      ...(tint.film === undefined ? {} : { film: movedFilm(tint.film) }),
+      ...(tint.film !== undefined && { film: movedFilm(tint.film) }),
     })),
   };
 }

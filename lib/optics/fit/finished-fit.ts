@@ -26,7 +26,7 @@ export function finishedFit(
     measured: set.masstone.measured,
     lab: set.masstone.lab,
     internal: [],
-    ...(set.masstoneContrast === undefined ? {} : { filmContrast: set.masstoneContrast }),
+    ...(set.masstoneContrast !== undefined && { filmContrast: set.masstoneContrast }),
   };
   // Other let-downs of its own white tell a let-down as well without films.
   const doubts = drawnDoubts({ masstone }, { hasFilms: true });
@@ -51,7 +51,7 @@ export function finishedFit(
     drawdowns: drawdownVerdicts(set, fit, verdicts, found),
     scattering: scatteringRuling(usable.masstone, fit.solution),
     experience: workshopExperience([]),
-    ...(set.choices.carriedShare === undefined ? {} : { carriedShare: set.choices.carriedShare }),
+    ...(set.choices.carriedShare !== undefined && { carriedShare: set.choices.carriedShare }),
     chiSquare: fit.solution.chiSquare,
     remarks: chosen.remarks,
     leftOut,
@@ -94,9 +94,9 @@ function fittedWhites(
         lab: white.lab,
         S,
         SUncertainty,
-        ...(white.scattering === undefined
-          ? {}
-          : { SAlone: scatteringAlone(set.grid, S, SUncertainty, white.scattering) }),
+        ...(white.scattering !== undefined && {
+          SAlone: scatteringAlone(set.grid, S, SUncertainty, white.scattering),
+        }),
         K: Array.from(own.extinction, (E, i) => E * shares(at(solution.masstone, i)).k),
         KUncertainty: Array.from(own.varianceK, (variance) => Math.sqrt(variance * inflation)),
         SUpper: S.map((value, i) => value * Math.exp(2 * at(SUncertainty, i))),
@@ -106,9 +106,9 @@ function fittedWhites(
             tint: tint.id,
             massRatio: tint.massRatio,
             measured,
-            ...(hiding === undefined ? {} : { hiding }),
+            ...(hiding !== undefined && { hiding }),
             lab,
-            ...(suspect === undefined ? {} : { suspect }),
+            ...(suspect !== undefined && { suspect }),
           };
         }),
       },
@@ -155,7 +155,7 @@ function drawdownVerdicts(
         leaveOneOutDeltaE00: isUsed({ suspect })
           ? (own ?? { rule: "only-let-down-in-its-white", values: { white: tint.white } })
           : residual,
-        ...(suspect === undefined ? {} : { suspect }),
+        ...(suspect !== undefined && { suspect }),
       },
     ];
   });

@@ -80,9 +80,10 @@ export function readySet(
     return {
       column,
       measured,
-      ...(hiding.filmContrast === undefined
-        ? {}
-        : { hiding: atHome(hiding.measured), filmContrast: hiding.filmContrast }),
+      ...(hiding.filmContrast !== undefined && {
+        hiding: atHome(hiding.measured),
+        filmContrast: hiding.filmContrast,
+      }),
       lab: spectrumLab({ grid: reading.spectrum.grid, values: measured }),
       fittedLab: spectrumLab({
         grid: reading.spectrum.grid,
@@ -118,14 +119,14 @@ export function readySet(
       ratio: Float64Array.from(
         made.column.measured.map((value) => keptRatio(internalOf(made.column.form, value))),
       ),
-      ...(scattering === undefined ? {} : { scattering }),
+      ...(scattering !== undefined && { scattering }),
     };
   });
   return {
     choices,
     grid,
     masstone: ownMasstone,
-    ...(hiding.filmContrast === undefined ? {} : { masstoneContrast: hiding.filmContrast }),
+    ...(hiding.filmContrast !== undefined && { masstoneContrast: hiding.filmContrast }),
     whites: readyWhites,
     tints: tints.map((tint) => {
       const { film: tintFilm, reading } = tint;
@@ -161,7 +162,7 @@ export function setFit(set: ReadySet, tints: readonly ReadyTint[]): SetFit {
     masstone: set.masstone.column,
     whiteRatios: whites.map(({ ratio }) => ratio),
     films: whites.map(({ scattering }) => scattering),
-    ...(set.choices.priorWidth === undefined ? {} : { priorWidth: set.choices.priorWidth }),
+    ...(set.choices.priorWidth !== undefined && { priorWidth: set.choices.priorWidth }),
     tints: tints.map(({ column, tint, contribution }) => ({
       ...column,
       contribution,
@@ -183,7 +184,7 @@ export function setFit(set: ReadySet, tints: readonly ReadyTint[]): SetFit {
         .map(({ tint, measured, hiding }) => ({
           massRatio: tint.massRatio,
           measured,
-          ...(hiding === undefined ? {} : { hiding }),
+          ...(hiding !== undefined && { hiding }),
         }));
       return [
         white.slug,
@@ -222,7 +223,7 @@ export function filmScale(
   const massPerVolume = films.find((film) => film.massPerVolume?.[kind] !== undefined)
     ?.massPerVolume?.[kind];
   return {
-    ...(massPerVolume === undefined ? {} : { massPerVolume }),
-    ...(filmUm === undefined ? {} : { filmUm }),
+    ...(massPerVolume !== undefined && { massPerVolume }),
+    ...(filmUm !== undefined && { filmUm }),
   };
 }

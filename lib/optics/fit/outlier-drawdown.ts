@@ -90,7 +90,7 @@ export function suspects(
         white: tint.white,
         leaveOneOutDeltaE00: tint.leaveOneOut,
         limit: limitOf(tint),
-        ...(tint.others === undefined ? {} : { othersDeltaE00: tint.others }),
+        ...(tint.others !== undefined && { othersDeltaE00: tint.others }),
       },
     },
   ];

@@ -99,8 +99,8 @@ export function usableDrawdowns({
   return {
     usable: {
       masstone,
-      ...(film === undefined ? {} : { film }),
-      ...(films === undefined ? {} : { films }),
+      ...(film !== undefined && { film }),
+      ...(films !== undefined && { films }),
       whites: used,
       tints: kept,
     },

@@ -72,7 +72,7 @@ export function drawnDoubts(
   { hasFilms }: Pick<FittedWhite, "hasFilms">,
 ): Doubts {
   const { filmContrast } = masstone;
-  return { hasFilms, ...(filmContrast === undefined ? {} : { masstoneContrast: filmContrast }) };
+  return { hasFilms, ...(filmContrast !== undefined && { masstoneContrast: filmContrast }) };
 }
 
 /** Value that a share of a sorted list does not pass, each value in the middle of its own share. */

@@ -326,11 +326,9 @@ function doubtsOf({ parts }: Mixture): Doubts {
   const experiences = used.flatMap(({ experience }) => experience ?? []);
   return {
     hasFilms: used.every(({ hasFilms }) => hasFilms === true),
-    ...(experiences.length === 0
-      ? {}
-      : {
-          experience: experiences.reduce((one, other) => (other.p68 > one.p68 ? other : one)),
-        }),
+    ...(experiences.length > 0 && {
+      experience: experiences.reduce((one, other) => (other.p68 > one.p68 ? other : one)),
+    }),
     ownMiss: Math.max(...used.map(({ ownMiss = 0 }) => ownMiss)),
     letDownNoise: Math.max(...used.map((doubts) => doubts.letDownNoise ?? 0)),
     masstoneContrast: Math.min(...used.map(({ masstoneContrast = 1 }) => masstoneContrast)),

@@ -29,7 +29,7 @@ export const ladderInPaint = remembered(
         ratioKind: "paint",
         K: scaled(white.K),
         S: scaled(white.S),
-        ...(white.SAlone === undefined ? {} : { SAlone: scaled(white.SAlone) }),
+        ...(white.SAlone !== undefined && { SAlone: scaled(white.SAlone) }),
         SUpper: scaled(white.SUpper),
         steps: weighed(white.steps),
       },

@@ -116,7 +116,7 @@ function doubtsOf(fit: PredictingFit, white: FittedWhite, used: readonly Measure
     ...drawnDoubts(fit, white),
     experience: fit.experience,
     letDownNoise: median(used.map((step) => letDownNoise(step, white, fit))),
-    ...(misses.length === 0 ? {} : { ownMiss: median(misses) }),
+    ...(misses.length > 0 && { ownMiss: median(misses) }),
   };
 }
 
@@ -158,7 +158,7 @@ export const ladderSteps = remembered((ladder: LadderModel): readonly LadderStep
     massRatio: step.massRatio,
     spectrum: { grid: fit.grid, values: step.measured },
     lab: step.lab,
-    ...(step.suspect === undefined ? {} : { suspect: step.suspect }),
+    ...(step.suspect !== undefined && { suspect: step.suspect }),
   }));
   const least = (used[0]?.massRatio ?? Infinity) / LADDER_BEYOND;
   const isMeasured = (ratio: number): boolean =>

@@ -150,8 +150,8 @@ export function tintRuling(
     chroma: tint.C,
     hue: hueWord(tint.h),
     basis: judged.basis,
-    ...(judged.massRatio === undefined ? {} : { massRatio: judged.massRatio }),
-    ...(judged.uncertainty === undefined ? {} : { uncertainty: judged.uncertainty }),
+    ...(judged.massRatio !== undefined && { massRatio: judged.massRatio }),
+    ...(judged.uncertainty !== undefined && { uncertainty: judged.uncertainty }),
   };
   const own = labToLch(masstone);
   const isGrey =

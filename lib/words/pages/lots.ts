@@ -26,7 +26,7 @@ export const LOTS = {
       ...(others.length === 0
         ? []
         : [
-            `${others.length === 1 ? "Charge" : "Chargen"} ${others.join(", ")} ${others.length === 1 ? "stimmt" : "stimmen"} innerhalb der Toleranz mit ${standard === undefined ? "dem Standard" : "ihr"} überein.`,
+            `Innerhalb der Toleranz ${standard === undefined ? "wie der Standard" : "ebenso"}: ${others.join(", ")}.`,
           ]),
     ].join(" "),
     fr: [
