@@ -4,22 +4,15 @@ import type { ReadNames } from "./reads.ts";
 /** Members of which a step reads the same are named one by one up to so many, and up to half of all; past that it is said to read all. */
 const MOST_NAMED = 12;
 const EVERY = "*";
-/** Pages read much the same: of so many names it is remembered whose they are. */
-const MOST_OWNED = 50_000;
+/** Pages read much the same: of so many names it is remembered what they are of every member; of a colour there are some 600. */
+const MOST_REMEMBERED = 600_000;
 /** Names of which so many stand together are put together once for all who share them, from the second on: of a large range an index names every colour. */
 const MANY = 64;
 
-/** Whose a name is, and the same part of every member. */
-interface Owned {
-  /** The empty name for what is none of a member. */
-  readonly owner: string;
-  readonly every: string;
-}
-
-/** What was read: names of no member; and of each part of members the names, or that more read it than are named. */
+/** What was read: names of no member; and of each part of members the one name or the names, or that of more it was read than are named. */
 interface Reach {
   readonly alone: Set<string>;
-  readonly shared: Map<string, Set<string> | typeof EVERY>;
+  readonly shared: Map<string, string | Set<string>>;
 }
 
 /**
@@ -35,27 +28,26 @@ export function namesByOwner(
   const beginnings = new Map<string, string[]>();
   for (const list of withMembers)
     beginnings.set(list.charAt(0), [...(beginnings.get(list.charAt(0)) ?? []), `${list}/`]);
-  const known = new Map<string, Owned>();
-  // Of many names the owner is the same, and what they are of every member.
+  const known = new Map<string, string>();
+  // Of many names what they are of every member is the same text.
   const texts = new Map<string, string>();
-  const once = (text: string): string => {
-    const same = texts.get(text) ?? text;
-    texts.set(text, same);
-    return same;
-  };
-  const ownedBy = (name: string): Owned => {
+  /** The same part of every member; the empty name of what is none of a member. */
+  const everyOf = (name: string): string => {
     const before = known.get(name);
     if (before !== undefined) return before;
-    const owner = once(ownerOf(name, beginnings));
-    const owned = { owner, every: owner === "" ? name : once(ofEvery(owner, name)) };
-    if (known.size >= MOST_OWNED) for (const held of [known, texts]) held.clear();
-    known.set(name, owned);
-    return owned;
+    const owner = ownerOf(name, beginnings);
+    const own = owner === "" ? "" : ofEvery(owner, name);
+    const every = texts.get(own) ?? own;
+    texts.set(every, every);
+    if (known.size >= MOST_REMEMBERED) known.clear();
+    known.set(name, every);
+    return every;
   };
   const addMember = (shared: Reach["shared"], every: string, name: string): void => {
     const own = shared.get(every);
-    if (own === EVERY) return;
-    if (own === undefined) shared.set(every, new Set([name]));
+    if (own === EVERY || own === name) return;
+    if (own === undefined) shared.set(every, name);
+    else if (typeof own === "string") shared.set(every, new Set([own, name]));
     else if (own.add(name).size > MOST_NAMED && 2 * own.size > countOf(listOf(every)))
       shared.set(every, EVERY);
   };
@@ -63,15 +55,15 @@ export function namesByOwner(
   const met = new WeakSet<object>();
   const begun = new Set<object>();
   const addTo = ({ alone, shared }: Reach, name: string): void => {
-    const { owner, every } = ownedBy(name);
-    if (owner === "") alone.add(name);
+    const every = everyOf(name);
+    if (every === "") alone.add(name);
     else addMember(shared, every, name);
   };
   const addReach = (reach: Reach, { alone, shared }: Reach): void => {
     for (const name of alone) reach.alone.add(name);
     for (const [every, own] of shared)
       if (own === EVERY) reach.shared.set(every, EVERY);
-      else for (const name of own) addMember(reach.shared, every, name);
+      else for (const name of namesOf(own)) addMember(reach.shared, every, name);
   };
   /** What was closed before it was shared stays as it is: so that which names much is walked through once. */
   const reachOf = (names: ReadNames): Reach => {
@@ -94,16 +86,27 @@ export function namesByOwner(
   };
   return (names) => {
     const { alone, shared } = reachOf(names);
-    const put = [...shared].flatMap(([every, own]) => (own === EVERY ? [every] : [...own]));
-    const owned = new Map<string, string[]>([["", []]]);
-    for (const name of [...alone, ...put].sort()) {
-      const { owner } = ownedBy(name);
-      const own = owned.get(owner);
-      if (own === undefined) owned.set(owner, [name]);
-      else own.push(name);
-    }
+    const owned = new Map<string, string[]>([["", [...alone]]]);
+    for (const [every, own] of shared)
+      for (const name of own === EVERY ? [every] : namesOf(own)) {
+        const owner = memberIn(name, every);
+        const others = owned.get(owner);
+        if (others === undefined) owned.set(owner, [name]);
+        else others.push(name);
+      }
+    for (const own of owned.values()) own.sort();
     return owned;
   };
+}
+
+function namesOf(own: string | ReadonlySet<string>): readonly string[] {
+  return typeof own === "string" ? [own] : [...own];
+}
+
+/** The member that a name belongs to, by what that is of every member. */
+function memberIn(name: string, every: string): string {
+  const end = name.indexOf("/", listOf(every).length + 1);
+  return end === -1 ? name : name.slice(0, end);
 }
 
 /** @param beginnings of names of members, by their first letter: of a large range more names are asked for than are remembered. */

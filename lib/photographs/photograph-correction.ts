@@ -24,7 +24,7 @@ import type { LabReading, SpectrumReading } from "../records/records.ts";
 import type { Box } from "../records/schema/photograph.ts";
 import type { PhotographCorrection } from "../records/taken-photograph.ts";
 import { eachPixel, fallShares } from "./each-pixel.ts";
-import { LIGHT_OF_STORED, seenLight } from "./seen-light.ts";
+import { lightOfStored, seenLight } from "./seen-light.ts";
 import type { UprightPixels } from "./upright-pixels.ts";
 
 /** Of a picture: what it came to, and how its pixels follow; `fix` is absent where it is not corrected. */
@@ -125,7 +125,7 @@ export function correctedPixels(
   picture: UprightPixels,
   { fall, correction }: NonNullable<CorrectedPhotograph["fix"]>,
 ): UprightPixels {
-  const { correct, tonedShare } = levelCorrection(correction, LIGHT_OF_STORED);
+  const { correct, tonedShare } = levelCorrection(correction, lightOfStored());
   const shares = fallShares(picture, fall, [0, 0], (even) => tonedShare(1 / even));
   return eachPixel(picture, shares, correct);
 }

@@ -5,7 +5,7 @@ import type { LightFall } from "../patches/even-light.ts";
 import { cornersOf } from "../records/known-colours.ts";
 import type { Box } from "../records/schema/photograph.ts";
 import { eachPixel, fallShares } from "./each-pixel.ts";
-import { LIGHT_OF_STORED, seenLight } from "./seen-light.ts";
+import { lightOfStored, seenLight } from "./seen-light.ts";
 import { CHANNELS, type UprightPixels } from "./upright-pixels.ts";
 
 /**
@@ -28,7 +28,7 @@ export function readColourPicture(
   const mean = lightness(seenLight(picture, cornersOf(paint), 1).light) / middle;
   const shares = fallShares(own, fall, [left, top], (even) => 1 / even);
   const [red, green, blue] = [0, 1, 2].map((channel) =>
-    LIGHT_OF_STORED.map((light) => lightness(lightIn(channel, light)) / Math.max(mean, 1e-6)),
+    lightOfStored().map((light) => lightness(lightIn(channel, light)) / Math.max(mean, 1e-6)),
   ) as [Float32Array, Float32Array, Float32Array];
   const changed = new Float64Array(3);
   return eachPixel(own, shares, (r, g, b, even) => {

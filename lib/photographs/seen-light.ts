@@ -1,25 +1,26 @@
 import { channelOf, lightOf, type Light } from "../colorimetry/display-p3.ts";
 import { projected, type Quadrilateral } from "../patches/quadrilateral.ts";
 import { at } from "../quantities/at.ts";
+import { once } from "./once.ts";
 import { CHANNELS, type UprightPixels } from "./upright-pixels.ts";
 
 const FULL = 65_535;
 
-/** Light of each stored channel, 16 bits. */
-export const LIGHT_OF_STORED = Float32Array.from({ length: FULL + 1 }, (_, stored) =>
-  lightOf(stored / FULL),
+/** Light of each stored channel, 16 bits; worked out when the first photograph is read. */
+export const lightOfStored = once(() =>
+  Float32Array.from({ length: FULL + 1 }, (_, stored) => lightOf(stored / FULL)),
 );
 
 const STEPS = 65_536;
 
 /** Stored channels by the root of their light: a step is nowhere more than two of the 65,536. */
-const STORED = Uint16Array.from({ length: STEPS + 1 }, (_, i) =>
-  Math.round(FULL * channelOf((i / STEPS) ** 2)),
+const stored = once(() =>
+  Uint16Array.from({ length: STEPS + 1 }, (_, i) => Math.round(FULL * channelOf((i / STEPS) ** 2))),
 );
 
 /** A channel as 16 bits store it, of light from 0 to 1; what lies outside is cut off. */
 export function storedChannel(light: number): number {
-  return STORED[Math.round(STEPS * Math.sqrt(Math.min(Math.max(light, 0), 1)))] ?? 0;
+  return stored()[Math.round(STEPS * Math.sqrt(Math.min(Math.max(light, 0), 1)))] ?? 0;
 }
 
 /** What a part of a picture sends on. */
@@ -60,7 +61,7 @@ export function seenLight(
     let isEnd = false;
     for (let channel = 0; channel < CHANNELS; channel++) {
       const stored = at(pixels, from + channel);
-      sum[channel] = at(sum, channel) + (LIGHT_OF_STORED[stored] ?? 0);
+      sum[channel] = at(sum, channel) + (lightOfStored()[stored] ?? 0);
       if (stored >= CLIPPED_FROM) isEnd = true;
     }
     if (isEnd) clipped++;

@@ -1,6 +1,6 @@
 import { p3LightToSrgbLight } from "../colorimetry/display-p3.ts";
 import { at } from "../quantities/at.ts";
-import { LIGHT_OF_STORED } from "./seen-light.ts";
+import { lightOfStored } from "./seen-light.ts";
 import { CHANNELS } from "./upright-pixels.ts";
 
 /** Looked at: every so many pixels. */
@@ -11,10 +11,11 @@ const LEAST_SHARE = 0.002;
 
 /** Whether a picture shows colours that sRGB can't: noise and a few sparks aside. @param pixels in Display P3, 16 bits. */
 export function isWiderThanSrgb(pixels: Uint16Array): boolean {
+  const lights = lightOfStored();
   let seen = 0;
   let beyond = 0;
   for (let i = 0; i + 2 < pixels.length; i += CHANNELS * EVERY) {
-    const light = (channel: number): number => at(LIGHT_OF_STORED, at(pixels, i + channel));
+    const light = (channel: number): number => at(lights, at(pixels, i + channel));
     const srgb = p3LightToSrgbLight([light(0), light(1), light(2)]);
     seen++;
     if (srgb.some((channel) => channel < -LEAST_BEYOND || channel > 1 + LEAST_BEYOND)) beyond++;

@@ -1,5 +1,8 @@
-import JsBarcode from "jsbarcode";
+import { createRequire } from "node:module";
+import type JsBarcode from "jsbarcode";
 import { eanFault } from "../records/ean.ts";
+
+const require = createRequire(import.meta.url);
 
 /** Modules of an EAN-13 without its quiet zones. */
 export const EAN_MODULES = 95;
@@ -17,7 +20,9 @@ export function eanBars(ean: string): readonly boolean[] {
   const fault = eanFault(ean);
   if (fault !== undefined) throw new RangeError(`The EAN is ${ean}; right would be ${fault}`);
   const drawn: { encodings?: readonly { readonly data: string }[] } = {};
-  JsBarcode(drawn, ean, { format: "EAN13", flat: true });
+  // Loaded with the first number: a build whose cards and labels are as before draws none.
+  const drawBars = require("jsbarcode") as typeof JsBarcode;
+  drawBars(drawn, ean, { format: "EAN13", flat: true });
   const modules = (drawn.encodings ?? []).map(({ data }) => data).join("");
   if (modules.length !== EAN_MODULES)
     throw new Error(`An EAN-13 of ${modules.length} modules was drawn, and it has ${EAN_MODULES}`);

@@ -31,10 +31,17 @@ interface LastParsed {
 
 /** What reads the files, and all that it finds wrong with them. */
 const ORIGIN: Origin = { modules: ["lib/records/load-records.ts"], inputs: "parsed files" };
+/** Files that were edited since all of them were written down: these alone are written again. */
+const EDITED: Origin = { ...ORIGIN, inputs: "parsed files, edited since" };
+/** Of more than so many edited files all are written down anew. Our own choice. */
+const MOST_EDITED = 24;
 
 export function keptParsers(): KeptParsers {
   let last = new Map<string, LastParsed>();
   let asked = new Map<string, LastParsed>();
+  /** Files of which another thing is known than was written down with all others. */
+  const edited = new Set<string>();
+  let isAllNew = true;
   let isNew = false;
   let begun: WorkCache | undefined;
   let steps: KeptSteps | undefined;
@@ -43,11 +50,15 @@ export function keptParsers(): KeptParsers {
     typeof part === "object" && part !== null && "file" in part
       ? certain(asked.get(String(part.file))).hash
       : part;
+  const noteNew = (file: string): void => {
+    isNew = true;
+    edited.add(file);
+  };
   const once = <R>(file: string, as: string, text: string, parsed: () => R): R => {
     const hash = contentHash([as, text]).toString("base64url");
     const known = last.get(file);
     const own = known?.hash === hash ? known : { hash, made: parsed(), follows: new Map() };
-    isNew ||= own !== known;
+    if (own !== known) noteNew(file);
     last.set(file, own);
     asked.set(file, { ...own, follows: new Map() });
     return own.made as R;
@@ -57,7 +68,7 @@ export function keptParsers(): KeptParsers {
     if (own === undefined) return made();
     const before = [own, last.get(file)].find((one) => one?.follows.has(name) === true);
     const value = before === undefined ? made() : (before.follows.get(name) as V);
-    isNew ||= before === undefined;
+    if (before === undefined) noteNew(file);
     own.follows.set(name, value);
     return value;
   };
@@ -102,21 +113,31 @@ export function keptParsers(): KeptParsers {
     begin: (cache) => {
       begun = cache;
       if (last.size > 0) return;
-      last = (keptIfAny(cache, ORIGIN) as typeof last | undefined) ?? last;
+      const all = keptIfAny(cache, ORIGIN) as typeof last | undefined;
+      isAllNew = all === undefined;
+      const since = all && (keptIfAny(cache, EDITED) as typeof last | undefined);
+      for (const file of since?.keys() ?? []) edited.add(file);
+      // Each is told by the hash of its text: one that was written down sooner is parsed again.
+      last = new Map([...(all ?? last), ...(since ?? [])]);
     },
     keep: (cache) => {
       steps?.keepBooks();
-      if (isNew || asked.size < last.size)
-        keepValue(
-          cache,
-          ORIGIN,
-          new Map([...asked].map(([file, one]) => [file, { ...one, made: plain(one.made) }])),
-        );
+      if (isNew || asked.size < last.size) {
+        const isMuch = isAllNew || edited.size > MOST_EDITED;
+        if (isMuch) keepValue(cache, ORIGIN, written([...asked]));
+        if (isMuch) edited.clear();
+        keepValue(cache, EDITED, written([...asked].filter(([file]) => edited.has(file))));
+        isAllNew = false;
+      }
       last = asked;
       asked = new Map();
       isNew = false;
     },
   };
+}
+
+function written(files: readonly (readonly [string, LastParsed])[]): Map<string, LastParsed> {
+  return new Map(files.map(([file, one]) => [file, { ...one, made: plain(one.made) }]));
 }
 
 /** What can be written down of what a file was parsed to: all but its YAML, which is parsed again where anybody asks what it was not asked before. */

@@ -222,11 +222,10 @@ export function readingResolver(
         expected: "one grid for readings that are averaged",
       });
     }
-    const defaulted = { ...defaults, geometry };
-    const { resolved, instrument, apart } = sameAveraged(
-      form,
-      [named.reading, defaults, geometry, ...columns, ...read],
-      () => averagedReading(form, named.reading, columns, read, defaulted),
+    const { resolved, instrument, apart } = follows(
+      named.file,
+      JSON.stringify(["averaged", form, defaults, geometry, scale, hasEffect]),
+      () => averagedReading(form, named.reading, columns, read, { ...defaults, geometry }),
     );
     if (apart !== undefined) complain(yaml, [...path, "column"], apart);
     if (read.length > 1) {
@@ -352,25 +351,6 @@ function averagedReading(
       ...(aperture === undefined ? {} : { aperture }),
     },
   };
-}
-
-/** Of a workshop that is read again and again a reading is the same one while it is made of the same things. */
-const AVERAGED = new WeakMap<
-  SpectrumForm,
-  { readonly of: readonly unknown[]; readonly made: AveragedReading }
->();
-
-function sameAveraged(
-  form: SpectrumForm,
-  of: readonly unknown[],
-  made: () => AveragedReading,
-): AveragedReading {
-  const before = AVERAGED.get(form);
-  if (before?.of.length === of.length && before.of.every((one, i) => one === of[i]))
-    return before.made;
-  const now = { of, made: made() };
-  AVERAGED.set(form, now);
-  return now.made;
 }
 
 // Of a file that is parsed once for many runs, what follows from it alone is worked out once.

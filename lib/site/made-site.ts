@@ -151,13 +151,14 @@ async function madeBeside(
       : undefined;
   // What a thread has drawn by now is heard: the range is asked for as soon as all its sheets are there.
   await turn();
+  let wordsKept: Promise<void> | undefined;
   const later: LaterSite | undefined = papers && {
     isWaiting: papers.isWaiting,
     whole: async () => {
       const { site: whole } = await papers.printed();
-      await ofPaper.keepWords();
-      // Their memory is wanted for pages.
-      await ofPaper.end();
+      // Heard once the last pages are made.
+      wordsKept = ofPaper.keepWords().then(async () => ofPaper.end());
+      wordsKept.catch(() => undefined);
       return inFolder(whole);
     },
   };
@@ -203,6 +204,7 @@ async function madeBeside(
   keepSteps();
   parsers.keep(cache);
   await ofSite.rest();
+  await wordsKept;
   keepSteps();
   clearResults(cache);
   return { diagnostics, sheetCount: site.sheetCount };

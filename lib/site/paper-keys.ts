@@ -5,6 +5,8 @@ import { keptBesideProgram } from "../kept/beside-program.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { CardSize } from "../print/card-size.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
+import { remembered } from "../quantities/remembered.ts";
+import type { Records } from "../records/records.ts";
 import { contentKey } from "../sheet/revision.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 
@@ -33,8 +35,13 @@ export function soonerSheetKey(
   { slug, key, caution, context: { records, date } }: SheetToPrint,
   program: string,
 ): string {
-  return contentKey(JSON.stringify([program, records.workshop, date, slug, caution, key()]));
+  return contentKey(JSON.stringify([program, workshopKey(records), date, slug, caution, key()]));
 }
+
+/** Of a large range it is told once for all sheets. */
+const workshopKey = remembered(({ workshop }: Pick<Records, "workshop">) =>
+  contentKey(JSON.stringify(workshop)),
+);
 
 /** Parts of a page that paper leaves to the site: none of them moves a mark on it. */
 export const LEFT_TO_THE_SITE: readonly string[] = [

@@ -383,6 +383,7 @@ function sheetsToPrint(
   pages: readonly PageEntry[],
 ): PackedSheet[] {
   const byPath = new Map(pages.map((page) => [page.path, page]));
+  const caution = cautionLine(context);
   return published.map(({ worded: { sheet } }) => {
     const { slug } = sheet;
     const own = certain(byPath.get(`colours/${slug}/index.html`));
@@ -390,7 +391,7 @@ function sheetsToPrint(
     return {
       slug,
       context,
-      caution: cautionLine(context),
+      caution,
       isEdited: steps?.isAnother(`records/colours/${slug}`) ?? false,
       key: () => contentKey(JSON.stringify([own.key(), bench.key()])),
       packed: () => ({ sheet: own.packedView(), bench: bench.packedView() }),

@@ -220,3 +220,34 @@ test("a white that is named by its pigment is the colour that is made of that al
   // By name, grey comes before light.
   expect(darkWhites()).toBe(1);
 });
+
+test("of an edited workshop that file alone is looked at anew, once, whatever was written down before with all others", () => {
+  const { content, home } = contentFolder(SMALLEST_WORKSHOP);
+  const cache = { ...workCacheOf(content), programPart: () => "of this test" };
+  const black = "pigments/lamp-black.yaml";
+  /** Each a run of its own, out of what the last one kept: the files of which something was found anew. */
+  const lookedAt = (text: string): string[] => {
+    writeFileSync(join(content, black), text);
+    const looked = new Set<string>();
+    const parsers = keptParsers();
+    parsers.begin(cache);
+    const { diagnostics } = loadRecords(content, home, undefined, {
+      ...parsers,
+      follows: (file, name, made) =>
+        parsers.follows(file, name, () => {
+          looked.add(file);
+          return made();
+        }),
+    });
+    parsers.keep(cache);
+    expect(diagnostics).toEqual(loadRecords(content, home).diagnostics);
+    return [...looked];
+  };
+  const asItWas = SMALLEST_WORKSHOP[black];
+  expect(lookedAt(asItWas).length).toBeGreaterThan(1);
+  expect(lookedAt(asItWas)).toEqual([]);
+  for (const text of [`${asItWas}# Of soot.\n`, asItWas]) {
+    expect(lookedAt(text)).toEqual([`content/${black}`]);
+    expect(lookedAt(text)).toEqual([]);
+  }
+});

@@ -3,7 +3,7 @@
  * only a dated review may make.
  */
 import { at } from "../../quantities/at.ts";
-import { STATEMENT_LANGUAGES, type StatementLanguage } from "../texts/statement-texts.ts";
+import type { StatementLanguage } from "../texts/statement-texts.ts";
 
 export const CLAIM_KINDS = [
   "conformity",
@@ -49,18 +49,21 @@ export type ForbiddenWordsOf = (text: string, language: StatementLanguage) => Fo
 
 /** @param rows of `forbidden-words.yaml`. */
 export function forbiddenWordFinder(rows: readonly ForbiddenWordsRow[]): ForbiddenWordsOf {
-  const byLanguage = new Map(
-    STATEMENT_LANGUAGES.map((language) => [
-      language,
-      soughtClaims(rows.filter((row) => row.language === language)),
-    ]),
-  );
+  // Made of a language with the first text in it: that takes longer than to look through some texts.
+  const byLanguage = new Map<StatementLanguage, SoughtClaims>();
+  const soughtIn = (language: StatementLanguage): SoughtClaims => {
+    const sought =
+      byLanguage.get(language) ?? soughtClaims(rows.filter((row) => row.language === language));
+    byLanguage.set(language, sought);
+    return sought;
+  };
   return (text, language) => {
-    const sought = byLanguage.get(language);
+    const sought = soughtIn(language);
     // Nearly every text has none of them, and where each letter stood is then not asked.
-    if (sought === undefined || !sought.any.test(inOneSpelling(text))) return [];
+    if (sought.any?.test(inOneSpelling(text)) !== true) return [];
     const { folded, offsets } = foldedText(text);
-    return sought.claims
+    return sought
+      .claims()
       .flatMap(({ claim, written, allowed }) => {
         const found = spans(folded, written);
         if (found.length === 0) return [];
@@ -75,26 +78,30 @@ export function forbiddenWordFinder(rows: readonly ForbiddenWordsRow[]): Forbidd
 
 /** What is looked for in one language. */
 interface SoughtClaims {
-  /** All of it at once, to see in one pass whether a text has any. */
-  readonly any: RegExp;
-  readonly claims: readonly {
-    readonly claim: ClaimKind;
-    readonly written: RegExp;
-    readonly allowed: readonly RegExp[];
-  }[];
+  /** All of it at once, to see in one pass whether a text has any; undefined where nothing is looked for. */
+  readonly any: RegExp | undefined;
+  readonly claims: () => readonly SoughtClaim[];
+}
+
+interface SoughtClaim {
+  readonly claim: ClaimKind;
+  readonly written: RegExp;
+  readonly allowed: readonly RegExp[];
 }
 
 function soughtClaims(rows: readonly ForbiddenWordsRow[]): SoughtClaims {
   const patterns = rows.map(({ claim, words }) =>
     claim === "conformity" ? conformity(words.join("|")) : words.join("|"),
   );
+  let claims: SoughtClaim[] | undefined;
   return {
-    any: wholeWords(patterns.join("|"), "iu"),
-    claims: rows.map(({ claim, allowed = [] }, i) => ({
-      claim,
-      written: wholeWords(at(patterns, i), "giu"),
-      allowed: allowed.map((phrase) => wholeWords(phrase, "giu")),
-    })),
+    any: rows.length === 0 ? undefined : wholeWords(patterns.join("|"), "iu"),
+    claims: () =>
+      (claims ??= rows.map(({ claim, allowed = [] }, i) => ({
+        claim,
+        written: wholeWords(at(patterns, i), "giu"),
+        allowed: allowed.map((phrase) => wholeWords(phrase, "giu")),
+      }))),
   };
 }
 
