@@ -88,13 +88,19 @@ function sharedFault(one: Use, before: Use, column: string): Diagnostic {
       expected: "a column of this colour's own drawdowns",
       hint: "is it the file of the other colour?",
     });
-  const mayHide = [one.part, before.part].sort().join() === "film,masstone";
   return fault(one, {
-    severity: mayHide ? "warning" : "error",
+    severity: mayBeOneFilm(one, before) ? "warning" : "error",
     message: `The column ${column} of ${one.file} is the ${one.as} and the ${before.as} at once`,
     actual: column,
     expected: "a column of its own for each drawdown",
   });
+}
+
+/** A film of `films` that hides may be the drawdown of the masstone, over white or over black. */
+function mayBeOneFilm(one: Use, other: Use): boolean {
+  const parts = [one.part, other.part].sort().join();
+  const from = [one.path[0], other.path[0]].sort().join();
+  return parts === "film,masstone" || (parts === "film,film" && from === "films,masstone");
 }
 
 function fault({ from, path }: Use, what: Omit<Fault, "rule">): Diagnostic {

@@ -3,7 +3,6 @@ import { batchSection } from "./oil/batch-figures.ts";
 import { cautionsSection } from "./handling/cautions-section.ts";
 import { dryingSection } from "./drying/drying-section.ts";
 import { filled } from "./found.ts";
-import { FILL } from "./oil/fill-figures.ts";
 import { placeFigures } from "./figure-places.ts";
 import { masstoneRecords } from "./record-inputs.ts";
 import { masstoneNotations } from "./notations/masstone-figures.ts";
@@ -30,6 +29,7 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
   const cautions = cautionsSection(paint);
   const tints = tintsAsDrawn(colour, fits, records);
   const sheet = filled(SHEET, {
+    paint,
     slug,
     name: record.name,
     family,
@@ -58,7 +58,6 @@ export function colourSheet(colour: Colour, fits: Fits, records: Records): Sheet
     mixture: mixtureSection(paint),
     oil: made.oil,
     batch: batchSection(paint),
-    fill: filled(FILL, paint),
     drying: dryingSection(paint),
     permanence: permanenceSection(paint),
     cautions,

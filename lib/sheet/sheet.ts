@@ -12,6 +12,7 @@ import {
 } from "./declaration.ts";
 import { DRYING } from "./drying/drying-figures.ts";
 import { CAUTIONS, OFFER } from "./handling/handling-sections.ts";
+import { filled, found } from "./found.ts";
 import { LOTS } from "./lots/lots-figures.ts";
 import { MIXTURE } from "./mixture/mixture-figures.ts";
 import { MASSTONE } from "./notations/masstone-figures.ts";
@@ -19,10 +20,16 @@ import { BATCH } from "./oil/batch-figures.ts";
 import { FILL } from "./oil/fill-figures.ts";
 import { OIL } from "./oil/oil-figures.ts";
 import { OPTICS } from "./optics/optics-figures.ts";
+import type { PaintOfColour } from "./paint-as-made.ts";
 import { PERMANENCE } from "./permanence/permanence-figures.ts";
 import { ADDITION, PIGMENT, VEHICLE } from "./pigments/pigment-figures.ts";
 import { EXPECTED_TINT } from "./tints/expected-figures.ts";
 import { TINT } from "./tints/tint-figures.ts";
+
+/** What a section is found from that asks for nothing but the paint. */
+interface OfPaint {
+  readonly paint: PaintOfColour;
+}
 
 /**
  * A colour's sheet: everything that is worked out of its records. A leaf is a
@@ -52,7 +59,7 @@ export const SHEET = section({
   oil: OIL,
   /** Absent where oil, density or parts are not known: then nothing can be weighed out. */
   batch: workshopAlone(optional(BATCH)),
-  fill: FILL,
+  fill: found(FILL, ({ paint }: OfPaint) => filled(FILL, paint)),
   drying: DRYING,
   permanence: PERMANENCE,
   cautions: CAUTIONS,

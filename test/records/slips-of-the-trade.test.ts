@@ -398,6 +398,18 @@ describe("columns", () => {
       told: /The column masstone of cadmium-yellow is the film of 50 um over white and the masstone at once/,
     },
     {
+      what: "one column for the masstone over black and a film over black",
+      file: YELLOW,
+      edits: [
+        [
+          "  column: masstone\n",
+          "  column: masstone\n  overBlack: { reading: cadmium-yellow.csv, column: film 50 um over black }\n",
+        ],
+      ],
+      severity: "warning",
+      told: /The column film 50 um over black of cadmium-yellow is the film of 50 um over black and the masstone over black at once/,
+    },
+    {
       what: "another colour's file attached",
       file: SPINEL,
       edits: [
