@@ -233,7 +233,7 @@ describe("of four languages on a tube of 40 ml", () => {
 test.each(["bone-black", "cadmium-red", "cobalt-blue"])(
   "%s in four languages on a low tube of 40 ml has each of them whole on one page, and no page blank",
   async (slug) => {
-    const size = sized({ heightMm: 75, languages: ["en", "fr", "de", "es"] });
+    const size = sized({ heightMm: 70, languages: ["en", "fr", "de", "es"] });
     const { pages } = await folded(slug, size);
     const inside = pages.slice(1, -1).map((texts) => textOf(texts));
     const heads = inside.map((text) =>
