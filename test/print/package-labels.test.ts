@@ -241,12 +241,12 @@ describe("a label that is too small", () => {
     ],
     [
       "fr",
-      /^Zinc White, tried\u202f: pas d’étiquette\. 81,5 x 80 mm ne suffisent pas en anglais, /,
+      /^Zinc White, tried\u202f: pas d’étiquette\. 81,5 x 80\u00a0mm ne suffisent pas en anglais, /,
       "étiquette dépliante",
     ],
     [
       "es",
-      /^Zinc White, tried: sin etiqueta\. 81,5 x 80 mm no bastan en inglés, /,
+      /^Zinc White, tried: sin etiqueta\. 81,5 x 80\u00a0mm no bastan en inglés, /,
       "etiqueta desplegable",
     ],
   ] as const)("is told in the workshop's language, %s", (language, begins, foldOut) => {

@@ -24,7 +24,7 @@ export const BENCH_CARE: Readonly<Record<BenchTestUse, string>> = {
   lye: "Con sosa cáustica o carbonato sódico: con guantes, y lejos de los ojos.",
   peroxide:
     "Con agua oxigenada: al tres por ciento y no más concentrada, con guantes, nunca en un recipiente cerrado.",
-  solvent: "Con un disolvente: en una sala bien ventilada, y sin ninguna llama.",
+  solvent: "Con un disolvente: sala bien ventilada y ninguna llama.",
 };
 
 /** What the hazards of a label do, after a subject. */

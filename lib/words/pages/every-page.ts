@@ -110,7 +110,7 @@ export const EVERY_PAGE = {
     en: "Rags soaked in drying oil can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can. Never in a bin or a heap.",
     de: "Mit trocknendem Öl getränkte Lappen können sich selbst entzünden: einzeln im Freien ausbreiten, bis sie hart trocken sind, oder in Wasser in einer geschlossenen Metalldose aufbewahren. Niemals in den Abfalleimer oder auf einen Haufen.",
     fr: "Les chiffons imbibés d’huile siccative peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors jusqu’à ce qu’ils durcissent, ou les tremper dans l’eau dans un bidon métallique fermé. Jamais à la poubelle ni en tas.",
-    es: "Los trapos empapados de aceite secante pueden prenderse solos: extenderlos uno a uno al aire libre hasta que endurezcan, o remojarlos en agua en una lata metálica cerrada. Nunca en la basura ni en un montón.",
+    es: "Los trapos empapados de aceite secante pueden prenderse solos: extenderlos uno a uno al aire libre hasta que endurezcan, o remojarlos en agua en una lata cerrada. Nunca en la basura ni en un montón.",
   },
   fromPapers: {
     en: "Hazards: from our suppliers\u2019 papers.",
@@ -122,7 +122,7 @@ export const EVERY_PAGE = {
     en: "The label, the safety data sheet, your local rules and licensed practice come first.",
     de: "Etikett, Sicherheitsdatenblatt, örtliche Vorschriften und zugelassene Fachleute gehen vor.",
     fr: "L’étiquette, la fiche de données de sécurité, vos règles locales et les pratiques agréées priment.",
-    es: "La etiqueta, la ficha de datos de seguridad, sus normas locales y las prácticas autorizadas tienen prioridad.",
+    es: "Priman la etiqueta, la ficha de datos de seguridad, sus normas locales y las prácticas autorizadas.",
   },
   build: (date: string | undefined) => ({
     en: date === undefined ? "Built from undated records." : `Built from records to ${date}.`,

@@ -38,11 +38,11 @@ export const LOTS = {
           ]),
     ].join(" "),
     es: [
-      ...(standard === undefined ? [] : [`Las cifras describen el lote ${standard}.`]),
+      ...(standard === undefined ? [] : [`Las cifras son del lote ${standard}.`]),
       ...(others.length === 0
         ? []
         : [
-            `${others.length === 1 ? "El lote" : "Los lotes"} ${others.join(", ")} ${others.length === 1 ? "concuerda" : "concuerdan"} con ${standard === undefined ? "el patrón" : "él"}, dentro de la tolerancia.`,
+            `${others.length === 1 ? "El lote" : "Los lotes"} ${others.join(", ")} ${others.length === 1 ? "concuerda" : "concuerdan"} con ${standard === undefined ? "el patrón" : "él"} dentro de la tolerancia.`,
           ]),
     ].join(" "),
   }),

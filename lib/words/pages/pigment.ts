@@ -34,7 +34,7 @@ export const PIGMENT = {
       en: "A bench test",
       de: "Ein Versuch an der Werkbank",
       fr: "Un essai à l’établi",
-      es: "Una prueba en la mesa de trabajo",
+      es: "Prueba en la mesa de trabajo",
     },
   },
   particle: (size: string | undefined, shape: string | undefined, index?: string) => ({

@@ -39,7 +39,7 @@ export const SHEET = {
       en: `; also in it: ${en.listed(names)}`,
       de: `; außerdem darin: ${de.listed(names)}`,
       fr: `\u202f; et aussi\u202f: ${fr.listed(names)}`,
-      es: `; contiene además: ${es.listed(names)}`,
+      es: `; y además: ${es.listed(names)}`,
     }),
   },
   holdsMediums: (mediums: readonly string[]) => ({
@@ -120,7 +120,7 @@ export const SHEET = {
     en: `Revision ${revision}${date === undefined ? "" : `, from records of ${date}`}`,
     de: `Fassung ${revision}${date === undefined ? "" : `, aus Aufzeichnungen vom ${date}`}`,
     fr: `Révision ${revision}${date === undefined ? "" : `, d’après les relevés du ${date}`}`,
-    es: `Revisión ${revision}${date === undefined ? "" : `, según los registros del ${date}`}`,
+    es: `Revisión ${revision}${date === undefined ? "" : `, de registros del ${date}`}`,
   }),
   whiteSentence: (count: number) => ({
     en:

@@ -362,7 +362,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     fr: ({ classes }) =>
       `Pour la vente au grand public, l’emballage demande une fermeture de sécurité pour enfants (${fr.listed(classes.map(frLabel.classByRoute))}).`,
     es: ({ classes }) =>
-      `Para la venta al público, el envase necesita un cierre de seguridad para niños (${es.listed(classes.map(esLabel.classByRoute))}).`,
+      `Para vender al público: envase con cierre de seguridad para niños (${es.listed(classes.map(esLabel.classByRoute))}).`,
   },
   "tactile-warning": {
     en: ({ classes }) =>
@@ -372,7 +372,7 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     fr: ({ classes }) =>
       `Pour la vente au grand public, l’emballage demande une indication de danger détectable au toucher (${fr.listed(classes.map(frLabel.classByRoute))}).`,
     es: ({ classes }) =>
-      `Para la venta al público, el envase necesita una advertencia de peligro táctil (${es.listed(classes.map(esLabel.classByRoute))}).`,
+      `Para vender al público: envase con advertencia táctil de peligro (${es.listed(classes.map(esLabel.classByRoute))}).`,
   },
 
   "frame-differs": {

@@ -207,7 +207,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     fr: () =>
       "Les chiffons, papiers et filtres imbibés d’huile siccative peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors jusqu’à ce qu’ils durcissent, ou les tremper dans l’eau dans un bidon métallique fermé, vidé chaque jour\u202f; jamais à la poubelle ni en tas.",
     es: () =>
-      "Los trapos, papeles y filtros empapados de aceite secante pueden prenderse solos: extenderlos uno a uno al aire libre hasta que endurezcan, o remojarlos en agua en una lata metálica cerrada que se vacía a diario; nunca en la basura ni en un montón.",
+      "Los trapos, papeles y filtros empapados de aceite secante pueden prenderse solos: extenderlos uno a uno al aire libre hasta que endurezcan, o remojarlos en agua en una lata cerrada que se vacía a diario; nunca en la basura ni en un montón.",
   },
   "not-down-the-drain": {
     en: () => "Neither paint nor oil nor rinsings go down the drain.",
