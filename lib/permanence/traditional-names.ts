@@ -5,6 +5,7 @@
  * @source astm-d4302 : a paint in which another pigment stands for the one named bears the word "hue" (partly read)
  */
 import type { Complaint } from "../diagnostics/complaint.ts";
+import { remembered } from "../quantities/remembered.ts";
 
 /** A row of `traditional-names.yaml`. */
 export interface TraditionalName {
@@ -15,6 +16,10 @@ export interface TraditionalName {
   /** What a common stand-in is called by right, by its Colour Index name. */
   readonly standIns?: Readonly<Record<string, string>> | undefined;
 }
+
+const wholeWord = (word: string): RegExp => new RegExp(`(?<!\\p{L})${word}(?!\\p{L})`, "iu");
+const HUE = wholeWord("hue");
+const inNames = remembered(({ word }: TraditionalName) => wholeWord(word));
 
 /**
  * @param name of the paint.
@@ -30,10 +35,10 @@ export function nameComplaint(
   rows: readonly TraditionalName[],
 ): Complaint | undefined {
   const known = colourIndexNames.flatMap((each) => each?.replace(/:\d+$/, "") ?? []);
-  if (known.length < colourIndexNames.length || known.length === 0 || holds(name, "hue"))
+  if (known.length < colourIndexNames.length || known.length === 0 || HUE.test(name))
     return undefined;
   const claimed = rows.find(
-    (row) => holds(name, row.word) && !row.pigments.some((right) => known.includes(right)),
+    (row) => !row.pigments.some((right) => known.includes(right)) && inNames(row).test(name),
   );
   if (claimed === undefined) return undefined;
   const standIn = known.flatMap((each) => {
@@ -50,8 +55,4 @@ export function nameComplaint(
     source: "astm-d4302",
     hint: standIn === undefined ? hue : `${standIn}; ${hue}`,
   };
-}
-
-function holds(text: string, word: string): boolean {
-  return new RegExp(`(?<!\\p{L})${word}(?!\\p{L})`, "iu").test(text);
 }

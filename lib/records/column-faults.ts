@@ -3,6 +3,7 @@ import { askedColumns, columnKey, drawdowns, type AskedColumns } from "./asked-c
 import { errorAt, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
+import { remembered } from "../quantities/remembered.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import { GROUNDS } from "./schema/terms.ts";
 
@@ -49,8 +50,8 @@ export function* columnFaults({ workshop, colours }: ParsedFiles): Faults {
 }
 
 /** Drawdowns of a colour, each with the same over black where it was read so too, and films. */
-function usesOf(colour: Parsed<ColourRecord>): Use[] {
-  return [
+const usesOf = remembered((colour: Parsed<ColourRecord>): readonly Use[] =>
+  [
     ...drawdowns(colour.record).flatMap((drawdown) => {
       const { path, as, form } = drawdown;
       const overBlack = "overBlack" in form ? form.overBlack : undefined;
@@ -76,8 +77,8 @@ function usesOf(colour: Parsed<ColourRecord>): Use[] {
     })),
   ]
     .flatMap(askedColumns)
-    .map((asked) => ({ ...asked, from: colour }));
-}
+    .map((asked) => ({ ...asked, from: colour })),
+);
 
 function sharedFault(one: Use, before: Use, column: string): Diagnostic {
   if (one.from !== before.from)
