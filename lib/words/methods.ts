@@ -169,7 +169,7 @@ export const METHODS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
     es: "aceite de linaza solo x efectos del aceite, el pigmento, el secante, la película y la sala",
   },
   "of those tried, the pair by which left-out let-downs are predicted best": {
-    de: "von den erprobten das Paar, das ausgelassene Aufhellungen am besten vorhersagt",
+    de: "von den erprobten das Paar, das weggelassene Aufhellungen am besten vorhersagt",
     fr: "parmi celles essayées, la paire qui prévoit le mieux les dégradés laissés de côté",
     es: "de los pares probados, el que mejor prevé los rebajes apartados",
   },

@@ -3,15 +3,11 @@ import { combinedTintSentence } from "../../lib/words/tint-sentence.ts";
 import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
-import { wordsOfTables } from "../../lib/knowledge/tables.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
-import { REASONS } from "../../lib/words/absence.ts";
-import { KNOWN } from "../support/known.ts";
 import { WORDED } from "../support/worded.ts";
 import { metalWord } from "../../lib/words/fr/studio-phrases.ts";
-import { METHODS } from "../../lib/words/methods.ts";
 import { GLOSSARY, frenchFaults } from "./french-glossary.ts";
-import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
+import { absent, greyIn, holdLanguage, official, textsBesidePages } from "./held-language.ts";
 
 const FRENCH = WORDED.fr;
 
@@ -174,13 +170,7 @@ describe("terms of the trade", () => {
   });
 
   test("how figures are found, why they are missing and what pigments are called keep to it", () => {
-    const texts = [
-      ...Object.values(METHODS),
-      ...Object.values(REASONS),
-      ...wordsOfTables(KNOWN.tables).values(),
-    ]
-      .map(({ fr }) => fr)
-      .filter((text) => typeof text === "string");
+    const texts = textsBesidePages("fr");
     expect(texts.length).toBeGreaterThan(400);
     expect(texts.flatMap(frenchFaults)).toEqual([]);
   });

@@ -6,7 +6,7 @@ import { statementText } from "../../lib/present/statement-text.ts";
 import { WORDED } from "../support/worded.ts";
 import { metalWord } from "../../lib/words/de/studio-phrases.ts";
 import { GLOSSARY, germanFaults } from "./german-glossary.ts";
-import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
+import { absent, greyIn, holdLanguage, official, textsBesidePages } from "./held-language.ts";
 
 const GERMAN = WORDED.de;
 
@@ -75,9 +75,9 @@ describe("why a figure is missing", () => {
 });
 
 describe("terms of the trade", () => {
-  test.each(GLOSSARY)("$english is $german, and no other word", ({ german, instead }) => {
-    expect(german).not.toMatch(instead);
-    expect(germanFaults(german)).toEqual([]);
+  test.each(GLOSSARY)("$english is $said, and no other word", ({ said, instead }) => {
+    expect(said).not.toMatch(instead);
+    expect(germanFaults(said)).toEqual([]);
   });
 
   // basis: practice, DIN EN ISO 4618 has both words of each pair
@@ -100,6 +100,12 @@ describe("terms of the trade", () => {
     ["Suche läuft…", "three dots without a space before them"],
   ])("%s is not set as print", (text, fault) => {
     expect(germanFaults(text)).toContain(`${fault}: ${text}`);
+  });
+
+  test("how figures are found, why they are missing and what pigments are called keep to it", () => {
+    const texts = textsBesidePages("de");
+    expect(texts.length).toBeGreaterThan(400);
+    expect(texts.flatMap(germanFaults)).toEqual([]);
   });
 
   test("what is set as print is", () => {

@@ -3,11 +3,15 @@ import { METALS, type Metal } from "../../lib/hazard/studio/metal-content.ts";
 import { metalKey } from "../../lib/hazard/texts/contents-line.ts";
 import { signalWordKey } from "../../lib/hazard/texts/statement-texts.ts";
 import { hazardKnowledge } from "../../lib/knowledge/hazard-tables.ts";
-import { loadedTables } from "../../lib/knowledge/tables.ts";
+import { loadedTables, wordsOfTables } from "../../lib/knowledge/tables.ts";
 import type { TintStatement } from "../../lib/optics/tints/tint-statement.ts";
 import type { NotStated } from "../../lib/quantities/figure.ts";
+import { REASONS } from "../../lib/words/absence.ts";
+import type { OtherLanguage } from "../../lib/quantities/languages.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
+import { METHODS } from "../../lib/words/methods.ts";
 import type { OwnWords } from "../../lib/words/words.ts";
+import { KNOWN } from "../support/known.ts";
 import { faultsOf, textsOf } from "./said.ts";
 
 interface HeldLanguage {
@@ -25,6 +29,17 @@ export function official(code: string, language: OwnWords["language"]): string |
   return tables === undefined
     ? undefined
     : hazardKnowledge(tables).texts.get(code)?.texts[language];
+}
+
+/** How figures are found, why they are missing and what pigments are called, in a language. */
+export function textsBesidePages(language: OtherLanguage): string[] {
+  return [
+    ...Object.values(METHODS),
+    ...Object.values(REASONS),
+    ...wordsOfTables(KNOWN.tables).values(),
+  ]
+    .map((told) => told[language])
+    .filter((text) => typeof text === "string");
 }
 
 /** That a language says all that the English says, in print and in no English, and hazard words as the law does. */

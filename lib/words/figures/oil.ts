@@ -283,7 +283,7 @@ export const OIL_FIGURES = {
     fr: "Huile du film sec, en volume",
     es: "Aceite de la película seca, en volumen",
     found: {
-      "1 - PVC": { de: "1 - PVK", fr: "1 - CPV", es: "1 - PVC" },
+      "1 - PVC": { de: "1 − PVK", fr: "1 - CPV", es: "1 - PVC" },
     },
   },
   oilBeforeFat: {
