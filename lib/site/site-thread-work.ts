@@ -3,6 +3,7 @@ import { keepCode } from "../kept/beside-program.ts";
 import type { ThreadAsked, ThreadMessage } from "./site-thread.ts";
 import type { OutputPages, ServedPages, SiteTelling } from "./site-task.ts";
 import { stoppedBy } from "./output-fault.ts";
+import { endAllThreads } from "./work-threads.ts";
 import { writtenSite } from "./written-site.ts";
 
 /** What runs in the thread: each task to its end, what it has to say sent to the one who asked. */
@@ -25,6 +26,7 @@ const served: ServedPages = {
 
 port.on("message", (asked: ThreadAsked) => {
   if (asked.kind === "wanted") return hear?.(asked.pages);
+  if (asked.kind === "end") return void endAllThreads().then(() => process.exit());
   const { task, isServed } = asked;
   const tell: SiteTelling = {
     complaints: (diagnostics) => say({ kind: "complaints", diagnostics }),

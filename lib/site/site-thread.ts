@@ -2,6 +2,7 @@ import { join } from "node:path";
 import { Worker } from "node:worker_threads";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { BUNDLE } from "../kept/beside-program.ts";
+import { endedThread } from "./ended-thread.ts";
 import { OutputFault } from "./output-fault.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
 import type { OutputPages, PagesMade, SiteReport, SiteTask, SiteTelling } from "./site-task.ts";
@@ -19,13 +20,14 @@ export type ThreadMessage =
 /** What the thread is asked, or told that it asked for. */
 export type ThreadAsked =
   | { readonly kind: "task"; readonly task: SiteTask; readonly isServed: boolean }
-  | { readonly kind: "wanted"; readonly pages: OutputPages };
+  | { readonly kind: "wanted"; readonly pages: OutputPages }
+  | { readonly kind: "end" };
 
 /** A thread that writes sites, one after another: whoever asked goes on hearing signals and requests meanwhile. */
 export interface SiteThread {
   /** @throws OutputFault with what stopped it, in one line. */
   readonly written: (task: SiteTask, tell: SiteTelling) => Promise<SiteReport>;
-  /** Ends it at once, in the middle of a task too. */
+  /** Ends it as soon as it hears of it, and soon in any case: in the middle of a task too. */
   readonly end: () => Promise<void>;
 }
 
@@ -33,6 +35,9 @@ export interface SiteThread {
 export const NEWEST_PROGRAM = join(PACKAGE_ROOT, "lib", "commands", "site-thread.js");
 /** The same of this very program: out of its bundle, where it has one. */
 const THIS_PROGRAM = BUNDLE === undefined ? NEWEST_PROGRAM : join(BUNDLE, "site-thread.mjs");
+
+/** So long whoever stops a build waits at most until the thread hears of it. Our own choice. */
+const PATIENCE_MS = 1000;
 
 export function siteThread(begins: string = THIS_PROGRAM): SiteThread {
   const worker = new Worker(begins, {
@@ -64,7 +69,7 @@ export function siteThread(begins: string = THIS_PROGRAM): SiteThread {
       }),
     end: async () => {
       hear = undefined;
-      await worker.terminate();
+      await endedThread(worker, { kind: "end" } satisfies ThreadAsked, PATIENCE_MS);
     },
   };
 }

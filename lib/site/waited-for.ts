@@ -34,7 +34,7 @@ export function waitedFor(): WaitedFor {
       if ("error" in answer) waiting?.failed(answer.error);
       else if ("result" in answer) waiting?.done(answer.result);
     },
-    broken: (error = new OutputFault("The work was broken off")) => {
+    broken: (error = brokenOff()) => {
       fault ??= { error };
       for (const { failed } of sent.values()) failed(fault.error);
       sent.clear();
@@ -42,4 +42,9 @@ export function waitedFor(): WaitedFor {
     count: () => sent.size,
     next: () => sent.keys().next().value,
   };
+}
+
+/** What is said of a piece of work that nobody does any more. */
+export function brokenOff(): OutputFault {
+  return new OutputFault("The work was broken off");
 }

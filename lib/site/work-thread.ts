@@ -1,7 +1,7 @@
 import { parentPort, type Transferable } from "node:worker_threads";
 import { keepCode } from "../kept/beside-program.ts";
 import { workedOut } from "./thread-work.ts";
-import { isMine, type SentWork, type ThreadAnswer } from "./work-threads.ts";
+import { END, isMine, type SentWork, type ThreadAnswer } from "./work-threads.ts";
 
 /** What runs in a thread or process that works for another: one piece of work after the other, those that nobody else has begun. */
 const say = (answer: ThreadAnswer, transferred: readonly Transferable[] = []): void => {
@@ -12,8 +12,8 @@ const say = (answer: ThreadAnswer, transferred: readonly Transferable[] = []): v
 let before: Promise<void> = Promise.resolve();
 
 // Begun only when the one before is done: what waits here may be done by whoever waits for it.
-const hear = (sent: SentWork): void => {
-  before = before.then(async () => done(sent));
+const hear = (sent: SentWork | typeof END): void => {
+  before = before.then(async () => (sent === END ? process.exit() : done(sent)));
 };
 if (parentPort !== null) parentPort.on("message", hear);
 else process.on("message", hear).on("disconnect", () => process.exit());

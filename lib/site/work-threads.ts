@@ -3,8 +3,9 @@ import { join } from "node:path";
 import { setImmediate as turn } from "node:timers/promises";
 import { Worker } from "node:worker_threads";
 import { BUNDLE } from "../kept/beside-program.ts";
+import { endedThread } from "./ended-thread.ts";
 import { PACKAGE_ROOT } from "./package-root.ts";
-import { waitedFor, type Waiting } from "./waited-for.ts";
+import { brokenOff, waitedFor, type Waiting } from "./waited-for.ts";
 import { workedOut, type Asked, type WorkedOut, type WorkName } from "./thread-work.ts";
 
 /** A piece of work that a thread may do. */
@@ -20,7 +21,7 @@ export interface WorkThreads {
   readonly ask: <N extends WorkName>(name: N, asked: Asked<N>) => AskedWork<WorkedOut<N>>;
   /** Whether there are any; else each piece of work is done where it is waited for. */
   readonly areThere: boolean;
-  /** Ends them at once, whatever they are at. */
+  /** Ends them as soon as each has done what it is at; what none has begun is broken off. */
   readonly end: () => Promise<void>;
 }
 
@@ -40,6 +41,9 @@ export interface ThreadAnswer {
   readonly error?: Error;
 }
 
+/** Sent in place of a piece of work: the thread that hears it ends. */
+export const END = "end";
+
 const FREE = 0;
 const TAKEN = 1;
 
@@ -55,13 +59,18 @@ const USUAL_COUNT = Math.min(availableParallelism() - 1, MOST_THREADS);
 /** A thread takes as long to begin as so many sheets take. */
 export const WORTH_A_THREAD = 8;
 
+/** Longer than a thread takes for one piece of work, the largest of which are ranges on paper. Our own choice. */
+const PATIENCE_MS = 20_000;
+
 /**
  * @param count threads at most; with none each piece of work is done where it is waited for.
  * @param begun begins a thread.
+ * @param patienceMs how long one that was told to end may be at its piece of work before it is ended in the middle of it.
  */
 export function workThreads(
   count: number = USUAL_COUNT,
   begun: () => Worker = begunThread,
+  patienceMs: number = PATIENCE_MS,
 ): WorkThreads {
   const threads: WorkThread[] = [];
   let last = 0;
@@ -69,7 +78,7 @@ export function workThreads(
     const found = threads.toSorted((one, other) => one.waiting() - other.waiting())[0];
     if (threads.length >= count || (found !== undefined && found.waiting() < WORTH_A_THREAD))
       return found;
-    const further = workThread(begun());
+    const further = workThread(begun(), patienceMs);
     threads.push(further);
     return further;
   };
@@ -80,10 +89,20 @@ export function workThreads(
       const work = { id: (last += 1), name, asked, claim };
       return askedWork(work, idlest());
     },
-    end: async () => {
-      await Promise.all(threads.map(async ({ end }) => end()));
-    },
+    end: async () => allEnded(threads),
   };
+}
+
+/** Threads that were begun by this one and have not ended. */
+const atWork = new Set<WorkThread>();
+
+/** Ends them all as soon as each has done what it is at: with this thread they would end in the middle of it. */
+export async function endAllThreads(): Promise<void> {
+  await allEnded(atWork);
+}
+
+async function allEnded(threads: Iterable<WorkThread>): Promise<void> {
+  await Promise.all([...threads].map(async ({ end }) => end()));
 }
 
 /** Does nothing beside: each piece of work when it is waited for. */
@@ -130,19 +149,29 @@ function begunThread(): Worker {
   return new Worker(WORK_BEGINS);
 }
 
-function workThread(worker: Worker): WorkThread {
+function workThread(worker: Worker, patienceMs: number): WorkThread {
   const sent = waitedFor();
+  const claims = new Map<number, Int32Array | undefined>();
   worker.on("message", sent.hear);
   worker.on("error", sent.broken);
-  worker.on("exit", () => sent.broken());
-  return {
+  worker.on("exit", () => {
+    atWork.delete(thread);
+    sent.broken();
+  });
+  const thread: WorkThread = {
     send: (work, waiting) => {
-      if (sent.add(work.id, waiting)) worker.postMessage(work);
+      if (!sent.add(work.id, waiting)) return;
+      claims.set(work.id, work.claim);
+      worker.postMessage(work);
     },
     waiting: sent.count,
     isAtOnce: (id) => sent.next() === id,
     end: async () => {
-      await worker.terminate();
+      // What is taken here no thread begins any more.
+      for (const [id, claim] of claims) if (isMine(claim)) sent.hear({ id, error: brokenOff() });
+      await endedThread(worker, END, patienceMs);
     },
   };
+  atWork.add(thread);
+  return thread;
 }
