@@ -4,7 +4,8 @@ import type { BenchView, SheetView } from "../blocks/page-kinds.ts";
 import type { Language } from "../quantities/languages.ts";
 import type { WorkshopRecord } from "../records/schema/workshop.ts";
 import { WORDS } from "../words/languages.ts";
-import type { LaidCard } from "./card-layout.ts";
+import { CardTooLarge } from "./card-fault.ts";
+import { laidOutCard, type CardToLayOut, type LaidCard } from "./card-layout.ts";
 import type { CardSize } from "./card-size.ts";
 import { cardsPdf } from "./cards-pdf.ts";
 import { WORDS as SHAPED } from "./kept-words.ts";
@@ -115,6 +116,16 @@ export function rangeOnPaper({ families, said, paper }: RangeOnPaper): Uint8Arra
     contextOf(said, []),
     paper,
   );
+}
+
+/** A {@link LaidCard} as V8 serializes it; null where its size cannot hold it. */
+export function cardOnPaper(asked: CardToLayOut): Uint8Array | null {
+  try {
+    return serialize(laidOutCard(asked));
+  } catch (error) {
+    if (error instanceof CardTooLarge) return null;
+    throw error;
+  }
 }
 
 export function cardsOnPaper({

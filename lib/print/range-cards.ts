@@ -5,13 +5,10 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Language } from "../quantities/languages.ts";
 import type { Market } from "../records/schema/terms.ts";
 import { CardTooLarge } from "./card-fault.ts";
-import { cardLayout, type LaidCard } from "./card-layout.ts";
-import type { CardContent } from "./card-content.ts";
+import { laidOutCard, type CardToLayOut, type LaidCard } from "./card-layout.ts";
 import { cardOfSheet } from "./card-of-sheet.ts";
 import { cardSizes, type CardSize } from "./card-size.ts";
 import { cardRevision, cardStates, type CardStates } from "./card-statements.ts";
-import { WORDS } from "../words/languages.ts";
-import { qrMatrix } from "./qr-figure.ts";
 import { leadingLanguage } from "./sheet-in-language.ts";
 
 /** A card with what it states in every language of any size: what tells later whether to print it again. */
@@ -160,21 +157,11 @@ export function laidCard(
   card: RangeCard,
   size: CardSize,
   context: PageContext,
-  { modules, inputs }: LayoutOrigin = layoutOrigin(card, size, context),
+  origin: LayoutOrigin = layoutOrigin(card, size, context),
 ): RevisedCard | CardFault {
   const { slug, name, revision } = card;
   try {
-    const { content, language } = inputs;
-    const layout = context.kept({ modules, inputs }, () =>
-      cardLayout({
-        content,
-        revision,
-        size,
-        words: WORDS[language],
-        ...(content.address === undefined ? {} : { qr: qrMatrix(content.address) }),
-      }),
-    );
-    return { ...layout, revision };
+    return { ...context.kept(origin, () => laidOutCard(origin.inputs)), revision };
   } catch (error) {
     if (!(error instanceof CardTooLarge)) throw error;
     return { slug, name, message: error.message };
@@ -184,12 +171,7 @@ export function laidCard(
 /** All that a card's layout is made from. */
 export interface LayoutOrigin {
   readonly modules: typeof CARD_MODULES;
-  readonly inputs: {
-    readonly content: CardContent;
-    readonly revision: string;
-    readonly size: CardSize;
-    readonly language: Language;
-  };
+  readonly inputs: CardToLayOut;
 }
 
 export function layoutOrigin(

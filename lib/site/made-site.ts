@@ -5,6 +5,7 @@ import { keptParsers } from "../records/kept-parsers.ts";
 import { withPhotographs } from "../photographs/taken-photographs.ts";
 import type { Records } from "../records/records.ts";
 import { recordsBelow } from "../records/site-base.ts";
+import { layCardsAhead } from "./cards-ahead.ts";
 import { claimsAs } from "./claim-severity.ts";
 import { earlierCards, earlierState } from "./earlier-manifest.ts";
 import { printedCards } from "./printed-cards.ts";
@@ -127,13 +128,16 @@ async function madeBeside(
     cache,
     since === undefined ? undefined : (folder) => earlierState(since, folder),
   );
+  const ofClaims = claimsAs(claims, ofSheets);
+  if (kind === "paper" && ofClaims.every(({ severity }) => severity !== "error"))
+    for (const one of allLanguages(onScreen)) await layCardsAhead(one, cache, threads);
   const ofCards =
     kind === "paper"
       ? allLanguages(onScreen).flatMap(({ prints }) => prints?.laidOut().warnings ?? [])
       : [];
   if (
     isStopped([
-      ...claimsAs(claims, ofSheets),
+      ...ofClaims,
       ...ofCards,
       ...addressFaults(records, paths, [
         ...keptManifests(contentDir),
@@ -151,16 +155,9 @@ async function madeBeside(
       : undefined;
   // What a thread has drawn by now is heard: the range is asked for as soon as all its sheets are there.
   await turn();
-  let wordsKept: Promise<void> | undefined;
   const later: LaterSite | undefined = papers && {
     isWaiting: papers.isWaiting,
-    whole: async () => {
-      const { site: whole } = await papers.printed();
-      // Heard once the last pages are made.
-      wordsKept = ofPaper.keepWords().then(async () => ofPaper.end());
-      wordsKept.catch(() => undefined);
-      return inFolder(whole);
-    },
+    whole: async () => inFolder((await papers.printed()).site),
   };
   const site = inFolder(onScreen);
   tell.progress(`writing ${site.pages.length} pages`);
@@ -176,6 +173,9 @@ async function madeBeside(
     threads,
     ...(later && { later }),
   });
+  // Papers and pictures are asked for by now: when the last of them is drawn, what their threads hold is free for the pages that come after.
+  const threadsEnded = threads.atRest().then(ofPaper.keepWords).then(ofPaper.end);
+  threadsEnded.catch(() => undefined);
   const wanted = await served?.wanted();
   await ofSite.pages(wanted?.site ?? []);
   const beginWorkshop = async (): Promise<BegunSite> => {
@@ -204,7 +204,7 @@ async function madeBeside(
   keepSteps();
   parsers.keep(cache);
   await ofSite.rest();
-  await wordsKept;
+  await threadsEnded;
   keepSteps();
   clearResults(cache);
   return { diagnostics, sheetCount: site.sheetCount };

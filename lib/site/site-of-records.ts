@@ -154,6 +154,7 @@ export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site
     pictures: () => sitePictures(pages, context.answers, context),
     prints: {
       sheets: sheetsToPrint(worked, pages),
+      cards: () => worked.cards,
       laidOut: worked.laidOut,
       context: worked.context,
     },

@@ -3,6 +3,7 @@ import type { PageContext } from "../pages/page-context.ts";
 import type { LaidOutCards } from "./laid-out-cards.ts";
 import type { PageEntry } from "./page-entry.ts";
 import type { SitePicture } from "../pictures/site-pictures.ts";
+import type { RangeCards } from "../print/range-cards.ts";
 import type { PackedPages } from "../print/packed-pages.ts";
 import type { SheetToPrint } from "../print/sheet-paper.ts";
 
@@ -17,6 +18,7 @@ export interface PackedSheet extends SheetToPrint {
 /** The sheets as paper takes them, in order of slug. */
 export interface RangeToPrint {
   readonly sheets: readonly PackedSheet[];
+  readonly cards: () => RangeCards;
   readonly laidOut: () => LaidOutCards;
   readonly context: PageContext;
 }

@@ -1,5 +1,6 @@
 import type { MadeOfPhotograph, PhotographToMake } from "../photographs/made-of-photograph.ts";
 import type { PictureToDraw } from "../pictures/drawn-picture.ts";
+import type { CardToLayOut } from "../print/card-layout.ts";
 import type { CardsOnPaper, PagesOnPaper, RangeOnPaper, SheetPaper } from "../print/paper-work.ts";
 
 /** What may be worked out in a thread of its own: plain data in, plain data out, the same wherever it is done. */
@@ -9,6 +10,7 @@ export interface ThreadWork {
   readonly leaves: (asked: PagesOnPaper) => Uint8Array;
   readonly sheet: (asked: PagesOnPaper) => SheetPaper;
   readonly range: (asked: RangeOnPaper) => Uint8Array;
+  readonly card: (asked: CardToLayOut) => Uint8Array | null;
   readonly cards: (asked: CardsOnPaper) => Uint8Array;
   readonly picture: (asked: PictureToDraw) => Promise<Uint8Array>;
   readonly photograph: (asked: PhotographToMake) => Promise<MadeOfPhotograph>;
@@ -27,6 +29,7 @@ const WORK: { readonly [N in WorkName]: () => Promise<ThreadWork[N]> } = {
   range: async () => (await import("../print/paper-work.ts")).rangeOnPaper,
   picture: async () => (await import("../pictures/drawn-picture.ts")).drawnPicture,
   photograph: async () => (await import("../photographs/made-of-photograph.ts")).madeOfPhotograph,
+  card: async () => (await import("../print/paper-work.ts")).cardOnPaper,
   cards: async () => (await import("../print/paper-work.ts")).cardsOnPaper,
 };
 

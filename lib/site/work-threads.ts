@@ -21,6 +21,8 @@ export interface WorkThreads {
   readonly ask: <N extends WorkName>(name: N, asked: Asked<N>) => AskedWork<WorkedOut<N>>;
   /** Whether there are any; else each piece of work is done where it is waited for. */
   readonly areThere: boolean;
+  /** Once nothing is left of what they were asked for, nor of what is asked for as soon as that is there. */
+  readonly atRest: () => Promise<void>;
   /** Ends them as soon as each has done what it is at; what none has begun is broken off. */
   readonly end: () => Promise<void>;
 }
@@ -73,6 +75,7 @@ export function workThreads(
   patienceMs: number = PATIENCE_MS,
 ): WorkThreads {
   const threads: WorkThread[] = [];
+  const unanswered = new Set<Promise<void>>();
   let last = 0;
   const idlest = (): WorkThread | undefined => {
     const found = threads.toSorted((one, other) => one.waiting() - other.waiting())[0];
@@ -87,10 +90,26 @@ export function workThreads(
     ask: <N extends WorkName>(name: N, asked: Asked<N>) => {
       const claim = new Int32Array(new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT));
       const work = { id: (last += 1), name, asked, claim };
-      return askedWork(work, idlest());
+      const own = askedWork(work, idlest());
+      // What it comes out as is not held by it.
+      const answered = own.result.then(nothing, nothing).then(() => {
+        unanswered.delete(answered);
+      });
+      unanswered.add(answered);
+      return own;
+    },
+    atRest: async () => {
+      while (unanswered.size > 0) {
+        await Promise.all(unanswered);
+        await turn();
+      }
     },
     end: async () => allEnded(threads),
   };
+}
+
+function nothing(): void {
+  return undefined;
 }
 
 /** Threads that were begun by this one and have not ended. */

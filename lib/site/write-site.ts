@@ -96,7 +96,7 @@ export async function begunSite(site: Site, writing: Writing): Promise<BegunSite
   };
   /** Of these pages as many as are rendered at a time. */
   const make = async (paths: readonly string[]): Promise<void> => {
-    // What threads have done meanwhile is heard, and they are asked for what waited for it.
+    // Here and after each page it is heard what threads have done meanwhile, and they are asked for what waited for it.
     await turn();
     const made: string[] = [];
     const pages: PageEntry[] = [];
@@ -116,6 +116,7 @@ export async function begunSite(site: Site, writing: Writing): Promise<BegunSite
         path,
         withHashedNames(whole, folder, base, assets, (asset) => kept.names(path, asset)),
       );
+      await turn();
     }
     for (const page of pages) page.letGo();
     tell(made);

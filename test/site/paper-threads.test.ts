@@ -23,7 +23,8 @@ function threadsIn(
   };
   const threads = paperThreads({ kind }, cache, () => {
     count += 1;
-    return { ask, areThere: true, end: async () => Promise.resolve() };
+    const nothing = async (): Promise<void> => Promise.resolve();
+    return { ask, areThere: true, atRest: nothing, end: nothing };
   });
   return { threads, asked, begun: () => count };
 }

@@ -101,6 +101,28 @@ describe("work beside the thread that asks", () => {
     await expect(result).rejects.toThrow("The work was broken off");
   });
 
+  test("is at rest once all is there that was asked for, and what was asked for upon that", async () => {
+    const threads = threadsOf(1);
+    const there: string[] = [];
+    const asked = async (name: string): Promise<void> => {
+      await threads.ask("cards", empty(name)).result;
+      there.push(name);
+    };
+    void asked("First").then(async () => asked("Second"));
+    await threads.atRest();
+    expect(there).toEqual(["First", "Second"]);
+    await threadsOf(0, none).atRest();
+  });
+
+  test("is at rest, too, where it is spoilt or done by nobody else", async () => {
+    const threads = threadsOf(0, none);
+    const [spoilt, sound] = [threads.ask("sheet", SPOILT), threads.ask("cards", empty("Sound"))];
+    const atRest = threads.atRest();
+    await expect(spoilt.here()).rejects.toThrow();
+    await sound.here();
+    await atRest;
+  });
+
   // Node 20 may abort where a thread is ended by another, and tells that by another code than that of one that exits.
   test("is broken off where its thread is told to end, which then ends by itself", async () => {
     const codes: number[] = [];
