@@ -70,7 +70,6 @@ describe("an instrument's file", () => {
     expect(forRecords((await run(file)).output)).toEqual([
       '{ reading: two, column: "Probe 1", scale: factor, geometry: GEOMETRY }',
       '{ reading: two, column: "Probe 2", scale: factor, geometry: GEOMETRY }',
-      "",
     ]);
   });
 
