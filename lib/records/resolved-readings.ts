@@ -412,6 +412,7 @@ function* ownLabFaults(
   const own = spectrumLab(spectrum, viewing);
   const apart = deltaE00(own, lab);
   if (!(apart > OWN_LAB_WITHIN)) return;
+  const other = VIEWINGS.find((one) => deltaE00(spectrumLab(spectrum, one), lab) <= OWN_LAB_WITHIN);
   const written = (of: Lab): string =>
     [of.L, of.a, of.b].map((part) => part.toFixed(1).replace(/^-(?=0\.0$)/, "")).join(", ");
   yield warningAt(
@@ -421,7 +422,10 @@ function* ownLabFaults(
       message: `The file gives ${name} L*a*b* ${written(lab)} (${viewing}), and its spectrum has ${written(own)}, Delta-E00 ${apart.toFixed(1)} away`,
       actual: written(lab),
       expected: `${written(own)}, within Delta-E00 ${OWN_LAB_WITHIN}`,
-      hint: "the spectrum is what is used",
+      hint:
+        other === undefined
+          ? "the spectrum is what is used"
+          : `it is what the spectrum has under ${other}; the spectrum is what is used`,
     },
   );
 }
