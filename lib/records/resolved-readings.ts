@@ -2,7 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
 import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
-import { VIEWINGS, type Lab, type LabViewing } from "../colorimetry/viewing.ts";
+import { VIEWINGS, type Lab, type LabViewing, type Viewing } from "../colorimetry/viewing.ts";
 import { parseMunsell } from "../colorimetry/munsell-notation.ts";
 import {
   HAND_HELD_NOISE,
@@ -412,7 +412,10 @@ function* ownLabFaults(
   const own = spectrumLab(spectrum, viewing);
   const apart = deltaE00(own, lab);
   if (!(apart > OWN_LAB_WITHIN)) return;
-  const other = VIEWINGS.find((one) => deltaE00(spectrumLab(spectrum, one), lab) <= OWN_LAB_WITHIN);
+  const apartUnder = (one: Viewing): number => deltaE00(spectrumLab(spectrum, one), lab);
+  const [other] = VIEWINGS.filter((one) => apartUnder(one) <= OWN_LAB_WITHIN).toSorted(
+    (one, next) => apartUnder(one) - apartUnder(next),
+  );
   const written = (of: Lab): string =>
     [of.L, of.a, of.b].map((part) => part.toFixed(1).replace(/^-(?=0\.0$)/, "")).join(", ");
   yield warningAt(
