@@ -295,6 +295,7 @@ export function readingResolver(
           message: `"${form.munsell}" is no Munsell notation, such as N 2/ or 5PB 3/1`,
           actual: form.munsell,
           expected: "N 2/ or 5PB 3/1",
+          hint: munsellHint(form.munsell),
         });
       }
       return {
@@ -465,6 +466,14 @@ function geometryOf(columns: readonly ReadingColumn[]): Geometry | undefined {
   const stated = new Set(columns.map(({ geometry }) => geometry));
   const [only] = stated;
   return stated.size === 1 ? GEOMETRIES.find((known) => known === only) : undefined;
+}
+
+/** A notation with its blanks as a book of chips has them, where that is all that is wrong. */
+function munsellHint(found: string): string | undefined {
+  const [, hue = "", rest = ""] =
+    /^([\d.]*[A-Z]{1,2})([\d.]+\/[\d.]*)$/i.exec(found.replaceAll(/\s/g, "")) ?? [];
+  const meant = `${hue} ${rest}`;
+  return parseMunsell(meant) === undefined ? undefined : `written so: ${meant}`;
 }
 
 function labReading(form: LabForm): LabReading {
