@@ -7,7 +7,12 @@ import { cardSizes } from "../../lib/print/card-size.ts";
 import { completeCards, laidCard } from "../../lib/print/range-cards.ts";
 import { layCardsAhead } from "../../lib/site/cards-ahead.ts";
 import type { PackedSheet, RangeToPrint } from "../../lib/site/site.ts";
-import { workedOut, type Asked, type WorkedOut, type WorkName } from "../../lib/site/thread-work.ts";
+import {
+  workedOut,
+  type Asked,
+  type WorkedOut,
+  type WorkName,
+} from "../../lib/site/thread-work.ts";
 import { WORTH_A_THREAD, type WorkThreads } from "../../lib/site/work-threads.ts";
 import { PRINTS } from "../print/demonstration-prints.ts";
 
@@ -17,11 +22,12 @@ const sizes = cardSizes(PRINTS.context.records.workshop);
 /** The range with so many of its records edited. */
 const edited = (count: number): RangeToPrint => ({
   ...PRINTS,
-  sheets: PRINTS.sheets.map((sheet, i) =>
-    Object.create(sheet, {
-      isEdited: { value: i < count },
-      key: { value: () => sheet.slug },
-    }) as PackedSheet,
+  sheets: PRINTS.sheets.map(
+    (sheet, i) =>
+      Object.create(sheet, {
+        isEdited: { value: i < count },
+        key: { value: () => sheet.slug },
+      }) as PackedSheet,
   ),
 });
 
