@@ -8,9 +8,10 @@ import { mullingCautions } from "../pages/studio-cautions.ts";
 import { pageOfSheet } from "../pages/page-of-sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { statementText } from "../present/statement-text.ts";
-import { type Interval, type Quantity, ends, midpoint } from "../quantities/interval.ts";
+import { type Quantity, ends, midpoint } from "../quantities/interval.ts";
 import { packedRemarks } from "./packed-remarks.ts";
 import type { Lot } from "../records/records.ts";
+import { quantityText } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 import { lotsOf } from "../sheet/lots/lot-book.ts";
 
@@ -130,12 +131,13 @@ export function batchSheetPage(
   const places = Math.max(0, Math.ceil(-Math.log10(matter.stepG)));
   const lots = records.colours.get(sheet.slug)?.lotYields ?? [];
   const grams = (massG: number): string => words.numbers.decimal(massG, places);
-  const percent = (share: number): string => words.numbers.decimal(100 * share, 1);
-  const [least, most]: Interval = matter.recipe.loss;
+  const loss = quantityText(
+    matter.recipe.loss,
+    (share) => words.numbers.decimal(100 * share, 1),
+    words.about,
+  );
   const lossText =
-    lots.length === 0
-      ? text.loss.customary(percent(least), percent(most))
-      : text.loss.learnt(percent(least), percent(most), lots.length);
+    lots.length === 0 ? text.loss.customary(loss) : text.loss.learnt(loss, lots.length);
   const steps = sheet.dispersion === "mulled" ? text.order.mulled : text.order.milled;
   return {
     ...head,
@@ -147,8 +149,7 @@ export function batchSheetPage(
         plan.yieldMl === undefined
           ? ""
           : text.comesOut(
-              words.numbers.decimal(plan.yieldMl[0], 0),
-              words.numbers.decimal(plan.yieldMl[1], 0),
+              quantityText(plan.yieldMl, (ml) => words.numbers.decimal(ml, 0), words.about),
             ),
       remarks: [
         ...ofTubes(page),
@@ -213,7 +214,7 @@ function reckonerOf(
       matter,
       places,
       mark: words.numbers.mark,
-      texts: { comesOut: text.comesOut("{from}", "{to}") },
+      texts: { comesOut: text.comesOut("{ml}"), about: words.about },
     }),
     amountValue: String("pigmentG" in wanted ? wanted.pigmentG : wanted.tubes),
     units: [
