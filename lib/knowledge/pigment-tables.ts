@@ -71,6 +71,7 @@ type PigmentsRow = z.output<z.ZodObject<typeof OF_PIGMENTS>>;
 
 /** What tables of the sciences tell of a pigment. */
 const TOLD = ["lightfastness", "density", "oil absorption", "drying chemistry", "opacity"] as const;
+export type ToldOfPigment = (typeof TOLD)[number];
 
 /** "TiO2, with iron", beside "TiO2". */
 function isInWords(formula: string): boolean {
