@@ -77,7 +77,8 @@ export function partHashes(
   /** With what is remembered a member that has not changed is left alone. */
   const ofMember = (owner: string, rest: string): string => {
     const own = memberNow(owner);
-    const known = own?.[1][rest];
+    // A name is whatever was asked for, and of an object much more can be asked than it has.
+    const known = own !== undefined && Object.hasOwn(own[1], rest) ? own[1][rest] : undefined;
     if (known !== undefined) return known;
     const hash = hashOf(rest === "" ? owner : `${owner}/${rest}`);
     if (own === undefined) return hash;
