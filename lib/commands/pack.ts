@@ -1,11 +1,11 @@
-import { lstatSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { lstatSync, readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { reasonRefused } from "../diagnostics/error-code.ts";
 import { packedFolder, unpackedFiles, writeUnpacked } from "../publish/packed-folder.ts";
 import { asFault, OutputFault } from "../site/output-fault.ts";
 import { isWithin } from "../site/output-place.ts";
 import type { CommandOptions } from "./command-line.ts";
-import { counted, say, seconds } from "./told.ts";
+import { asked, complaint, counted, say, seconds } from "./told.ts";
 import { isUnderGit } from "./under-git.ts";
 
 /** Put a content folder into one file that can be brought back whole. */
@@ -20,7 +20,7 @@ export async function pack(
       throw new OutputFault(`--output can't be ${file}: it lies in the content folder itself`);
     if (lstatSync(place, { throwIfNoEntry: false }) !== undefined)
       throw new OutputFault(`${file} is there already: an older backup is never written over`);
-    const { bytes, count } = packedFolder(contentDir);
+    const { bytes, count } = packedFolder(readableFolder(contentDir));
     writeFileSync(`${place}.part`, bytes);
     // Read back as a restore would, before it goes by its name.
     await unpackedFiles(file, readFileSync(`${place}.part`));
@@ -36,16 +36,27 @@ export async function pack(
   }
 }
 
+/** A content folder as it is; refused where it can't be read. */
+function readableFolder(contentDir: string): string {
+  try {
+    readdirSync(contentDir);
+    return contentDir;
+  } catch (error) {
+    throw new OutputFault(
+      `The content folder ${contentDir} can't be read, ${reasonRefused(error)}: nothing was packed`,
+      { cause: error },
+    );
+  }
+}
+
 /** Bring a packed content folder back, into a new folder, when every file is what was packed. */
 export async function unpack(
   { contentDir }: Pick<CommandOptions, "contentDir">,
   file: string | undefined,
 ): Promise<number> {
   const started = performance.now();
-  if (file === undefined) {
-    process.stderr.write("A pack is brought back by: mullstone unpack FILE --content NEW-FOLDER\n");
-    return 1;
-  }
+  if (file === undefined)
+    return complaint(`A pack is brought back by: ${asked("unpack FILE --content NEW-FOLDER")}`);
   try {
     const unpacked = await unpackedFiles(file, readPack(file));
     writeUnpacked(unpacked, contentDir);

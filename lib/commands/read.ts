@@ -4,7 +4,8 @@ import { codeOf, reasonRefused } from "../diagnostics/error-code.ts";
 import { given } from "../quantities/given.ts";
 import { wavelengthNm, type Spectrum } from "../quantities/spectrum.ts";
 import { decodedText } from "../records/decoded-text.ts";
-import { loadRecords } from "../records/load-records.ts";
+import { contentTree } from "../records/content-tree.ts";
+import { PARSERS, parsedFiles } from "../records/parsed-files.ts";
 import {
   readingFileText,
   understoodReadings,
@@ -14,7 +15,7 @@ import { replicateComplaint } from "../records/replicate-faults.ts";
 import { GEOMETRIES, type Geometry, type Scale } from "../records/schema/terms.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { slugOf } from "../records/slug-of.ts";
-import { complaint, counted, printDiagnostics, say } from "./told.ts";
+import { asked, complaint, counted, printDiagnostics, say } from "./told.ts";
 
 /** Names of samples that are printed. */
 const NAMED = 12;
@@ -28,7 +29,7 @@ export function read(
   file: string | undefined,
   scale: string | undefined,
 ): number {
-  if (file === undefined) return complaint("A file is read by: mullstone read FILE");
+  if (file === undefined) return complaint(`A file is read by: ${asked("read FILE")}`);
   if (scale !== undefined && scale !== "factor" && scale !== "percent")
     return complaint(`--scale can't be ${scale}: it takes factor or percent`);
   let text: string;
@@ -145,6 +146,10 @@ function written(
     say(
       `{ reading: ${name}, column: ${again.length === 0 ? JSON.stringify(first) : `[${[first, ...again].map((one) => JSON.stringify(one)).join(", ")}]`}, ${further} }`,
     );
+  if (further.endsWith(OPEN))
+    say(
+      `${OPEN} stands for ${GEOMETRIES.join(", ")}: the file does not say it, nor does workshop.yaml`,
+    );
   return 0;
 }
 
@@ -166,10 +171,13 @@ function drawdowns(names: readonly string[], spectra: readonly Spectrum[]): stri
   });
 }
 
-/** Left out where workshop.yaml says it of all readings. */
+/** What is left to be filled in. */
+const OPEN = "GEOMETRY";
+
+/** Left out where workshop.yaml says it of all readings, whatever is wrong with other records as yet. */
 function geometryText(geometry: Geometry | undefined, contentDir: string): string {
-  const ofAll = loadRecords(contentDir).records?.workshop.readings?.geometry;
-  return geometry === undefined && ofAll !== undefined
+  const { workshop } = parsedFiles(contentTree(contentDir, process.cwd()), [], PARSERS);
+  return geometry === undefined && workshop?.record.readings?.geometry !== undefined
     ? ""
-    : `, geometry: ${geometry ?? "GEOMETRY"}`;
+    : `, geometry: ${geometry ?? OPEN}`;
 }

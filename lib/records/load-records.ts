@@ -14,6 +14,7 @@ import { lotGlossSteps } from "./gloss-steps.ts";
 import { lotFaults, lotStateNotes } from "./lot-faults.ts";
 import {
   allRecords,
+  isFaulty,
   PARSERS,
   parsedFiles,
   type FileParsers,
@@ -119,7 +120,11 @@ export function checkedRecords(
   const read = [...coloursNoted.values()].map(({ value }) => value);
   const [ofGrounds, ofPatches] = [readingResolver(noting), readingResolver(noting)];
   const grounds = resolvedGrounds(files.workshop, ofGrounds, diagnostics);
-  const photographed = namedPhotographs(files, tree, { resolve: ofPatches.resolve, colours: read });
+  const photographed = namedPhotographs(files, tree, {
+    resolve: ofPatches.resolve,
+    colours: read,
+    isFaulty: (slug) => isFaulty(files, "colours", slug),
+  });
   const ofReadings = allOfReadings([
     ...[...ofLots.values(), ...ofColours.values()].map(({ value: { told } }) => told),
     ofGrounds.told,

@@ -21,13 +21,13 @@ export interface PartsToParts {
   readonly white: string;
 }
 
-/** How many parts of it; French counts up to two, and not included, as one. */
+/** How many parts of it; French counts up to two, and not included, as one, and of two ends by the upper. */
 function ofColour({ colour }: PartsToParts): Readonly<Record<Language, string>> {
   const isOne = colour === "1";
   return {
     en: `${colour} ${isOne ? "part" : "parts"}`,
     de: `${colour} ${isOne ? "Teil" : "Teile"}`,
-    fr: `${colour} ${/^1(?:,|$)/.test(colour) ? "part" : "parts"}`,
+    fr: `${colour} ${/(?:^|[\s\u2013])1(?:,\d+)?$/.test(colour) ? "part" : "parts"}`,
     es: `${colour} ${isOne ? "parte" : "partes"}`,
   };
 }
@@ -702,6 +702,20 @@ export const SHEET_PAGE = {
         de: "Die Spektren der Filme über einer schwarzweißen Prüfkarte: Gemessen wurde bisher ohne Spektrum.",
         fr: "Les spectres de ses films sur une carte noire et blanche\u202f: ils ont été mesurés sans spectre.",
         es: "Los espectros de sus películas sobre una carta en blanco y negro: se midieron sin espectro.",
+      },
+    },
+    filmsOfWhite: {
+      name: {
+        en: "How transparent it is",
+        de: "Die Transparenz",
+        fr: "Sa transparence",
+        es: "Su transparencia",
+      },
+      takes: {
+        en: "Films of its white over a black-and-white chart, read: its own film hides by being dark, and does not show how much it scatters.",
+        de: "Filme des zugehörigen Weiß über einer schwarzweißen Prüfkarte, gemessen: Der eigene Film deckt, weil er dunkel ist, und zeigt nicht, wie stark er streut.",
+        fr: "Des films de son blanc sur une carte noire et blanche, mesurés\u202f: le sien couvre parce qu’il est sombre, et ne montre pas combien il diffuse.",
+        es: "Películas de su blanco sobre una carta en blanco y negro, medidas: la suya cubre por ser oscura, y no muestra cuánto dispersa.",
       },
     },
     oil: {
