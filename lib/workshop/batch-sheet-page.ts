@@ -1,4 +1,4 @@
-import type { BatchSheetView } from "../blocks/page-kinds.ts";
+import type { PageView, LinkView } from "../present/views.ts";
 import { batchPlan, inSteps, type BatchPlan, type Wanted } from "../lots/batch-plan.ts";
 import { learntFillMl } from "../lots/learnt-yield.ts";
 import type { BatchRecipe } from "../formulation/batch.ts";
@@ -19,6 +19,37 @@ import { lotAddress } from "./lot-words.ts";
 import { oilOfDeliveries } from "./supplier-lots.ts";
 import { workshopHead } from "./workshop-frame.ts";
 import { weighedInG } from "../records/made-of.ts";
+
+/** A batch to print on one page: what to weigh, blanks, order of work, cautions. */
+export interface BatchSheetView extends PageView {
+  readonly kind: "batch-sheet";
+  readonly back: LinkView;
+  /** Why nothing can be weighed out, in place of the rest. */
+  readonly withheld?: string;
+  readonly sheet?: {
+    /** What another amount is reckoned by; absent where the amounts are a lot's own. */
+    readonly reckoner?: {
+      /** JSON for assets/scripts/batch-sheet.ts. */
+      readonly plan: string;
+      readonly amountValue: string;
+      readonly units: readonly { readonly value: string; readonly text: string }[];
+    };
+    readonly words: Words["pages"]["lots"]["batchSheet"];
+    readonly rows: readonly {
+      readonly name: string;
+      /** What the script fills anew for another amount. */
+      readonly figure?: string;
+      readonly planned: string;
+    }[];
+    readonly comesOut: string;
+    readonly remarks: readonly string[];
+    readonly order: readonly string[];
+    readonly cautionsHeading: string;
+    readonly cautions: readonly string[];
+    /** Blanks to write in, filled in where it is known already. */
+    readonly fields: readonly { readonly name: string; readonly value?: string }[];
+  };
+}
 
 /** Without one in workshop.yaml [g]. Our own choice: kitchen scales and laboratory balances have it or finer. */
 export const CUSTOMARY_STEP_G = 0.1;

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { BatchSheetView } from "../../lib/blocks/page-kinds.ts";
+import type { BatchSheetView } from "../../lib/workshop/batch-sheet-page.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import { partOfDemonstration } from "../commands/demonstration-part.ts";
 import type { RecordTexts } from "../support/content-folder.ts";
