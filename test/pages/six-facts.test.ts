@@ -24,7 +24,7 @@ function strengthOf(slug: string): readonly (string | undefined)[] {
 test("whether it lasts says whose finding that is, and which counts for more", () => {
   expect(factOf("lamp-black", "Lasts")).toEqual([
     "Hardly changed",
-    "our own window test: it changed as category I allows; worth more than a supplier’s word, less than the standard’s test",
+    "our own window test: it changed no more than category I allows; worth more than a supplier’s word, less than the standard’s test",
     "our own test",
   ]);
   expect(factOf("bone-black", "Lasts")).toEqual([
