@@ -141,6 +141,20 @@ describe("a site in several languages", () => {
     }
   });
 
+  test("an answer that nobody translated has its figures in its own words too", () => {
+    const said = (path: string): string =>
+      (/<header class="page-head"[\s\S]*?<\/header>|$/.exec(page(path))?.[0] ?? "")
+        .concat(
+          /<div class="answer__text"[\s\S]*<div class="answer__more"|$/.exec(page(path))?.[0] ?? "",
+        )
+        .replace(/<[^>]*>/g, "")
+        .replace(/\s+/g, " ");
+    const files = all(page("answers/index.html"), /class="entry" href="([^"]+)"/g);
+    expect(files.length).toBeGreaterThan(0);
+    for (const file of files)
+      expect(said(`fr/answers/${file}index.html`)).toBe(said(`answers/${file}index.html`));
+  });
+
   test.each(OTHERS)("%s: what is not in its language says in which it is", (language) => {
     const lost = new Set<string>();
     for (const file of readdirSync(join(home, language), { recursive: true, encoding: "utf8" })) {
