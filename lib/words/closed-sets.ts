@@ -323,7 +323,7 @@ export const QUARTZ: Readonly<Record<string, InOthers>> = {
   mica: { de: "Glimmer", fr: "du mica", es: "mica" },
   gypsum: { de: "Gips", fr: "du gypse", es: "yeso" },
   talc: { de: "Talk", fr: "du talc", es: "talco" },
-  silica: { de: "Kieselsäure", fr: "de la silice", es: "sílice" },
+  silica: { de: "Siliciumdioxid", fr: "de la silice", es: "sílice" },
 };
 
 /** What a value of a set is called in a language; one that is not in the set stands as it is. */
