@@ -17,6 +17,15 @@ export const GRID_UNCERTAINTY: readonly { readonly stepMaxNm: number; readonly l
   { stepMaxNm: 20, lab: { L: 0.01, a: 0.05, b: 0.03 } },
 ];
 
+/**
+ * What L*, a* and b* of one drawdown differ by from place to place, each: standard uncertainty of one reading.
+ * The halves over black and white of 22 paints that hid their chart tell it, gloss included and above L* 20, beside
+ * {@link HAND_HELD_NOISE}; it is the least width within which 68 and 95 % of them lie. None of these paints was drawn
+ * down twice, so that it says nothing of another drawdown, nor of another batch.
+ * @source reconstructed-oil-paints
+ */
+export const PLACE_TO_PLACE = 0.11;
+
 /** Standard uncertainty of L*, a*, b* from the step of a reading's grid alone. */
 export function gridUncertainty(grid: WavelengthGrid): Lab {
   const row = GRID_UNCERTAINTY.find(({ stepMaxNm }) => grid.stepNm <= stepMaxNm);
@@ -26,13 +35,15 @@ export function gridUncertainty(grid: WavelengthGrid): Lab {
 }
 
 /**
- * Standard uncertainty of L*, a*, b* of a reading: its noise and the step of its grid,
- * in quadrature, to first order. Zero, scale and tilt move all wavelengths together, so
+ * Standard uncertainty of L*, a*, b* of a reading: its noise, the step of its grid and what
+ * its place on the drawdown does, in quadrature, to first order. Zero, scale and tilt move all wavelengths together, so
  * each goes through the sums as one spectrum; the rest falls on each wavelength by itself.
  *
  * @param noise as {@link ReadingNoise} says, every figure >= 0.
  * @param moved what else moves all wavelengths together by one standard uncertainty, such as the
  *   weighing of a let-down: changes of reflectance factor [1], each of the spectrum's shape.
+ * @param place what each coordinate differs by from place to place, as {@link PLACE_TO_PLACE}; none of a spectrum
+ *   that no place of a drawdown gave.
  * @returns one standard uncertainty (about 68 %) of each coordinate.
  * @throws RangeError as {@link tristimulus} does.
  * @validity Says nothing of how drawdowns of one batch differ: see {@link labSpread}.
@@ -42,6 +53,7 @@ export function labUncertainty(
   viewing: SummedViewing,
   noise: ReadingNoise = HAND_HELD_NOISE,
   moved: readonly (readonly number[])[] = [],
+  place = 0,
 ): Lab {
   const { grid } = spectrum;
   const slopes = labSlopes(tristimulus(spectrum, viewing), WHITE_POINTS[viewing]);
@@ -66,6 +78,7 @@ export function labUncertainty(
       ...together.map(shifted),
       ...byFactor.map((weight, i) => weight * at(alone, i)),
       stepPart,
+      place,
     );
   };
   return {

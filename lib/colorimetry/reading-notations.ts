@@ -12,7 +12,7 @@ import { VIEWINGS, type Lab, type Viewing, type Xyz } from "./viewing.ts";
 export interface ReadingNotations {
   readonly xyz: Readonly<Record<Viewing, Xyz>>;
   readonly lab: Readonly<Record<Viewing, Lab>>;
-  /** Standard uncertainty of each coordinate, from noise and grid. */
+  /** Standard uncertainty of each coordinate, from noise, grid and place. */
   readonly labUncertainty: Readonly<Record<Viewing, Lab>>;
   /** From C/2; a ruling where the scale does not reach. */
   readonly munsell: Munsell | MunsellStatement;
@@ -24,16 +24,20 @@ export interface ReadingNotations {
  * A reading in every notation; each from the viewing that it is defined for.
  *
  * @param spectrum as {@link tristimulus} takes it.
+ * @param noise, moved, place as {@link labUncertainty} takes them.
  * @throws RangeError when the reading is outside its domain.
  */
 export function readingNotations(
   spectrum: Spectrum,
   noise: ReadingNoise = HAND_HELD_NOISE,
   moved: readonly (readonly number[])[] = [],
+  place = 0,
 ): ReadingNotations {
   const xyz = forEachViewing((viewing) => tristimulus(spectrum, viewing));
   const lab = forEachViewing((viewing) => xyzToLab(xyz[viewing], viewing));
-  const uncertainty = forEachViewing((viewing) => labUncertainty(spectrum, viewing, noise, moved));
+  const uncertainty = forEachViewing((viewing) =>
+    labUncertainty(spectrum, viewing, noise, moved, place),
+  );
   // What is no reading is refused at once.
   tristimulus(spectrum, "D65/10");
   return whenRead<ReadingNotations>({

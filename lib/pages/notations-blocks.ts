@@ -24,6 +24,7 @@ export function notationsBlocks(page: SheetPage): Block[] {
   return blocksOf({
     summary: given([
       howKnown(masstone, words),
+      howSure(masstone, words),
       glossExcluded !== undefined && text.included(glossExcluded),
       masstone.lamplight !== undefined && statementText(masstone.lamplight.sentence, words),
       shown.srgb !== undefined &&
@@ -99,6 +100,23 @@ function curvePicture({ sheet, words }: SheetPage): PictureView[] {
       end < 1 ? text.reflectanceTo(words.numbers.plain(end)) : text.reflectance,
   });
   return [{ svg: svg, caption: text.curveTitle }];
+}
+
+/** What the \u00b1 of a spectrum in daylight comes to, and what it leaves open. */
+function howSure(
+  { curve, lab }: NonNullable<SheetPage["sheet"]["notations"]["masstone"]>,
+  { pages, numbers }: SheetPage["words"],
+): string | undefined {
+  const daylight = lab["D65/10"];
+  if (curve === undefined || daylight === undefined) return undefined;
+  const [L, a, b] = [daylight.L, daylight.a, daylight.b].map((figure) =>
+    isKnown(figure) && figure.uncertainty !== undefined
+      ? numbers.decimal(figure.uncertainty, 1)
+      : undefined,
+  );
+  return L !== undefined && a !== undefined && b !== undefined
+    ? pages.notations.howSure(L, a, b)
+    : undefined;
 }
 
 function howKnown(

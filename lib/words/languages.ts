@@ -18,7 +18,7 @@ export function wordsIn(
   language: Language,
   said: (english: string, language: Language) => string,
 ): Words {
-  return { ...WORDS[language], substance: (named) => said(named, language) };
+  return { ...WORDS[language], substance: (named, asked = language) => said(named, asked) };
 }
 
 /** Each language by its own name. */

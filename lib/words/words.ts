@@ -10,8 +10,8 @@ import type { PrintedNumbers } from "./number-text.ts";
 import type { TintWords } from "./tint-words.ts";
 import type { FigureWord } from "../sheet/sheet.ts";
 
-/** What the tables of knowledge say in English, in a language: a formula stays. */
-export type Substance = (named: string) => string;
+/** What the tables of knowledge say in English, in the language of the words that it comes with or in another: a formula stays. */
+export type Substance = (named: string, language?: Language) => string;
 
 /** What a ruling's values can be asked for while it is worded: numbers are raw, and worded by the language. */
 export type StatementWording = (values: Statement["values"], substance: Substance) => string;

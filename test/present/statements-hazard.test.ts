@@ -318,13 +318,13 @@ describe("words of hazards", () => {
     for (const { rule, values } of gaps)
       expect(statementText({ rule, values }, ENGLISH)).toMatch(/; treat (it )?as hazardous\./);
     expect(dustiness({})).toBeUndefined();
-    expect(STUDIO_RULINGS.dustiness.en({ class: "not known" })).toBe(
+    expect(statementText({ rule: "dustiness", values: { class: "not known" } }, ENGLISH)).toBe(
       "How dusty the powder is has not been recorded; treat it as very dusty.",
     );
   });
 
   test("oily rags: never in a bin or a heap", () => {
-    expect(STUDIO_RULINGS["oily-rags"].en({})).toMatch(
+    expect(statementText({ rule: "oily-rags", values: {} }, ENGLISH)).toMatch(
       /can catch fire by themselves: .*closed metal can.*never in a bin or a heap\.$/,
     );
   });

@@ -4,6 +4,7 @@
  *     npm run prediction-errors
  */
 import { pathToFileURL } from "node:url";
+import { PLACE_TO_PLACE } from "../../lib/colorimetry/lab-uncertainty.ts";
 import { NINETY_PERCENT } from "../../lib/quantities/coverage.ts";
 import type { MeasuredCoverage } from "../../lib/optics/fit/measured-coverage.ts";
 import {
@@ -14,12 +15,14 @@ import {
   type FigureError,
 } from "./figure-errors.ts";
 import { hiddenFilmErrors, letDownFilmErrors } from "./film-errors.ts";
+import { halfErrors } from "./half-errors.ts";
 import { ERRORS } from "./prediction-table.ts";
 
 /** Rows of the table. */
 export function measuredCoverage(): MeasuredCoverage[] {
   const axes = axisErrors(ERRORS.get("with films")?.leftOut ?? []);
   return [
+    row("L*, a* and b* at another place of a drawdown, each", halfErrors(PLACE_TO_PLACE)),
     row("L*, a* and b* of a let-down, each", axes),
     row("mass ratio at a lightness", equalLightnessErrors("with films").massRatio),
     row("strength beside another colour", strengthErrors("with films")),

@@ -2,6 +2,7 @@
 
 export interface MeasuredCoverage {
   readonly what:
+    | "L*, a* and b* at another place of a drawdown, each"
     | "L*, a* and b* of a let-down, each"
     | "mass ratio at a lightness"
     | "strength beside another colour"
@@ -19,6 +20,12 @@ export interface MeasuredCoverage {
  * @source reconstructed-oil-paints
  */
 export const MEASURED_COVERAGE: readonly MeasuredCoverage[] = [
+  {
+    what: "L*, a* and b* at another place of a drawdown, each",
+    count: 66,
+    inside68: 48,
+    inside90: 60,
+  },
   { what: "L*, a* and b* of a let-down, each", count: 96, inside68: 80, inside90: 88 },
   { what: "mass ratio at a lightness", count: 17, inside68: 13, inside90: 17 },
   { what: "strength beside another colour", count: 47, inside68: 41, inside90: 47 },

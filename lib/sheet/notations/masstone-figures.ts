@@ -30,7 +30,7 @@ import {
   type LabFigures,
   type XyzFigures,
 } from "./notation-figures.ts";
-import { readingFigures, type ReadingFigures } from "./reading-figures.ts";
+import { placeOf, readingFigures, type ReadingFigures } from "./reading-figures.ts";
 
 type ByViewing<T> = { readonly [V in (typeof SHOWN_VIEWINGS)[number]]?: T };
 
@@ -203,10 +203,11 @@ const DAYLIGHTS = VIEWINGS.filter((viewing) => !viewing.startsWith("A/"));
 
 /** In daylight to the 10 degree observer of CIE 2006. */
 function coneFigures(
-  { spectrum, noise, origin, geometry }: SpectrumReading,
+  reading: SpectrumReading,
   inputs: readonly RecordRoot[],
   moved: readonly (readonly number[])[],
 ): OfCones {
+  const { spectrum, noise, origin, geometry } = reading;
   const viewing = "D65/2006";
   const summed: Origin = {
     standing: "derived",
@@ -221,7 +222,7 @@ function coneFigures(
       [viewing]: labFigures(
         xyzToLab(xyz, viewing),
         summed,
-        labUncertainty(spectrum, viewing, noise, moved),
+        labUncertainty(spectrum, viewing, noise, moved, placeOf(reading)),
       ),
     },
   };

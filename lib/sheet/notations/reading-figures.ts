@@ -1,6 +1,7 @@
 import { isccNbsNames, isccNbsText, type IsccNbsBlock } from "../../colorimetry/iscc-nbs.ts";
 import { labNotations, type Followed } from "../../colorimetry/lab-notations.ts";
 import { labUnder } from "../../colorimetry/lab-under.ts";
+import { PLACE_TO_PLACE } from "../../colorimetry/lab-uncertainty.ts";
 import { labToXyz } from "../../colorimetry/lab.ts";
 import { labOfMunsell } from "../../colorimetry/munsell-inversion.ts";
 import { hueText, parseMunsell } from "../../colorimetry/munsell-notation.ts";
@@ -70,7 +71,7 @@ function spectrumFigures(
   shown: readonly Viewing[],
   moved: readonly (readonly number[])[],
 ): ReadingFigures {
-  const notations = readingNotations(reading.spectrum, reading.noise, moved);
+  const notations = readingNotations(reading.spectrum, reading.noise, moved, placeOf(reading));
   const summed: Origin = {
     standing: "derived",
     inputs: read,
@@ -97,6 +98,11 @@ function spectrumFigures(
       blockName(notations.munsell, blocks, from("C/2", BY_BLOCKS, "nbs-sp-440"))),
     ...screenFigures(notations.screen, from("D65/2", "CSS colour from D65/2", "css-color-4")),
   };
+}
+
+/** What the place that was read does to each of L*, a* and b*; less of the mean of several readings. */
+export function placeOf({ count }: SpectrumReading): number {
+  return PLACE_TO_PLACE / Math.sqrt(count);
 }
 
 function blockName(

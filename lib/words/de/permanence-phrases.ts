@@ -74,7 +74,9 @@ export function kindsBeside(
   pigment: string,
   substance: Substance,
 ): string | undefined {
-  return kinds.toLowerCase() === pigment.toLowerCase() ? undefined : `Gruppe: ${substance(kinds)}`;
+  return kinds.toLowerCase() === pigment.toLowerCase()
+    ? undefined
+    : `Gruppe: ${substance(kinds, "de")}`;
 }
 
 /** Of the components of a mixture: the one whose loss is the likeliest. */

@@ -63,7 +63,9 @@ export function kindsBeside(
   pigment: string,
   substance: Substance,
 ): string | undefined {
-  return kinds.toLowerCase() === pigment.toLowerCase() ? undefined : `grupo: ${substance(kinds)}`;
+  return kinds.toLowerCase() === pigment.toLowerCase()
+    ? undefined
+    : `grupo: ${substance(kinds, "es")}`;
 }
 
 /** Of the components of a mixture: the one whose loss is the likeliest. */

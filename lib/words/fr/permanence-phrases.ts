@@ -65,7 +65,7 @@ export function kindsBeside(
 ): string | undefined {
   return kinds.toLowerCase() === pigment.toLowerCase()
     ? undefined
-    : `groupe\u202f: ${substance(kinds)}`;
+    : `groupe\u202f: ${substance(kinds, "fr")}`;
 }
 
 /** Of the components of a mixture: the one whose loss is the likeliest. */

@@ -10,6 +10,13 @@ export const NOTATIONS = {
     fr: `Mesuré en ${wordOf(GEOMETRIES, geometry, "fr")}.`,
     es: `Medido en ${wordOf(GEOMETRIES, geometry, "es")}.`,
   }),
+  /** Of a reading by an instrument: what its \u00b1 covers. */
+  howSure: (L: string, a: string, b: string) => ({
+    en: `Its L* is known to ± ${L}, a* to ± ${a} and b* to ± ${b}, by the instrument and by the place on the drawdown that was read; another drawdown or batch may lie farther.`,
+    de: `L* ist auf ± ${L} bekannt, a* auf ± ${a} und b* auf ± ${b}, nach dem Messgerät und der gemessenen Stelle des Aufstrichs; ein anderer Aufstrich oder Ansatz kann weiter abweichen.`,
+    fr: `L* est connu à ± ${L} près, a* à ± ${a} et b* à ± ${b}, selon l’instrument et l’endroit mesuré de l’application\u202f; une autre application ou fabrication peut s’écarter davantage.`,
+    es: `L* se conoce con ± ${L}, a* con ± ${a} y b* con ± ${b}, según el instrumento y el lugar medido de la aplicación; otra aplicación o fabricación puede diferir más.`,
+  }),
   included: (L: string) => ({
     en: `Read with the shine included; without it L* would be about ${L}.`,
     de: `Mit Glanz gemessen; ohne ihn läge L* bei etwa ${L}.`,

@@ -83,126 +83,99 @@ function atLeast(language: Language, { atLeast: ends }: { readonly atLeast?: str
 }
 
 /** "darker and bluer than" another: of the masstone or of a tint. */
-const APART: RulingsInEach<ComparisonStatement>["compared-masstones"] = {
-  en: (v) =>
-    en.sentence(
-      `${en.within(v.one)} is ${en.listed(ways("en", v))} than ${en.within(v.other)} (colour difference \u0394E*ab ${en.decimals(v.distance, 1)})`,
-    ),
-  de: (v) =>
-    de.sentence(
-      `${de.within(v.one)} ist ${de.listed(ways("de", v))} als ${de.within(v.other)} (Farbabstand \u0394E*ab ${de.decimals(v.distance, 1)})`,
-    ),
-  fr: (v) =>
-    fr.sentence(
-      `${fr.within(v.one)} est ${fr.listed(ways("fr", v))} ${fr.than(fr.within(v.other))} (écart de couleur \u0394E*ab ${fr.decimals(v.distance, 1)})`,
-    ),
-  es: (v) =>
-    es.sentence(
-      `${es.within(v.one)} es ${es.listed(ways("es", v))} que ${es.within(v.other)} (diferencia de color \u0394E*ab ${es.decimals(v.distance, 1)})`,
-    ),
-};
+const APART: RulingsInEach<ComparisonStatement>["compared-masstones"] = (v) => ({
+  en: en.sentence(
+    `${en.within(v.one)} is ${en.listed(ways("en", v))} than ${en.within(v.other)} (colour difference \u0394E*ab ${en.decimals(v.distance, 1)})`,
+  ),
+  de: de.sentence(
+    `${de.within(v.one)} ist ${de.listed(ways("de", v))} als ${de.within(v.other)} (Farbabstand \u0394E*ab ${de.decimals(v.distance, 1)})`,
+  ),
+  fr: fr.sentence(
+    `${fr.within(v.one)} est ${fr.listed(ways("fr", v))} ${fr.than(fr.within(v.other))} (écart de couleur \u0394E*ab ${fr.decimals(v.distance, 1)})`,
+  ),
+  es: es.sentence(
+    `${es.within(v.one)} es ${es.listed(ways("es", v))} que ${es.within(v.other)} (diferencia de color \u0394E*ab ${es.decimals(v.distance, 1)})`,
+  ),
+});
 
 /** Colours side by side: by how much they differ, or why it cannot be told. */
 export const COMPARISON_RULINGS: RulingsInEach<ComparisonStatement> = {
   "compared-masstones": APART,
   "compared-tints": APART,
-  "compared-ratio": {
-    en: (v) =>
-      en.sentence(
-        `${en.within(v.more)} ${TIMES[v.of].en(`${atLeast("en", v)}${en.significant(v.ratio, 2)}`, en.within(v.less))}`,
-      ),
-    de: (v) =>
-      de.sentence(
-        `${de.within(v.more)} ${TIMES[v.of].de(`${atLeast("de", v)}${de.significant(v.ratio, 2)}`, de.within(v.less))}`,
-      ),
-    fr: (v) =>
-      fr.sentence(
-        `${fr.within(v.more)} ${TIMES[v.of].fr(`${atLeast("fr", v)}${fr.significant(v.ratio, 2)}`, fr.within(v.less))}`,
-      ),
-    es: (v) =>
-      es.sentence(
-        `${es.within(v.more)} ${TIMES[v.of].es(`${atLeast("es", v)}${es.significant(v.ratio, 2)}`, es.within(v.less))}`,
-      ),
-  },
-  "compared-days": {
-    en: (v) =>
-      en.sentence(
-        `${en.within(v.earlier)} is dry ${atLeast("en", v)}${en.dayCount(Math.round(v.days))} before ${en.within(v.later)}`,
-      ),
-    de: (v) =>
-      de.sentence(
-        `${de.within(v.earlier)} trocknet ${atLeast("de", v)}${de.dayCount(Math.round(v.days))} früher als ${de.within(v.later)}`,
-      ),
-    fr: (v) =>
-      fr.sentence(
-        `${fr.within(v.earlier)} est sec ${atLeast("fr", v)}${fr.dayCount(Math.round(v.days))} avant ${fr.within(v.later)}`,
-      ),
-    es: (v) =>
-      es.sentence(
-        `${es.within(v.earlier)} está seco ${atLeast("es", v)}${es.dayCount(Math.round(v.days))} antes que ${es.within(v.later)}`,
-      ),
-  },
-  "compared-within": {
-    en: (v) =>
-      `Too close to call (colour difference \u0394E*ab ${en.decimals(v.apart, 1)}; our readings can tell ${en.decimals(v.borne, 1)}).`,
-    de: (v) =>
-      `Zu ähnlich für ein Urteil (Farbabstand \u0394E*ab ${de.decimals(v.apart, 1)}; unterscheiden lassen sich unsere Messungen ab ${de.decimals(v.borne, 1)}).`,
-    fr: (v) =>
-      `Trop proche pour trancher (écart de couleur \u0394E*ab ${fr.decimals(v.apart, 1)}\u202f; au-dessous de ${fr.decimals(v.borne, 1)}, nos mesures ne distinguent rien).`,
-    es: (v) =>
-      `Demasiado parecido para decidir (diferencia de color \u0394E*ab ${es.decimals(v.apart, 1)}; por debajo de ${es.decimals(v.borne, 1)} nuestras mediciones no distinguen nada).`,
-  },
-  "compared-within-share": {
-    en: (v) =>
-      `Too close to call (${en.percent(v.share, 1)} apart; such figures can tell ${en.percent(v.borne, 1)}).`,
-    de: (v) =>
-      `Zu ähnlich für ein Urteil (Abstand ${de.percent(v.share, 1)}; unterscheiden lassen sich solche Werte ab ${de.percent(v.borne, 1)}).`,
-    fr: (v) =>
-      `Trop proche pour trancher (écart de ${fr.percent(v.share, 1)}\u202f; au-dessous de ${fr.percent(v.borne, 1)}, de tels chiffres ne distinguent rien).`,
-    es: (v) =>
-      `Demasiado parecido para decidir (diferencia del ${es.percent(v.share, 1)}; por debajo del ${es.percent(v.borne, 1)} tales cifras no distinguen nada).`,
-  },
+  "compared-ratio": (v) => ({
+    en: en.sentence(
+      `${en.within(v.more)} ${TIMES[v.of].en(`${atLeast("en", v)}${en.significant(v.ratio, 2)}`, en.within(v.less))}`,
+    ),
+    de: de.sentence(
+      `${de.within(v.more)} ${TIMES[v.of].de(`${atLeast("de", v)}${de.significant(v.ratio, 2)}`, de.within(v.less))}`,
+    ),
+    fr: fr.sentence(
+      `${fr.within(v.more)} ${TIMES[v.of].fr(`${atLeast("fr", v)}${fr.significant(v.ratio, 2)}`, fr.within(v.less))}`,
+    ),
+    es: es.sentence(
+      `${es.within(v.more)} ${TIMES[v.of].es(`${atLeast("es", v)}${es.significant(v.ratio, 2)}`, es.within(v.less))}`,
+    ),
+  }),
+  "compared-days": (v) => ({
+    en: en.sentence(
+      `${en.within(v.earlier)} is dry ${atLeast("en", v)}${en.dayCount(Math.round(v.days))} before ${en.within(v.later)}`,
+    ),
+    de: de.sentence(
+      `${de.within(v.earlier)} trocknet ${atLeast("de", v)}${de.dayCount(Math.round(v.days))} früher als ${de.within(v.later)}`,
+    ),
+    fr: fr.sentence(
+      `${fr.within(v.earlier)} est sec ${atLeast("fr", v)}${fr.dayCount(Math.round(v.days))} avant ${fr.within(v.later)}`,
+    ),
+    es: es.sentence(
+      `${es.within(v.earlier)} está seco ${atLeast("es", v)}${es.dayCount(Math.round(v.days))} antes que ${es.within(v.later)}`,
+    ),
+  }),
+  "compared-within": (v) => ({
+    en: `Too close to call (colour difference \u0394E*ab ${en.decimals(v.apart, 1)}; our readings can tell ${en.decimals(v.borne, 1)}).`,
+    de: `Zu ähnlich für ein Urteil (Farbabstand \u0394E*ab ${de.decimals(v.apart, 1)}; unterscheiden lassen sich unsere Messungen ab ${de.decimals(v.borne, 1)}).`,
+    fr: `Trop proche pour trancher (écart de couleur \u0394E*ab ${fr.decimals(v.apart, 1)}\u202f; au-dessous de ${fr.decimals(v.borne, 1)}, nos mesures ne distinguent rien).`,
+    es: `Demasiado parecido para decidir (diferencia de color \u0394E*ab ${es.decimals(v.apart, 1)}; por debajo de ${es.decimals(v.borne, 1)} nuestras mediciones no distinguen nada).`,
+  }),
+  "compared-within-share": (v) => ({
+    en: `Too close to call (${en.percent(v.share, 1)} apart; such figures can tell ${en.percent(v.borne, 1)}).`,
+    de: `Zu ähnlich für ein Urteil (Abstand ${de.percent(v.share, 1)}; unterscheiden lassen sich solche Werte ab ${de.percent(v.borne, 1)}).`,
+    fr: `Trop proche pour trancher (écart de ${fr.percent(v.share, 1)}\u202f; au-dessous de ${fr.percent(v.borne, 1)}, de tels chiffres ne distinguent rien).`,
+    es: `Demasiado parecido para decidir (diferencia del ${es.percent(v.share, 1)}; por debajo del ${es.percent(v.borne, 1)} tales cifras no distinguen nada).`,
+  }),
   "compared-too-close": {
-    en: () => "Too close to call: the ranges overlap or nearly touch.",
-    de: () => "Zu ähnlich für ein Urteil: Die Bereiche überschneiden sich oder berühren sich fast.",
-    fr: () =>
-      "Trop proche pour trancher\u202f: les intervalles se recouvrent ou se touchent presque.",
-    es: () => "Demasiado parecido para decidir: los intervalos se solapan o casi se tocan.",
+    en: "Too close to call: the ranges overlap or nearly touch.",
+    de: "Zu ähnlich für ein Urteil: Die Bereiche überschneiden sich oder berühren sich fast.",
+    fr: "Trop proche pour trancher\u202f: les intervalles se recouvrent ou se touchent presque.",
+    es: "Demasiado parecido para decidir: los intervalos se solapan o casi se tocan.",
   },
   "compared-no-lightness": {
-    en: () => "Not tried at the same lightness.",
-    de: () => "Nicht bei gleicher Helligkeit erprobt.",
-    fr: () => "Non essayé à la même clarté.",
-    es: () => "No probado a la misma claridad.",
+    en: "Not tried at the same lightness.",
+    de: "Nicht bei gleicher Helligkeit erprobt.",
+    fr: "Non essayé à la même clarté.",
+    es: "No probado a la misma claridad.",
   },
   "compared-one-expected": {
-    en: () => "The same word, but for one it is only an expectation.",
-    de: () => "Dieselbe Angabe, doch bei einer der Farben ist sie nur eine Erwartung.",
-    fr: () => "Le même mot, mais pour l’un ce n’est qu’une prévision.",
-    es: () => "La misma palabra, pero para uno es solo una previsión.",
+    en: "The same word, but for one it is only an expectation.",
+    de: "Dieselbe Angabe, doch bei einer der Farben ist sie nur eine Erwartung.",
+    fr: "Le même mot, mais pour l’un ce n’est qu’une prévision.",
+    es: "La misma palabra, pero para uno es solo una previsión.",
   },
-  "compared-otherwise-known": {
-    en: (v) => `Not compared: found by another method for ${en.listed(v.names.map(en.within))}.`,
-    de: (v) =>
-      `Nicht verglichen: auf anderem Weg ermittelt für ${de.listed(v.names.map(de.within))}.`,
-    fr: (v) =>
-      `Non comparé\u202f: trouvé par une autre méthode pour ${fr.listed(v.names.map(fr.within))}.`,
-    es: (v) => `No se compara: hallado por otro método para ${es.listed(v.names.map(es.within))}.`,
-  },
-  "compared-shows-ground": {
-    en: (v) =>
-      `Not compared: ${en.listed(v.names.map(en.within))} ${v.names.length === 1 ? "was read on a film that shows its" : "were read on films that show their"} ground.`,
-    de: (v) =>
-      `Nicht verglichen: ${de.listed(v.names.map(de.within))} ${v.names.length === 1 ? "wurde an einem Film gemessen, der seinen Grund" : "wurden an Filmen gemessen, die ihren Grund"} durchscheinen ${v.names.length === 1 ? "lässt" : "lassen"}.`,
-    fr: (v) =>
-      `Non comparé\u202f: ${fr.listed(v.names.map(fr.within))}, ${v.names.length === 1 ? "mesuré sur un film qui laisse voir son" : "mesurés sur des films qui laissent voir leur"} fond.`,
-    es: (v) =>
-      `No se compara: ${es.listed(v.names.map(es.within))}, ${v.names.length === 1 ? "medido en una película que deja ver su" : "medidos en películas que dejan ver su"} fondo.`,
-  },
-  "compared-not-stated": {
-    en: (v) => `Not known of ${en.listed(v.names.map(en.within))}.`,
-    de: (v) => `Nicht bekannt für ${de.listed(v.names.map(de.within))}.`,
-    fr: (v) => `Inconnu pour ${fr.listed(v.names.map(fr.within))}.`,
-    es: (v) => `No se sabe de ${es.listed(v.names.map(es.within))}.`,
-  },
+  "compared-otherwise-known": (v) => ({
+    en: `Not compared: found by another method for ${en.listed(v.names.map(en.within))}.`,
+    de: `Nicht verglichen: auf anderem Weg ermittelt für ${de.listed(v.names.map(de.within))}.`,
+    fr: `Non comparé\u202f: trouvé par une autre méthode pour ${fr.listed(v.names.map(fr.within))}.`,
+    es: `No se compara: hallado por otro método para ${es.listed(v.names.map(es.within))}.`,
+  }),
+  "compared-shows-ground": (v) => ({
+    en: `Not compared: ${en.listed(v.names.map(en.within))} ${v.names.length === 1 ? "was read on a film that shows its" : "were read on films that show their"} ground.`,
+    de: `Nicht verglichen: ${de.listed(v.names.map(de.within))} ${v.names.length === 1 ? "wurde an einem Film gemessen, der seinen Grund" : "wurden an Filmen gemessen, die ihren Grund"} durchscheinen ${v.names.length === 1 ? "lässt" : "lassen"}.`,
+    fr: `Non comparé\u202f: ${fr.listed(v.names.map(fr.within))}, ${v.names.length === 1 ? "mesuré sur un film qui laisse voir son" : "mesurés sur des films qui laissent voir leur"} fond.`,
+    es: `No se compara: ${es.listed(v.names.map(es.within))}, ${v.names.length === 1 ? "medido en una película que deja ver su" : "medidos en películas que dejan ver su"} fondo.`,
+  }),
+  "compared-not-stated": (v) => ({
+    en: `Not known of ${en.listed(v.names.map(en.within))}.`,
+    de: `Nicht bekannt für ${de.listed(v.names.map(de.within))}.`,
+    fr: `Inconnu pour ${fr.listed(v.names.map(fr.within))}.`,
+    es: `No se sabe de ${es.listed(v.names.map(es.within))}.`,
+  }),
 };

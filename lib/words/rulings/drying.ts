@@ -13,675 +13,528 @@ import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Days to touch dry, layers, and the film with age. */
 export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
-  "drying-class": {
-    en: ({ dryingClass, ...days }) => en.sentence(`${dryingClass}: ${enDrying.classed(days)}`),
-    de: ({ dryingClass, ...days }) =>
-      de.sentence(`${DRYING_CLASSES[dryingClass].de}: ${deDrying.classed(days)}`),
-    fr: ({ dryingClass, ...days }) =>
-      fr.sentence(`${DRYING_CLASSES[dryingClass].fr}\u202f: ${frDrying.classed(days)}`),
-    es: ({ dryingClass, ...days }) =>
-      es.sentence(`${DRYING_CLASSES[dryingClass].es}: ${esDrying.classed(days)}`),
-  },
-  "drying-class-over-several": {
-    en: ({ spans, ...days }) =>
-      en.sentence(`${outermost(spans).join(" to ")}: ${enDrying.classed(days)}`),
-    de: ({ spans, ...days }) =>
-      de.sentence(
-        `${outermost(spans)
-          .map((each) => DRYING_CLASSES[each].de)
-          .join(" bis ")}: ${deDrying.classed(days)}`,
-      ),
-    fr: ({ spans, ...days }) =>
-      fr.sentence(
-        `${fr.listed(
-          spans.map((each) => DRYING_CLASSES[each].fr),
-          "or",
-        )}\u202f: ${frDrying.classed(days)}`,
-      ),
-    es: ({ spans, ...days }) =>
-      es.sentence(
-        `${es.listed(
-          spans.map((each) => DRYING_CLASSES[each].es),
-          "or",
-        )}: ${esDrying.classed(days)}`,
-      ),
-  },
-  "pigment-chemistry-unknown": {
-    en: ({ pigments }) =>
+  "drying-class": ({ dryingClass, ...days }) => ({
+    en: en.sentence(`${dryingClass}: ${enDrying.classed(days)}`),
+    de: de.sentence(`${DRYING_CLASSES[dryingClass].de}: ${deDrying.classed(days)}`),
+    fr: fr.sentence(`${DRYING_CLASSES[dryingClass].fr}\u202f: ${frDrying.classed(days)}`),
+    es: es.sentence(`${DRYING_CLASSES[dryingClass].es}: ${esDrying.classed(days)}`),
+  }),
+  "drying-class-over-several": ({ spans, ...days }) => ({
+    en: en.sentence(`${outermost(spans).join(" to ")}: ${enDrying.classed(days)}`),
+    de: de.sentence(
+      `${outermost(spans)
+        .map((each) => DRYING_CLASSES[each].de)
+        .join(" bis ")}: ${deDrying.classed(days)}`,
+    ),
+    fr: fr.sentence(
+      `${fr.listed(
+        spans.map((each) => DRYING_CLASSES[each].fr),
+        "or",
+      )}\u202f: ${frDrying.classed(days)}`,
+    ),
+    es: es.sentence(
+      `${es.listed(
+        spans.map((each) => DRYING_CLASSES[each].es),
+        "or",
+      )}: ${esDrying.classed(days)}`,
+    ),
+  }),
+  "pigment-chemistry-unknown": ({ pigments }) => ({
+    en:
       pigments.length === 0
         ? "No pigment is recorded, so we cannot work out its drying."
         : `We do not know what ${en.namesWithin(pigments)} ${pigments.length > 1 ? "do" : "does"} to the drying of oil.`,
-    de: ({ pigments }) =>
+    de:
       pigments.length === 0
         ? "Es ist kein Pigment aufgezeichnet; die Trocknung lässt sich daher nicht errechnen."
         : `Wie ${de.namesWithin(pigments)} auf die Trocknung des Öls ${pigments.length > 1 ? "wirken" : "wirkt"}, wissen wir nicht.`,
-    fr: ({ pigments }) =>
+    fr:
       pigments.length === 0
         ? "Aucun pigment n’est consigné, et nous ne pouvons calculer son séchage."
         : `Nous ne savons pas ce que ${pigments.length > 1 ? "font" : "fait"} ${fr.namesWithin(pigments)} au séchage de l’huile.`,
-    es: ({ pigments }) =>
+    es:
       pigments.length === 0
         ? "No hay ningún pigmento registrado, así que no podemos calcular su secado."
         : `No sabemos qué ${pigments.length > 1 ? "hacen" : "hace"} ${es.namesWithin(pigments)} al secado del aceite.`,
-  },
-  "linseed-oil-alone": {
-    en: ({ days }) => `Linseed oil alone is touch dry in ${en.dayCount(days)}.`,
-    de: ({ days }) => `Leinöl allein ist in ${de.dayCount(days, "dative")} grifftrocken.`,
-    fr: ({ days }) => `L’huile de lin seule est sèche au toucher en ${fr.dayCount(days)}.`,
-    es: ({ days }) => `El aceite de linaza solo está seco al tacto en ${es.dayCount(days)}.`,
-  },
-  "linseed-sets-the-days": {
-    en: (oil) => en.sentence(`${enDrying.oilShare(oil)} sets the days`),
-    de: (oil) => de.sentence(`${deDrying.oilShare(oil)} gibt die Tage vor`),
-    fr: (oil) => fr.sentence(`base du calcul\u202f: ${frDrying.oilShare(oil)}`),
-    es: (oil) => es.sentence(`base del cálculo: ${esDrying.oilShare(oil)}`),
-  },
-  "oil-slower-than-linseed": {
-    en: ({ days, acting, ...oil }) =>
-      `${en.sentence(`${enDrying.oilShare(oil)} dries slower than linseed oil (alone ${en.dayCount(days)})`)}${acting === undefined ? "" : ` Counted at ${en.percent(acting)} of that: its pigments slow the paint already, and the two do not multiply.`}`,
-    de: ({ days, acting, ...oil }) =>
-      `${de.sentence(`${deDrying.oilShare(oil)} trocknet langsamer als Leinöl (allein ${de.dayCount(days)})`)}${acting === undefined ? "" : ` Davon zählen ${de.percent(acting)}: Die Pigmente verlangsamen die Trocknung schon, und beides multipliziert sich nicht.`}`,
-    fr: ({ days, acting, ...oil }) =>
-      `${fr.sentence(
-        `${frDrying.oilShare(oil)}\u202f: sèche plus lentement que l’huile de lin (seule, ${fr.dayCount(days)})`,
-      )}${acting === undefined ? "" : ` Cet effet n’est compté qu’à ${fr.percent(acting)}\u202f: les pigments ralentissent déjà la peinture, et les deux effets ne se multiplient pas.`}`,
-    es: ({ days, acting, ...oil }) =>
-      `${es.sentence(`${esDrying.oilShare(oil)}: seca más despacio que el de linaza (solo, ${es.dayCount(days)})`)}${acting === undefined ? "" : ` Este efecto solo se cuenta al ${es.percent(acting)}: los pigmentos ya retrasan la pintura, y los dos efectos no se multiplican.`}`,
-  },
-  "vehicle-not-stated": {
-    en: ({ factor }) =>
-      `The oil is not recorded: linseed is the fastest, and the slowest makes it ${en.timesTheDays(factor)}.`,
-    de: ({ factor }) =>
-      `Das Öl ist nicht aufgezeichnet: Leinöl trocknet am schnellsten, und das langsamste Öl braucht ${de.timesTheDays(factor)}.`,
-    fr: ({ factor }) =>
-      `L’huile n’est pas consignée\u202f: l’huile de lin est la plus rapide, et avec la plus lente il faut ${fr.timesTheDays(factor)}.`,
-    es: ({ factor }) =>
-      `El aceite no está registrado: el de linaza es el más rápido, y con el más lento hace falta ${es.timesTheDays(factor)}.`,
-  },
-  "pigment-speeds-drying": {
-    en: (v) => enDrying.speeds(enDrying.pigmentShare(v), v),
-    de: (v) => deDrying.speeds(deDrying.pigmentShare(v), v),
-    fr: (v) => frDrying.speeds(frDrying.pigmentShare(v), v),
-    es: (v) => esDrying.speeds(esDrying.pigmentShare(v), v),
-  },
-  "white-speeds-drying": {
-    en: (v) => enDrying.speeds(enDrying.theWhite(v), v),
-    de: (v) => deDrying.speeds(deDrying.theWhite(v), v),
-    fr: (v) => frDrying.speeds(frDrying.theWhite(v), v),
-    es: (v) => esDrying.speeds(esDrying.theWhite(v), v),
-  },
-  "pigment-slows-drying": {
-    en: (v) => enDrying.slows(enDrying.pigmentShare(v), v),
-    de: (v) => deDrying.slows(deDrying.pigmentShare(v), v),
-    fr: (v) => frDrying.slows(frDrying.pigmentShare(v), v),
-    es: (v) => esDrying.slows(esDrying.pigmentShare(v), v),
-  },
-  "white-slows-drying": {
-    en: (v) => enDrying.slows(enDrying.theWhite(v), v),
-    de: (v) => deDrying.slows(deDrying.theWhite(v), v),
-    fr: (v) => frDrying.slows(frDrying.theWhite(v), v),
-    es: (v) => esDrying.slows(esDrying.theWhite(v), v),
-  },
-  "pigment-takes-no-part-in-drying": {
-    en: (v) => enDrying.takesNoPart(enDrying.pigmentShare(v), v),
-    de: (v) => deDrying.takesNoPart(deDrying.pigmentShare(v), v),
-    fr: (v) => frDrying.takesNoPart(frDrying.pigmentShare(v), v),
-    es: (v) => esDrying.takesNoPart(esDrying.pigmentShare(v), v),
-  },
-  "white-takes-no-part-in-drying": {
-    en: (v) => enDrying.takesNoPart(enDrying.theWhite(v), v),
-    de: (v) => deDrying.takesNoPart(deDrying.theWhite(v), v),
-    fr: (v) => frDrying.takesNoPart(frDrying.theWhite(v), v),
-    es: (v) => esDrying.takesNoPart(esDrying.theWhite(v), v),
-  },
-  "brown-earth-not-told": {
-    en: (v) =>
-      en.sentence(
-        `${enDrying.pigmentShare(v)} may be an umber or a sienna, and its manganese, which dries oil, is not recorded: the days cover both (${enDrying.alone(v)})`,
-      ),
-    de: (v) =>
-      de.sentence(
-        `${deDrying.pigmentShare(v)} kann eine Umbra oder eine Siena sein, und ob Mangan darin ist, das Öl trocknet, ist nicht aufgezeichnet: Die Tage umfassen beides (${deDrying.alone(v)})`,
-      ),
-    fr: (v) =>
-      fr.sentence(
-        `${frDrying.pigmentShare(v)} peut être une terre d’ombre ou une terre de Sienne, et son manganèse, qui fait sécher l’huile, n’est pas consigné\u202f: les jours couvrent les deux cas (${frDrying.alone(v)})`,
-      ),
-    es: (v) =>
-      es.sentence(
-        `${esDrying.pigmentShare(v)} puede ser una sombra o una siena, y su manganeso, que seca el aceite, no está registrado: los días abarcan los dos casos (${esDrying.alone(v)})`,
-      ),
-  },
-  "pigment-parts-not-recorded": {
-    en: ({ pigments, daysInLinseed }) =>
-      `How much there is of ${en.namesWithin(pigments)} is not recorded: the days run from those of the faster alone to those of the slower (in linseed oil ${en.dayCount(daysInLinseed)}).`,
-    de: ({ pigments, daysInLinseed }) =>
-      `Die Anteile (${de.namesWithin(pigments)}) sind nicht aufgezeichnet: Die Tage reichen von denen des schnelleren Pigments allein bis zu denen des langsameren (in Leinöl ${de.dayCount(daysInLinseed)}).`,
-    fr: ({ pigments, daysInLinseed }) =>
-      `La part ${fr.of(fr.namesWithin(pigments))} n’est pas consignée\u202f: les jours vont de ceux du plus rapide seul à ceux du plus lent (dans l’huile de lin, ${fr.dayCount(daysInLinseed)}).`,
-    es: ({ pigments, daysInLinseed }) =>
-      `No está registrado cuánto hay de ${es.namesWithin(pigments)}: los días van de los del más rápido solo a los del más lento (en aceite de linaza, ${es.dayCount(daysInLinseed)}).`,
-  },
-  "part-as-tried": {
-    en: (v) =>
-      en.sentence(
-        `${enDrying.partShare(v)}: touch dry alone in ${en.dayCount(v.daysAlone)}, as tried here`,
-      ),
-    de: (v) =>
-      de.sentence(
-        `${deDrying.partShare(v)}: allein in ${de.dayCount(v.daysAlone, "dative")} grifftrocken, wie hier erprobt`,
-      ),
-    fr: (v) =>
-      fr.sentence(
-        `${frDrying.partShare(v)}\u202f: seul, sec au toucher en ${fr.dayCount(v.daysAlone)}, d’après notre essai`,
-      ),
-    es: (v) =>
-      es.sentence(
-        `${esDrying.partShare(v)}: solo, seco al tacto en ${es.dayCount(v.daysAlone)}, según nuestro ensayo`,
-      ),
-  },
-  "part-by-the-rules": {
-    en: (v) =>
-      en.sentence(
-        `${enDrying.partShare(v)}: touch dry alone in ${en.dayCount(v.daysAlone)}, by rule of thumb`,
-      ),
-    de: (v) =>
-      de.sentence(
-        `${deDrying.partShare(v)}: allein in ${de.dayCount(v.daysAlone, "dative")} grifftrocken, nach Faustregel`,
-      ),
-    fr: (v) =>
-      fr.sentence(
-        `${frDrying.partShare(v)}\u202f: seul, sec au toucher en ${fr.dayCount(v.daysAlone)}, selon la règle empirique`,
-      ),
-    es: (v) =>
-      es.sentence(
-        `${esDrying.partShare(v)}: solo, seco al tacto en ${es.dayCount(v.daysAlone)}, según la regla práctica`,
-      ),
-  },
-  "added-drier": {
-    en: (v) => en.sentence(`${enDrying.drier(v)} ${enDrying.ACTS[v.acts]}`),
-    de: (v) => de.sentence(`${deDrying.drier(v)} ${deDrying.ACTS[v.acts]}`),
-    fr: (v) => fr.sentence(`${frDrying.drier(v)} ${frDrying.ACTS[v.acts]}`),
-    es: (v) => es.sentence(`${esDrying.drier(v)} ${esDrying.ACTS[v.acts]}`),
-  },
-  "carbon-takes-up-drier": {
-    en: (v) =>
-      en.sentence(
-        `${enDrying.drier(v)} ${enDrying.ACTS[v.acts]}, but carbon takes up to half of it`,
-      ),
-    de: (v) =>
-      de.sentence(
-        `${deDrying.drier(v)} ${deDrying.ACTS[v.acts]}, doch Kohlenstoff nimmt bis zur Hälfte davon auf`,
-      ),
-    fr: (v) =>
-      fr.sentence(
-        `${frDrying.drier(v)} ${frDrying.ACTS[v.acts]}, mais le carbone en retient jusqu’à la moitié`,
-      ),
-    es: (v) =>
-      es.sentence(
-        `${esDrying.drier(v)} ${esDrying.ACTS[v.acts]}, pero el carbono retiene hasta la mitad`,
-      ),
-  },
-  "film-as-classed": {
-    en: ({ filmThicknessUm }) => `Worked out for a wet film of ${en.micrometres(filmThicknessUm)}.`,
-    de: ({ filmThicknessUm }) =>
-      `Errechnet für einen Nassfilm von ${de.micrometres(filmThicknessUm)}.`,
-    fr: ({ filmThicknessUm }) =>
-      `Calculé pour un film humide de ${fr.micrometres(filmThicknessUm)}.`,
-    es: ({ filmThicknessUm }) =>
-      `Calculado para una película húmeda de ${es.micrometres(filmThicknessUm)}.`,
-  },
-  "thick-film-slows": {
-    en: (v) => enDrying.film(v),
-    de: (v) => deDrying.film(v),
-    fr: (v) => frDrying.film(v),
-    es: (v) => esDrying.film(v),
-  },
-  "thin-film-speeds": {
-    en: (v) => enDrying.film(v),
-    de: (v) => deDrying.film(v),
-    fr: (v) => frDrying.film(v),
-    es: (v) => esDrying.film(v),
-  },
-  "temperature-as-classed": {
-    en: ({ temperatureC }) => `Worked out for ${en.degrees(temperatureC)}.`,
-    de: ({ temperatureC }) => `Errechnet für ${de.degrees(temperatureC)}.`,
-    fr: ({ temperatureC }) => `Calculé pour ${fr.degrees(temperatureC)}.`,
-    es: ({ temperatureC }) => `Calculado para ${es.degrees(temperatureC)}.`,
-  },
-  "cold-slows": {
-    en: (v) => enDrying.room(v),
-    de: (v) => deDrying.room(v),
-    fr: (v) => frDrying.room(v),
-    es: (v) => esDrying.room(v),
-  },
-  "warmth-speeds": {
-    en: (v) => enDrying.room(v),
-    de: (v) => deDrying.room(v),
-    fr: (v) => frDrying.room(v),
-    es: (v) => esDrying.room(v),
-  },
-  "trial-decides": {
-    en: (v) => en.sentence(enDrying.trial(v)),
-    de: (v) => de.sentence(deDrying.trial(v)),
-    fr: (v) => fr.sentence(frDrying.trial(v)),
-    es: (v) => es.sentence(esDrying.trial(v)),
-  },
-  "trial-decides-for-its-own-film": {
-    en: (v) => en.sentence(`${enDrying.trial(v)}; it holds for that film and room`),
-    de: (v) => de.sentence(`${deDrying.trial(v)}; gilt für diesen Film und diesen Raum`),
-    fr: (v) => fr.sentence(`${frDrying.trial(v)}\u202f; il vaut pour ce film et cette pièce`),
-    es: (v) => es.sentence(`${esDrying.trial(v)}; vale para esa película y esa sala`),
-  },
-  "trial-without-conditions": {
-    en: (v) =>
-      en.sentence(
-        `${enDrying.trial(v)}; ${en.listed(v.wanting.map((key) => enDrying.CONDITIONS[key]))} not recorded, so we do not know what it holds for`,
-      ),
-    de: (v) =>
-      de.sentence(
-        `${deDrying.trial(v)}; ${de.listed(v.wanting.map((key) => deDrying.CONDITIONS[key]))} nicht aufgezeichnet, daher wissen wir nicht, wofür das gilt`,
-      ),
-    fr: (v) =>
-      fr.sentence(
-        `${frDrying.trial(v)}\u202f; sans ${fr.listed(v.wanting.map((key) => frDrying.CONDITIONS[key]))}, non ${v.wanting.length > 1 ? "consignées" : "consignée"}, nous ne savons pas pour quoi il vaut`,
-      ),
-    es: (v) =>
-      es.sentence(
-        `${esDrying.trial(v)}; sin ${es.listed(v.wanting.map((key) => esDrying.CONDITIONS[key]))} en el registro, no sabemos para qué vale`,
-      ),
-  },
-  "film-wet-beyond-record": {
-    en: ({ found, day, recordedDays }) =>
-      `Another film of ours, as thick and in as warm a room, was still ${found} on day ${day}: touch dry in ${en.dayCount(recordedDays)} is in doubt.`,
-    de: ({ found, day, recordedDays }) =>
-      `Ein anderer Film von uns, ebenso dick und in einem ebenso warmen Raum, war am Tag\u00a0${day} noch ${deDrying.NOT_DRY[found]}: Ob die Farbe in ${de.dayCount(recordedDays, "dative")} grifftrocken ist, ist fraglich.`,
-    fr: ({ found, day, recordedDays }) =>
-      `Un autre de nos films, aussi épais et dans une pièce aussi chaude, était encore ${frDrying.NOT_DRY[found]} au jour\u00a0${day}\u202f: «\u202fsec au toucher en ${fr.dayCount(recordedDays)}\u202f» est douteux.`,
-    es: ({ found, day, recordedDays }) =>
-      `Otra de nuestras películas, igual de gruesa y en una sala igual de cálida, seguía ${esDrying.NOT_DRY[found]} el día\u00a0${day}: «seca al tacto en ${es.dayCount(recordedDays)}» es dudoso.`,
-  },
-  "trial-slower-than-expected": {
-    en: (v) => `The trial was slower than the rule of thumb: ${enDrying.beside(v)}.`,
-    de: (v) => `Der Versuch war langsamer als die Faustregel: ${deDrying.beside(v)}.`,
-    fr: (v) => `L’essai a été plus lent que la règle empirique\u202f: ${frDrying.beside(v)}.`,
-    es: (v) => `El ensayo fue más lento que la regla práctica: ${esDrying.beside(v)}.`,
-  },
-  "trial-faster-than-expected": {
-    en: (v) => `The trial was faster than the rule of thumb: ${enDrying.beside(v)}.`,
-    de: (v) => `Der Versuch war schneller als die Faustregel: ${deDrying.beside(v)}.`,
-    fr: (v) => `L’essai a été plus rapide que la règle empirique\u202f: ${frDrying.beside(v)}.`,
-    es: (v) => `El ensayo fue más rápido que la regla práctica: ${esDrying.beside(v)}.`,
-  },
-  "touch-dry-is-not-through-dry": {
-    en: ({ monthsBeforeVarnish }) =>
-      `By custom a painting waits ${en.significant(monthsBeforeVarnish, 2)} months for its varnish, and even then it has not stopped changing.`,
-    de: ({ monthsBeforeVarnish }) =>
-      `Üblich ist, mit dem Firnis ${de.significant(monthsBeforeVarnish, 2)} Monate zu warten. Auch dann verändert sich das Bild noch.`,
-    fr: ({ monthsBeforeVarnish }) =>
-      `L’usage veut qu’un tableau attende son vernis ${fr.significant(monthsBeforeVarnish, 2)}\u00a0mois. Même alors, il n’a pas fini de changer.`,
-    es: ({ monthsBeforeVarnish }) =>
-      `Por costumbre un cuadro espera su barniz ${es.significant(monthsBeforeVarnish, 2)}\u00a0meses. Ni siquiera entonces ha dejado de cambiar.`,
-  },
-  "skins-and-stays-soft": {
-    en: (v) =>
-      en.sentence(
-        `${enDrying.pigmentShare(v)} skins over and stays soft below, so a thick stroke may wrinkle`,
-      ),
-    de: (v) =>
-      de.sentence(
-        `${deDrying.pigmentShare(v)} bildet eine Haut und bleibt darunter weich; dick aufgetragen kann die Farbe daher runzelig auftrocknen`,
-      ),
-    fr: (v) =>
-      fr.sentence(
-        `${frDrying.pigmentShare(v)} forme une peau et reste mou dessous\u202f: une touche épaisse peut se rider`,
-      ),
-    es: (v) =>
-      es.sentence(
-        `${esDrying.pigmentShare(v)} forma piel y queda blando debajo, así que una pincelada gruesa puede arrugarse`,
-      ),
-  },
-  "driers-customary": {
-    en: ({ pigment }) =>
-      `Makers often add a drier to ${en.within(pigment)}; none is recorded in this paint.`,
-    de: ({ pigment }) =>
-      de.sentence(
-        `${de.within(pigment)}: Hersteller setzen hier oft Sikkativ zu; in dieser Farbe ist keines aufgezeichnet`,
-      ),
-    fr: ({ pigment }) =>
-      `Les fabricants ajoutent souvent un siccatif à ${fr.within(pigment)}\u202f; aucun n’est consigné dans cette peinture.`,
-    es: ({ pigment }) =>
-      `Los fabricantes suelen añadir un secante a ${es.within(pigment)}; en esta pintura no hay ninguno registrado.`,
-  },
-  "drier-is-lost-in-the-tube": {
-    en: ({ metals }) =>
-      `In the tube carbon goes on taking up drier (${en.listed(metals)}): paint that has lain for long may dry slower than fresh paint.`,
-    de: ({ metals }) =>
-      `In der Tube nimmt Kohlenstoff weiter Sikkativ auf (${de.listed(metals.map((metal) => METALS[metal].de))}): Lange gelagerte Farbe kann langsamer trocknen als frische.`,
-    fr: ({ metals }) =>
-      `Dans le tube, le carbone continue à retenir du siccatif (${fr.listed(metals.map((metal) => METALS[metal].fr))})\u202f: une peinture longtemps gardée peut sécher plus lentement qu’une peinture fraîche.`,
-    es: ({ metals }) =>
-      `En el tubo el carbono sigue reteniendo secante (${es.listed(metals.map((metal) => METALS[metal].es))}): una pintura guardada mucho tiempo puede secar más despacio que una fresca.`,
-  },
-  "holds-medium-not-known": {
-    en: ({ mediums, changes }) =>
-      `We do not know what ${en.namesWithin(mediums)} ${mediums.length > 1 ? "do" : "does"} to ${enDrying.CHANGES[changes]}.`,
-    de: ({ mediums, changes }) =>
-      `Wie sich ${de.namesWithin(mediums)} auf ${deDrying.CHANGES[changes]} ${mediums.length > 1 ? "auswirken" : "auswirkt"}, wissen wir nicht.`,
-    fr: ({ mediums, changes }) =>
-      `Nous ne savons pas ce que ${mediums.length > 1 ? "font" : "fait"} ${fr.namesWithin(mediums)} ${frDrying.CHANGES[changes]}.`,
-    es: ({ mediums, changes }) =>
-      `No sabemos qué ${mediums.length > 1 ? "hacen" : "hace"} ${es.namesWithin(mediums)} ${esDrying.CHANGES[changes]}.`,
-  },
+  }),
+  "linseed-oil-alone": ({ days }) => ({
+    en: `Linseed oil alone is touch dry in ${en.dayCount(days)}.`,
+    de: `Leinöl allein ist in ${de.dayCount(days, "dative")} grifftrocken.`,
+    fr: `L’huile de lin seule est sèche au toucher en ${fr.dayCount(days)}.`,
+    es: `El aceite de linaza solo está seco al tacto en ${es.dayCount(days)}.`,
+  }),
+  "linseed-sets-the-days": (oil) => ({
+    en: en.sentence(`${enDrying.oilShare(oil)} sets the days`),
+    de: de.sentence(`${deDrying.oilShare(oil)} gibt die Tage vor`),
+    fr: fr.sentence(`base du calcul\u202f: ${frDrying.oilShare(oil)}`),
+    es: es.sentence(`base del cálculo: ${esDrying.oilShare(oil)}`),
+  }),
+  "oil-slower-than-linseed": ({ days, acting, ...oil }) => ({
+    en: `${en.sentence(`${enDrying.oilShare(oil)} dries slower than linseed oil (alone ${en.dayCount(days)})`)}${acting === undefined ? "" : ` Counted at ${en.percent(acting)} of that: its pigments slow the paint already, and the two do not multiply.`}`,
+    de: `${de.sentence(`${deDrying.oilShare(oil)} trocknet langsamer als Leinöl (allein ${de.dayCount(days)})`)}${acting === undefined ? "" : ` Davon zählen ${de.percent(acting)}: Die Pigmente verlangsamen die Trocknung schon, und beides multipliziert sich nicht.`}`,
+    fr: `${fr.sentence(
+      `${frDrying.oilShare(oil)}\u202f: sèche plus lentement que l’huile de lin (seule, ${fr.dayCount(days)})`,
+    )}${acting === undefined ? "" : ` Cet effet n’est compté qu’à ${fr.percent(acting)}\u202f: les pigments ralentissent déjà la peinture, et les deux effets ne se multiplient pas.`}`,
+    es: `${es.sentence(`${esDrying.oilShare(oil)}: seca más despacio que el de linaza (solo, ${es.dayCount(days)})`)}${acting === undefined ? "" : ` Este efecto solo se cuenta al ${es.percent(acting)}: los pigmentos ya retrasan la pintura, y los dos efectos no se multiplican.`}`,
+  }),
+  "vehicle-not-stated": ({ factor }) => ({
+    en: `The oil is not recorded: linseed is the fastest, and the slowest makes it ${en.timesTheDays(factor)}.`,
+    de: `Das Öl ist nicht aufgezeichnet: Leinöl trocknet am schnellsten, und das langsamste Öl braucht ${de.timesTheDays(factor)}.`,
+    fr: `L’huile n’est pas consignée\u202f: l’huile de lin est la plus rapide, et avec la plus lente il faut ${fr.timesTheDays(factor)}.`,
+    es: `El aceite no está registrado: el de linaza es el más rápido, y con el más lento hace falta ${es.timesTheDays(factor)}.`,
+  }),
+  "pigment-speeds-drying": (v) => ({
+    en: enDrying.speeds(enDrying.pigmentShare(v), v),
+    de: deDrying.speeds(deDrying.pigmentShare(v), v),
+    fr: frDrying.speeds(frDrying.pigmentShare(v), v),
+    es: esDrying.speeds(esDrying.pigmentShare(v), v),
+  }),
+  "white-speeds-drying": (v) => ({
+    en: enDrying.speeds(enDrying.theWhite(v), v),
+    de: deDrying.speeds(deDrying.theWhite(v), v),
+    fr: frDrying.speeds(frDrying.theWhite(v), v),
+    es: esDrying.speeds(esDrying.theWhite(v), v),
+  }),
+  "pigment-slows-drying": (v) => ({
+    en: enDrying.slows(enDrying.pigmentShare(v), v),
+    de: deDrying.slows(deDrying.pigmentShare(v), v),
+    fr: frDrying.slows(frDrying.pigmentShare(v), v),
+    es: esDrying.slows(esDrying.pigmentShare(v), v),
+  }),
+  "white-slows-drying": (v) => ({
+    en: enDrying.slows(enDrying.theWhite(v), v),
+    de: deDrying.slows(deDrying.theWhite(v), v),
+    fr: frDrying.slows(frDrying.theWhite(v), v),
+    es: esDrying.slows(esDrying.theWhite(v), v),
+  }),
+  "pigment-takes-no-part-in-drying": (v) => ({
+    en: enDrying.takesNoPart(enDrying.pigmentShare(v), v),
+    de: deDrying.takesNoPart(deDrying.pigmentShare(v), v),
+    fr: frDrying.takesNoPart(frDrying.pigmentShare(v), v),
+    es: esDrying.takesNoPart(esDrying.pigmentShare(v), v),
+  }),
+  "white-takes-no-part-in-drying": (v) => ({
+    en: enDrying.takesNoPart(enDrying.theWhite(v), v),
+    de: deDrying.takesNoPart(deDrying.theWhite(v), v),
+    fr: frDrying.takesNoPart(frDrying.theWhite(v), v),
+    es: esDrying.takesNoPart(esDrying.theWhite(v), v),
+  }),
+  "brown-earth-not-told": (v) => ({
+    en: en.sentence(
+      `${enDrying.pigmentShare(v)} may be an umber or a sienna, and its manganese, which dries oil, is not recorded: the days cover both (${enDrying.alone(v)})`,
+    ),
+    de: de.sentence(
+      `${deDrying.pigmentShare(v)} kann eine Umbra oder eine Siena sein, und ob Mangan darin ist, das Öl trocknet, ist nicht aufgezeichnet: Die Tage umfassen beides (${deDrying.alone(v)})`,
+    ),
+    fr: fr.sentence(
+      `${frDrying.pigmentShare(v)} peut être une terre d’ombre ou une terre de Sienne, et son manganèse, qui fait sécher l’huile, n’est pas consigné\u202f: les jours couvrent les deux cas (${frDrying.alone(v)})`,
+    ),
+    es: es.sentence(
+      `${esDrying.pigmentShare(v)} puede ser una sombra o una siena, y su manganeso, que seca el aceite, no está registrado: los días abarcan los dos casos (${esDrying.alone(v)})`,
+    ),
+  }),
+  "pigment-parts-not-recorded": ({ pigments, daysInLinseed }) => ({
+    en: `How much there is of ${en.namesWithin(pigments)} is not recorded: the days run from those of the faster alone to those of the slower (in linseed oil ${en.dayCount(daysInLinseed)}).`,
+    de: `Die Anteile (${de.namesWithin(pigments)}) sind nicht aufgezeichnet: Die Tage reichen von denen des schnelleren Pigments allein bis zu denen des langsameren (in Leinöl ${de.dayCount(daysInLinseed)}).`,
+    fr: `La part ${fr.of(fr.namesWithin(pigments))} n’est pas consignée\u202f: les jours vont de ceux du plus rapide seul à ceux du plus lent (dans l’huile de lin, ${fr.dayCount(daysInLinseed)}).`,
+    es: `No está registrado cuánto hay de ${es.namesWithin(pigments)}: los días van de los del más rápido solo a los del más lento (en aceite de linaza, ${es.dayCount(daysInLinseed)}).`,
+  }),
+  "part-as-tried": (v) => ({
+    en: en.sentence(
+      `${enDrying.partShare(v)}: touch dry alone in ${en.dayCount(v.daysAlone)}, as tried here`,
+    ),
+    de: de.sentence(
+      `${deDrying.partShare(v)}: allein in ${de.dayCount(v.daysAlone, "dative")} grifftrocken, wie hier erprobt`,
+    ),
+    fr: fr.sentence(
+      `${frDrying.partShare(v)}\u202f: seul, sec au toucher en ${fr.dayCount(v.daysAlone)}, d’après notre essai`,
+    ),
+    es: es.sentence(
+      `${esDrying.partShare(v)}: solo, seco al tacto en ${es.dayCount(v.daysAlone)}, según nuestro ensayo`,
+    ),
+  }),
+  "part-by-the-rules": (v) => ({
+    en: en.sentence(
+      `${enDrying.partShare(v)}: touch dry alone in ${en.dayCount(v.daysAlone)}, by rule of thumb`,
+    ),
+    de: de.sentence(
+      `${deDrying.partShare(v)}: allein in ${de.dayCount(v.daysAlone, "dative")} grifftrocken, nach Faustregel`,
+    ),
+    fr: fr.sentence(
+      `${frDrying.partShare(v)}\u202f: seul, sec au toucher en ${fr.dayCount(v.daysAlone)}, selon la règle empirique`,
+    ),
+    es: es.sentence(
+      `${esDrying.partShare(v)}: solo, seco al tacto en ${es.dayCount(v.daysAlone)}, según la regla práctica`,
+    ),
+  }),
+  "added-drier": (v) => ({
+    en: en.sentence(`${enDrying.drier(v)} ${enDrying.ACTS[v.acts]}`),
+    de: de.sentence(`${deDrying.drier(v)} ${deDrying.ACTS[v.acts]}`),
+    fr: fr.sentence(`${frDrying.drier(v)} ${frDrying.ACTS[v.acts]}`),
+    es: es.sentence(`${esDrying.drier(v)} ${esDrying.ACTS[v.acts]}`),
+  }),
+  "carbon-takes-up-drier": (v) => ({
+    en: en.sentence(
+      `${enDrying.drier(v)} ${enDrying.ACTS[v.acts]}, but carbon takes up to half of it`,
+    ),
+    de: de.sentence(
+      `${deDrying.drier(v)} ${deDrying.ACTS[v.acts]}, doch Kohlenstoff nimmt bis zur Hälfte davon auf`,
+    ),
+    fr: fr.sentence(
+      `${frDrying.drier(v)} ${frDrying.ACTS[v.acts]}, mais le carbone en retient jusqu’à la moitié`,
+    ),
+    es: es.sentence(
+      `${esDrying.drier(v)} ${esDrying.ACTS[v.acts]}, pero el carbono retiene hasta la mitad`,
+    ),
+  }),
+  "film-as-classed": ({ filmThicknessUm }) => ({
+    en: `Worked out for a wet film of ${en.micrometres(filmThicknessUm)}.`,
+    de: `Errechnet für einen Nassfilm von ${de.micrometres(filmThicknessUm)}.`,
+    fr: `Calculé pour un film humide de ${fr.micrometres(filmThicknessUm)}.`,
+    es: `Calculado para una película húmeda de ${es.micrometres(filmThicknessUm)}.`,
+  }),
+  "thick-film-slows": (v) => ({
+    en: enDrying.film(v),
+    de: deDrying.film(v),
+    fr: frDrying.film(v),
+    es: esDrying.film(v),
+  }),
+  "thin-film-speeds": (v) => ({
+    en: enDrying.film(v),
+    de: deDrying.film(v),
+    fr: frDrying.film(v),
+    es: esDrying.film(v),
+  }),
+  "temperature-as-classed": ({ temperatureC }) => ({
+    en: `Worked out for ${en.degrees(temperatureC)}.`,
+    de: `Errechnet für ${de.degrees(temperatureC)}.`,
+    fr: `Calculé pour ${fr.degrees(temperatureC)}.`,
+    es: `Calculado para ${es.degrees(temperatureC)}.`,
+  }),
+  "cold-slows": (v) => ({
+    en: enDrying.room(v),
+    de: deDrying.room(v),
+    fr: frDrying.room(v),
+    es: esDrying.room(v),
+  }),
+  "warmth-speeds": (v) => ({
+    en: enDrying.room(v),
+    de: deDrying.room(v),
+    fr: frDrying.room(v),
+    es: esDrying.room(v),
+  }),
+  "trial-decides": (v) => ({
+    en: en.sentence(enDrying.trial(v)),
+    de: de.sentence(deDrying.trial(v)),
+    fr: fr.sentence(frDrying.trial(v)),
+    es: es.sentence(esDrying.trial(v)),
+  }),
+  "trial-decides-for-its-own-film": (v) => ({
+    en: en.sentence(`${enDrying.trial(v)}; it holds for that film and room`),
+    de: de.sentence(`${deDrying.trial(v)}; gilt für diesen Film und diesen Raum`),
+    fr: fr.sentence(`${frDrying.trial(v)}\u202f; il vaut pour ce film et cette pièce`),
+    es: es.sentence(`${esDrying.trial(v)}; vale para esa película y esa sala`),
+  }),
+  "trial-without-conditions": (v) => ({
+    en: en.sentence(
+      `${enDrying.trial(v)}; ${en.listed(v.wanting.map((key) => enDrying.CONDITIONS[key]))} not recorded, so we do not know what it holds for`,
+    ),
+    de: de.sentence(
+      `${deDrying.trial(v)}; ${de.listed(v.wanting.map((key) => deDrying.CONDITIONS[key]))} nicht aufgezeichnet, daher wissen wir nicht, wofür das gilt`,
+    ),
+    fr: fr.sentence(
+      `${frDrying.trial(v)}\u202f; sans ${fr.listed(v.wanting.map((key) => frDrying.CONDITIONS[key]))}, non ${v.wanting.length > 1 ? "consignées" : "consignée"}, nous ne savons pas pour quoi il vaut`,
+    ),
+    es: es.sentence(
+      `${esDrying.trial(v)}; sin ${es.listed(v.wanting.map((key) => esDrying.CONDITIONS[key]))} en el registro, no sabemos para qué vale`,
+    ),
+  }),
+  "film-wet-beyond-record": ({ found, day, recordedDays }) => ({
+    en: `Another film of ours, as thick and in as warm a room, was still ${found} on day ${day}: touch dry in ${en.dayCount(recordedDays)} is in doubt.`,
+    de: `Ein anderer Film von uns, ebenso dick und in einem ebenso warmen Raum, war am Tag\u00a0${day} noch ${deDrying.NOT_DRY[found]}: Ob die Farbe in ${de.dayCount(recordedDays, "dative")} grifftrocken ist, ist fraglich.`,
+    fr: `Un autre de nos films, aussi épais et dans une pièce aussi chaude, était encore ${frDrying.NOT_DRY[found]} au jour\u00a0${day}\u202f: «\u202fsec au toucher en ${fr.dayCount(recordedDays)}\u202f» est douteux.`,
+    es: `Otra de nuestras películas, igual de gruesa y en una sala igual de cálida, seguía ${esDrying.NOT_DRY[found]} el día\u00a0${day}: «seca al tacto en ${es.dayCount(recordedDays)}» es dudoso.`,
+  }),
+  "trial-slower-than-expected": (v) => ({
+    en: `The trial was slower than the rule of thumb: ${enDrying.beside(v)}.`,
+    de: `Der Versuch war langsamer als die Faustregel: ${deDrying.beside(v)}.`,
+    fr: `L’essai a été plus lent que la règle empirique\u202f: ${frDrying.beside(v)}.`,
+    es: `El ensayo fue más lento que la regla práctica: ${esDrying.beside(v)}.`,
+  }),
+  "trial-faster-than-expected": (v) => ({
+    en: `The trial was faster than the rule of thumb: ${enDrying.beside(v)}.`,
+    de: `Der Versuch war schneller als die Faustregel: ${deDrying.beside(v)}.`,
+    fr: `L’essai a été plus rapide que la règle empirique\u202f: ${frDrying.beside(v)}.`,
+    es: `El ensayo fue más rápido que la regla práctica: ${esDrying.beside(v)}.`,
+  }),
+  "touch-dry-is-not-through-dry": ({ monthsBeforeVarnish }) => ({
+    en: `By custom a painting waits ${en.significant(monthsBeforeVarnish, 2)} months for its varnish, and even then it has not stopped changing.`,
+    de: `Üblich ist, mit dem Firnis ${de.significant(monthsBeforeVarnish, 2)} Monate zu warten. Auch dann verändert sich das Bild noch.`,
+    fr: `L’usage veut qu’un tableau attende son vernis ${fr.significant(monthsBeforeVarnish, 2)}\u00a0mois. Même alors, il n’a pas fini de changer.`,
+    es: `Por costumbre un cuadro espera su barniz ${es.significant(monthsBeforeVarnish, 2)}\u00a0meses. Ni siquiera entonces ha dejado de cambiar.`,
+  }),
+  "skins-and-stays-soft": (v) => ({
+    en: en.sentence(
+      `${enDrying.pigmentShare(v)} skins over and stays soft below, so a thick stroke may wrinkle`,
+    ),
+    de: de.sentence(
+      `${deDrying.pigmentShare(v)} bildet eine Haut und bleibt darunter weich; dick aufgetragen kann die Farbe daher runzelig auftrocknen`,
+    ),
+    fr: fr.sentence(
+      `${frDrying.pigmentShare(v)} forme une peau et reste mou dessous\u202f: une touche épaisse peut se rider`,
+    ),
+    es: es.sentence(
+      `${esDrying.pigmentShare(v)} forma piel y queda blando debajo, así que una pincelada gruesa puede arrugarse`,
+    ),
+  }),
+  "driers-customary": ({ pigment }) => ({
+    en: `Makers often add a drier to ${en.within(pigment)}; none is recorded in this paint.`,
+    de: de.sentence(
+      `${de.within(pigment)}: Hersteller setzen hier oft Sikkativ zu; in dieser Farbe ist keines aufgezeichnet`,
+    ),
+    fr: `Les fabricants ajoutent souvent un siccatif à ${fr.within(pigment)}\u202f; aucun n’est consigné dans cette peinture.`,
+    es: `Los fabricantes suelen añadir un secante a ${es.within(pigment)}; en esta pintura no hay ninguno registrado.`,
+  }),
+  "drier-is-lost-in-the-tube": ({ metals }) => ({
+    en: `In the tube carbon goes on taking up drier (${en.listed(metals)}): paint that has lain for long may dry slower than fresh paint.`,
+    de: `In der Tube nimmt Kohlenstoff weiter Sikkativ auf (${de.listed(metals.map((metal) => METALS[metal].de))}): Lange gelagerte Farbe kann langsamer trocknen als frische.`,
+    fr: `Dans le tube, le carbone continue à retenir du siccatif (${fr.listed(metals.map((metal) => METALS[metal].fr))})\u202f: une peinture longtemps gardée peut sécher plus lentement qu’une peinture fraîche.`,
+    es: `En el tubo el carbono sigue reteniendo secante (${es.listed(metals.map((metal) => METALS[metal].es))}): una pintura guardada mucho tiempo puede secar más despacio que una fresca.`,
+  }),
+  "holds-medium-not-known": ({ mediums, changes }) => ({
+    en: `We do not know what ${en.namesWithin(mediums)} ${mediums.length > 1 ? "do" : "does"} to ${enDrying.CHANGES[changes]}.`,
+    de: `Wie sich ${de.namesWithin(mediums)} auf ${deDrying.CHANGES[changes]} ${mediums.length > 1 ? "auswirken" : "auswirkt"}, wissen wir nicht.`,
+    fr: `Nous ne savons pas ce que ${mediums.length > 1 ? "font" : "fait"} ${fr.namesWithin(mediums)} ${frDrying.CHANGES[changes]}.`,
+    es: `No sabemos qué ${mediums.length > 1 ? "hacen" : "hace"} ${es.namesWithin(mediums)} ${esDrying.CHANGES[changes]}.`,
+  }),
 
-  "lean-film": {
-    en: (v) => `Lean${enDrying.oilOfFilm(v)}.`,
-    de: (v) => `Mager${deDrying.oilOfFilm(v)}.`,
-    fr: (v) => `Maigre${frDrying.oilOfFilm(v)}.`,
-    es: (v) => `Magra${esDrying.oilOfFilm(v)}.`,
-  },
-  "medium-fat-film": {
-    en: (v) => `Medium fat${enDrying.oilOfFilm(v)}.`,
-    de: (v) => `Mittelfett${deDrying.oilOfFilm(v)}.`,
-    fr: (v) => `Moyennement gras${frDrying.oilOfFilm(v)}.`,
-    es: (v) => `Medianamente grasa${esDrying.oilOfFilm(v)}.`,
-  },
-  "fat-film": {
-    en: (v) => `Fat${enDrying.oilOfFilm(v)}.`,
-    de: (v) => `Fett${deDrying.oilOfFilm(v)}.`,
-    fr: (v) => `Gras${frDrying.oilOfFilm(v)}.`,
-    es: (v) => `Grasa${esDrying.oilOfFilm(v)}.`,
-  },
-  "fatness-not-told": {
-    en: ({ oilVolumeFraction }) =>
-      `We cannot say whether it is lean or fat: oil is ${en.percent(oilVolumeFraction)} of the dry film by volume.`,
-    de: ({ oilVolumeFraction }) =>
-      `Ob die Farbe mager oder fett ist, lässt sich nicht sagen: Nach Volumen macht Öl ${de.percent(oilVolumeFraction)} des trockenen Films aus.`,
-    fr: ({ oilVolumeFraction }) =>
-      `Nous ne pouvons dire si elle est maigre ou grasse\u202f: l’huile fait ${fr.percent(oilVolumeFraction)} du film sec en volume.`,
-    es: ({ oilVolumeFraction }) =>
-      `No podemos decir si es magra o grasa: el aceite es el ${es.percent(oilVolumeFraction)} de la película seca en volumen.`,
-  },
+  "lean-film": (v) => ({
+    en: `Lean${enDrying.oilOfFilm(v)}.`,
+    de: `Mager${deDrying.oilOfFilm(v)}.`,
+    fr: `Maigre${frDrying.oilOfFilm(v)}.`,
+    es: `Magra${esDrying.oilOfFilm(v)}.`,
+  }),
+  "medium-fat-film": (v) => ({
+    en: `Medium fat${enDrying.oilOfFilm(v)}.`,
+    de: `Mittelfett${deDrying.oilOfFilm(v)}.`,
+    fr: `Moyennement gras${frDrying.oilOfFilm(v)}.`,
+    es: `Medianamente grasa${esDrying.oilOfFilm(v)}.`,
+  }),
+  "fat-film": (v) => ({
+    en: `Fat${enDrying.oilOfFilm(v)}.`,
+    de: `Fett${deDrying.oilOfFilm(v)}.`,
+    fr: `Gras${frDrying.oilOfFilm(v)}.`,
+    es: `Grasa${esDrying.oilOfFilm(v)}.`,
+  }),
+  "fatness-not-told": ({ oilVolumeFraction }) => ({
+    en: `We cannot say whether it is lean or fat: oil is ${en.percent(oilVolumeFraction)} of the dry film by volume.`,
+    de: `Ob die Farbe mager oder fett ist, lässt sich nicht sagen: Nach Volumen macht Öl ${de.percent(oilVolumeFraction)} des trockenen Films aus.`,
+    fr: `Nous ne pouvons dire si elle est maigre ou grasse\u202f: l’huile fait ${fr.percent(oilVolumeFraction)} du film sec en volume.`,
+    es: `No podemos decir si es magra o grasa: el aceite es el ${es.percent(oilVolumeFraction)} de la película seca en volumen.`,
+  }),
   "zinc-out-of-underlayers": {
-    en: () => "Not for underlayers; in the upper layers, thinly.",
-    de: () => "Nicht für untere Schichten; in den oberen Schichten dünn auftragen.",
-    fr: () => "Pas dans les couches du dessous\u202f; dans celles du dessus, en couche mince.",
-    es: () => "No para las capas de debajo; en las de encima, en capa fina.",
+    en: "Not for underlayers; in the upper layers, thinly.",
+    de: "Nicht für untere Schichten; in den oberen Schichten dünn auftragen.",
+    fr: "Pas dans les couches du dessous\u202f; dans celles du dessus, en couche mince.",
+    es: "No para las capas de debajo; en las de encima, en capa fina.",
   },
   "fast-and-fat-thinly-below": {
-    en: () =>
-      "For lower layers, thinly: it dries fast but is fat, so what goes over it must be as fat or fatter.",
-    de: () =>
-      "Für untere Schichten, dünn: Die Farbe trocknet schnell, ist aber fett; was darüber kommt, muss ebenso fett oder fetter sein.",
-    fr: () =>
-      "Pour les couches du dessous, en couche mince\u202f: elle sèche vite mais elle est grasse, et ce qui vient par-dessus doit être aussi gras ou plus gras.",
-    es: () =>
-      "Para las capas de debajo, en capa fina: seca deprisa pero es grasa, y lo que vaya encima debe ser igual de graso o más.",
+    en: "For lower layers, thinly: it dries fast but is fat, so what goes over it must be as fat or fatter.",
+    de: "Für untere Schichten, dünn: Die Farbe trocknet schnell, ist aber fett; was darüber kommt, muss ebenso fett oder fetter sein.",
+    fr: "Pour les couches du dessous, en couche mince\u202f: elle sèche vite mais elle est grasse, et ce qui vient par-dessus doit être aussi gras ou plus gras.",
+    es: "Para las capas de debajo, en capa fina: seca deprisa pero es grasa, y lo que vaya encima debe ser igual de graso o más.",
   },
   "fast-for-lower-layers": {
-    en: () => "For lower layers: it dries fast.",
-    de: () => "Für untere Schichten: Die Farbe trocknet schnell.",
-    fr: () => "Pour les couches du dessous\u202f: elle sèche vite.",
-    es: () => "Para las capas de debajo: seca deprisa.",
+    en: "For lower layers: it dries fast.",
+    de: "Für untere Schichten: Die Farbe trocknet schnell.",
+    fr: "Pour les couches du dessous\u202f: elle sèche vite.",
+    es: "Para las capas de debajo: seca deprisa.",
   },
   "medium-for-any-layer": {
-    en: () =>
-      "For any layer over dry paint. In the upper layers add a little medium, so that each is as fat as the one below.",
-    de: () =>
-      "Für jede Schicht über trockener Farbe. In den oberen Schichten etwas Malmittel zugeben, damit jede so fett ist wie die darunter.",
-    fr: () =>
-      "Pour toute couche, sur une peinture sèche. Dans les couches du dessus, ajouter un peu de médium, pour que chacune soit aussi grasse que celle du dessous.",
-    es: () =>
-      "Para cualquier capa sobre pintura seca. En las capas de encima, añadir un poco de médium, para que cada una sea tan grasa como la de debajo.",
+    en: "For any layer over dry paint. In the upper layers add a little medium, so that each is as fat as the one below.",
+    de: "Für jede Schicht über trockener Farbe. In den oberen Schichten etwas Malmittel zugeben, damit jede so fett ist wie die darunter.",
+    fr: "Pour toute couche, sur une peinture sèche. Dans les couches du dessus, ajouter un peu de médium, pour que chacune soit aussi grasse que celle du dessous.",
+    es: "Para cualquier capa sobre pintura seca. En las capas de encima, añadir un poco de médium, para que cada una sea tan grasa como la de debajo.",
   },
   "stirred-into-any-layer": {
-    en: () =>
-      "It may be stirred into the paint of any layer: what goes over that must be as fat or fatter.",
-    de: () =>
-      "Lässt sich in die Farbe jeder Schicht einrühren: Was darüber kommt, muss ebenso fett oder fetter sein.",
-    fr: () =>
-      "Peut se mêler à la peinture de toute couche\u202f: ce qui vient par-dessus doit être aussi gras ou plus gras.",
-    es: () =>
-      "Puede mezclarse con la pintura de cualquier capa: lo que vaya encima debe ser igual de graso o más.",
+    en: "It may be stirred into the paint of any layer: what goes over that must be as fat or fatter.",
+    de: "Lässt sich in die Farbe jeder Schicht einrühren: Was darüber kommt, muss ebenso fett oder fetter sein.",
+    fr: "Peut se mêler à la peinture de toute couche\u202f: ce qui vient par-dessus doit être aussi gras ou plus gras.",
+    es: "Puede mezclarse con la pintura de cualquier capa: lo que vaya encima debe ser igual de graso o más.",
   },
   "slow-but-lean-dry-it-through": {
-    en: () =>
-      "For upper layers: let it dry through before you paint over it. When it goes over fatter paint, stir in a little medium.",
-    de: () =>
-      "Für obere Schichten: durchtrocknen lassen, bevor darüber gemalt wird. Kommt sie über fettere Farbe, etwas Malmittel einrühren.",
-    fr: () =>
-      "Pour les couches du dessus\u202f: la laisser sécher à cœur avant de peindre par-dessus. Si elle vient sur une peinture plus grasse, y mêler un peu de médium.",
-    es: () =>
-      "Para las capas de encima: dejarla secar en profundidad antes de pintar sobre ella. Si va sobre pintura más grasa, mezclarle un poco de médium.",
+    en: "For upper layers: let it dry through before you paint over it. When it goes over fatter paint, stir in a little medium.",
+    de: "Für obere Schichten: durchtrocknen lassen, bevor darüber gemalt wird. Kommt sie über fettere Farbe, etwas Malmittel einrühren.",
+    fr: "Pour les couches du dessus\u202f: la laisser sécher à cœur avant de peindre par-dessus. Si elle vient sur une peinture plus grasse, y mêler un peu de médium.",
+    es: "Para las capas de encima: dejarla secar en profundidad antes de pintar sobre ella. Si va sobre pintura más grasa, mezclarle un poco de médium.",
   },
   "slow-for-last-layers": {
-    en: () => "For the last layers: do not cover it with a faster paint before it is dry through.",
-    de: () =>
-      "Für die letzten Schichten: erst mit schneller trocknender Farbe übermalen, wenn die Schicht durchgetrocknet ist.",
-    fr: () =>
-      "Pour les dernières couches\u202f: ne pas la couvrir d’une peinture plus rapide avant qu’elle soit sèche à cœur.",
-    es: () =>
-      "Para las últimas capas: no cubrirla con una pintura que seque más deprisa antes de que esté seca en profundidad.",
+    en: "For the last layers: do not cover it with a faster paint before it is dry through.",
+    de: "Für die letzten Schichten: erst mit schneller trocknender Farbe übermalen, wenn die Schicht durchgetrocknet ist.",
+    fr: "Pour les dernières couches\u202f: ne pas la couvrir d’une peinture plus rapide avant qu’elle soit sèche à cœur.",
+    es: "Para las últimas capas: no cubrirla con una pintura que seque más deprisa antes de que esté seca en profundidad.",
   },
   "oil-over-acrylic-ground": {
-    en: () =>
-      "Let an acrylic ground dry for some days before you paint on it in oil; dry to the touch is not enough.",
-    de: () =>
-      "Einen Acrylgrund einige Tage trocknen lassen, bevor Sie in Öl darauf malen; grifftrocken genügt nicht.",
-    fr: () =>
-      "Laisser une préparation acrylique sécher quelques jours avant d’y peindre à l’huile\u202f; sèche au toucher ne suffit pas.",
-    es: () =>
-      "Dejar secar una imprimación acrílica algunos días antes de pintar al óleo sobre ella; seca al tacto no basta.",
+    en: "Let an acrylic ground dry for some days before you paint on it in oil; dry to the touch is not enough.",
+    de: "Einen Acrylgrund einige Tage trocknen lassen, bevor Sie in Öl darauf malen; grifftrocken genügt nicht.",
+    fr: "Laisser une préparation acrylique sécher quelques jours avant d’y peindre à l’huile\u202f; sèche au toucher ne suffit pas.",
+    es: "Dejar secar una imprimación acrílica algunos días antes de pintar al óleo sobre ella; seca al tacto no basta.",
   },
   "never-acrylic-over-oil": {
-    en: () => "Never paint acrylic over oil.",
-    de: () => "Niemals Acryl über Öl malen.",
-    fr: () => "Ne jamais peindre à l’acrylique sur de l’huile.",
-    es: () => "No pintar nunca con acrílico sobre óleo.",
+    en: "Never paint acrylic over oil.",
+    de: "Niemals Acryl über Öl malen.",
+    fr: "Ne jamais peindre à l’acrylique sur de l’huile.",
+    es: "No pintar nunca con acrílico sobre óleo.",
   },
   "oil-ground-through-dry-first": {
-    en: () => "Let an oil ground dry through before you paint on it.",
-    de: () => "Einen Ölgrund durchtrocknen lassen, bevor Sie darauf malen.",
-    fr: () => "Laisser une préparation à l’huile sécher à cœur avant d’y peindre.",
-    es: () => "Dejar que una imprimación al óleo seque en profundidad antes de pintar sobre ella.",
+    en: "Let an oil ground dry through before you paint on it.",
+    de: "Einen Ölgrund durchtrocknen lassen, bevor Sie darauf malen.",
+    fr: "Laisser une préparation à l’huile sécher à cœur avant d’y peindre.",
+    es: "Dejar que una imprimación al óleo seque en profundidad antes de pintar sobre ella.",
   },
   "absorbent-ground-draws-oil": {
-    en: () => "A ground of glue and chalk draws oil out of the paint, and the colour sinks in.",
-    de: () => "Ein Grund aus Leim und Kreide zieht Öl aus der Farbe, und die Farbe schlägt ein.",
-    fr: () =>
-      "Une préparation à la colle et à la craie boit l’huile de la peinture, et la couleur s’emboit.",
-    es: () =>
-      "Una imprimación de cola y creta absorbe el aceite de la pintura, y el color se rechupa.",
+    en: "A ground of glue and chalk draws oil out of the paint, and the colour sinks in.",
+    de: "Ein Grund aus Leim und Kreide zieht Öl aus der Farbe, und die Farbe schlägt ein.",
+    fr: "Une préparation à la colle et à la craie boit l’huile de la peinture, et la couleur s’emboit.",
+    es: "Una imprimación de cola y creta absorbe el aceite de la pintura, y el color se rechupa.",
   },
   "rigid-support-for-brittle-ground": {
-    en: () => "A ground of glue and chalk is brittle: use it on a rigid support.",
-    de: () =>
-      "Ein Grund aus Leim und Kreide ist spröde: nur auf einem starren Bildträger verwenden.",
-    fr: () =>
-      "Une préparation à la colle et à la craie est cassante\u202f: l’employer sur un support rigide.",
-    es: () => "Una imprimación de cola y creta es quebradiza: usarla sobre un soporte rígido.",
+    en: "A ground of glue and chalk is brittle: use it on a rigid support.",
+    de: "Ein Grund aus Leim und Kreide ist spröde: nur auf einem starren Bildträger verwenden.",
+    fr: "Une préparation à la colle et à la craie est cassante\u202f: l’employer sur un support rigide.",
+    es: "Una imprimación de cola y creta es quebradiza: usarla sobre un soporte rígido.",
   },
 
-  "zinc-makes-brittle": {
-    en: (v) => en.sentence(`${enDrying.pigmentShare(v)} makes the film brittle with age`),
-    de: (v) => de.sentence(`${deDrying.pigmentShare(v)} macht den Film mit dem Alter spröde`),
-    fr: (v) => fr.sentence(`${frDrying.pigmentShare(v)} rend le film cassant avec l’âge`),
-    es: (v) => es.sentence(`${esDrying.pigmentShare(v)} vuelve quebradiza la película con la edad`),
-  },
-  "zinc-soaps-may-part-layers": {
-    en: (v) =>
-      en.sentence(
-        `${enDrying.pigmentShare(v)} forms soaps with the oil, and paint over zinc underlayers has cracked and come away`,
-      ),
-    de: (v) =>
-      de.sentence(
-        `${deDrying.pigmentShare(v)} bildet mit dem Öl Seifen, und über unteren Schichten mit Zink ist Farbe schon gerissen und abgeblättert`,
-      ),
-    fr: (v) =>
-      fr.sentence(
-        `${frDrying.pigmentShare(v)} forme des savons avec l’huile, et des peintures sur des couches de zinc ont craqué et se sont décollées`,
-      ),
-    es: (v) =>
-      es.sentence(
-        `${esDrying.pigmentShare(v)} forma jabones con el aceite, y pinturas sobre capas de cinc se han agrietado y desprendido`,
-      ),
-  },
-  "lead-makes-tough": {
-    en: (v) => en.sentence(`${enDrying.pigmentShare(v)} makes a tough, flexible film`),
-    de: (v) => de.sentence(`${deDrying.pigmentShare(v)} macht den Film zäh und biegsam`),
-    fr: (v) => fr.sentence(`${frDrying.pigmentShare(v)} donne un film résistant et souple`),
-    es: (v) => es.sentence(`${esDrying.pigmentShare(v)} da una película tenaz y flexible`),
-  },
-  "lead-soaps": {
-    en: (v) =>
-      en.sentence(
-        `${enDrying.pigmentShare(v)} forms soaps with the oil, which may make the film more transparent with age, push up grains through it or cloud it with a white haze`,
-      ),
-    de: (v) =>
-      de.sentence(
-        `${deDrying.pigmentShare(v)} bildet mit dem Öl Seifen, die den Film mit dem Alter durchscheinender machen, Körner durch ihn treiben oder ihn mit einem weißen Schleier trüben können`,
-      ),
-    fr: (v) =>
-      fr.sentence(
-        `${frDrying.pigmentShare(v)} forme des savons avec l’huile, qui peuvent rendre le film plus transparent avec l’âge, y faire pousser des grains ou le voiler de blanc`,
-      ),
-    es: (v) =>
-      es.sentence(
-        `${esDrying.pigmentShare(v)} forma jabones con el aceite, que pueden hacer más transparente la película con la edad, hacer brotar granos en ella o velarla de blanco`,
-      ),
-  },
-  "oil-rich-wrinkles-when-thick": {
-    en: ({ oilVolumeFraction, from }) =>
-      `${ends(oilVolumeFraction)[0] < from ? "It may be rich in oil" : "Rich in oil"} (${en.percent(oilVolumeFraction)} of the dry film by volume): from ${en.percent(from)} on a thick stroke may wrinkle.`,
-    de: ({ oilVolumeFraction, from }) =>
-      `${ends(oilVolumeFraction)[0] < from ? "Die Farbe kann reich an Öl sein" : "Reich an Öl"} (${de.percent(oilVolumeFraction)} des trockenen Films nach Volumen): Ab ${de.percent(from)} kann die Farbe, dick aufgetragen, runzelig auftrocknen.`,
-    fr: ({ oilVolumeFraction, from }) =>
-      `${ends(oilVolumeFraction)[0] < from ? "Peut être riche en huile" : "Riche en huile"} (${fr.percent(oilVolumeFraction)} du film sec en volume)\u202f: à partir de ${fr.percent(from)} une touche épaisse peut se rider.`,
-    es: ({ oilVolumeFraction, from }) =>
-      `${ends(oilVolumeFraction)[0] < from ? "Puede ser rica en aceite" : "Rica en aceite"} (${es.percent(oilVolumeFraction)} de la película seca en volumen): desde el ${es.percent(from)} una pincelada gruesa puede arrugarse.`,
-  },
-  "sinks-in-on-absorbent-ground-alone": {
-    en: ({ oilToSpare }) =>
-      `It sinks in only on an absorbent ground: it has oil to spare (${en.percent(oilToSpare)} of the dry film).`,
-    de: ({ oilToSpare }) =>
-      `Die Farbe schlägt nur auf saugendem Grund ein: Sie hat Öl übrig (${de.percent(oilToSpare)} des trockenen Films).`,
-    fr: ({ oilToSpare }) =>
-      `Ne s’emboit que sur une préparation absorbante\u202f: elle a de l’huile en réserve (${fr.percent(oilToSpare)} du film sec).`,
-    es: ({ oilToSpare }) =>
-      `Solo se rechupa sobre una imprimación absorbente: le sobra aceite (${es.percent(oilToSpare)} de la película seca).`,
-  },
-  "sinks-in-easily": {
-    en: ({ oilToSpare }) =>
-      `It sinks in easily, in dull patches: much oil or little, its pigment holds nearly all of it (${en.percent(oilToSpare)} of the dry film is to spare).`,
-    de: ({ oilToSpare }) =>
-      `Die Farbe schlägt leicht ein, in matten Flecken: Ob viel Öl oder wenig, das Pigment hält fast alles fest (übrig sind ${de.percent(oilToSpare)} des trockenen Films).`,
-    fr: ({ oilToSpare }) =>
-      `S’emboit facilement, par taches ternes\u202f: qu’il y ait peu d’huile ou beaucoup, son pigment la retient presque toute (il n’en reste que ${fr.percent(oilToSpare)} du film sec).`,
-    es: ({ oilToSpare }) =>
-      `Se rechupa con facilidad, en manchas apagadas: sea mucho o poco el aceite, su pigmento lo retiene casi todo (solo sobra un ${es.percent(oilToSpare)} de la película seca).`,
-  },
-  "may-sink-in": {
-    en: ({ oilToSpare }) =>
-      `It may sink in, in dull patches, if as little oil is to spare as the estimate allows (${en.percent(oilToSpare)} of the dry film).`,
-    de: ({ oilToSpare }) =>
-      `Die Farbe kann in matten Flecken einschlagen, wenn so wenig Öl übrig ist, wie die Schätzung zulässt (${de.percent(oilToSpare)} des trockenen Films).`,
-    fr: ({ oilToSpare }) =>
-      `Peut s’emboire, par taches ternes, s’il reste aussi peu d’huile que l’estimation le permet (${fr.percent(oilToSpare)} du film sec).`,
-    es: ({ oilToSpare }) =>
-      `Puede rechuparse, en manchas apagadas, si sobra tan poco aceite como permite la estimación (${es.percent(oilToSpare)} de la película seca).`,
-  },
+  "zinc-makes-brittle": (v) => ({
+    en: en.sentence(`${enDrying.pigmentShare(v)} makes the film brittle with age`),
+    de: de.sentence(`${deDrying.pigmentShare(v)} macht den Film mit dem Alter spröde`),
+    fr: fr.sentence(`${frDrying.pigmentShare(v)} rend le film cassant avec l’âge`),
+    es: es.sentence(`${esDrying.pigmentShare(v)} vuelve quebradiza la película con la edad`),
+  }),
+  "zinc-soaps-may-part-layers": (v) => ({
+    en: en.sentence(
+      `${enDrying.pigmentShare(v)} forms soaps with the oil, and paint over zinc underlayers has cracked and come away`,
+    ),
+    de: de.sentence(
+      `${deDrying.pigmentShare(v)} bildet mit dem Öl Seifen, und über unteren Schichten mit Zink ist Farbe schon gerissen und abgeblättert`,
+    ),
+    fr: fr.sentence(
+      `${frDrying.pigmentShare(v)} forme des savons avec l’huile, et des peintures sur des couches de zinc ont craqué et se sont décollées`,
+    ),
+    es: es.sentence(
+      `${esDrying.pigmentShare(v)} forma jabones con el aceite, y pinturas sobre capas de cinc se han agrietado y desprendido`,
+    ),
+  }),
+  "lead-makes-tough": (v) => ({
+    en: en.sentence(`${enDrying.pigmentShare(v)} makes a tough, flexible film`),
+    de: de.sentence(`${deDrying.pigmentShare(v)} macht den Film zäh und biegsam`),
+    fr: fr.sentence(`${frDrying.pigmentShare(v)} donne un film résistant et souple`),
+    es: es.sentence(`${esDrying.pigmentShare(v)} da una película tenaz y flexible`),
+  }),
+  "lead-soaps": (v) => ({
+    en: en.sentence(
+      `${enDrying.pigmentShare(v)} forms soaps with the oil, which may make the film more transparent with age, push up grains through it or cloud it with a white haze`,
+    ),
+    de: de.sentence(
+      `${deDrying.pigmentShare(v)} bildet mit dem Öl Seifen, die den Film mit dem Alter durchscheinender machen, Körner durch ihn treiben oder ihn mit einem weißen Schleier trüben können`,
+    ),
+    fr: fr.sentence(
+      `${frDrying.pigmentShare(v)} forme des savons avec l’huile, qui peuvent rendre le film plus transparent avec l’âge, y faire pousser des grains ou le voiler de blanc`,
+    ),
+    es: es.sentence(
+      `${esDrying.pigmentShare(v)} forma jabones con el aceite, que pueden hacer más transparente la película con la edad, hacer brotar granos en ella o velarla de blanco`,
+    ),
+  }),
+  "oil-rich-wrinkles-when-thick": ({ oilVolumeFraction, from }) => ({
+    en: `${ends(oilVolumeFraction)[0] < from ? "It may be rich in oil" : "Rich in oil"} (${en.percent(oilVolumeFraction)} of the dry film by volume): from ${en.percent(from)} on a thick stroke may wrinkle.`,
+    de: `${ends(oilVolumeFraction)[0] < from ? "Die Farbe kann reich an Öl sein" : "Reich an Öl"} (${de.percent(oilVolumeFraction)} des trockenen Films nach Volumen): Ab ${de.percent(from)} kann die Farbe, dick aufgetragen, runzelig auftrocknen.`,
+    fr: `${ends(oilVolumeFraction)[0] < from ? "Peut être riche en huile" : "Riche en huile"} (${fr.percent(oilVolumeFraction)} du film sec en volume)\u202f: à partir de ${fr.percent(from)} une touche épaisse peut se rider.`,
+    es: `${ends(oilVolumeFraction)[0] < from ? "Puede ser rica en aceite" : "Rica en aceite"} (${es.percent(oilVolumeFraction)} de la película seca en volumen): desde el ${es.percent(from)} una pincelada gruesa puede arrugarse.`,
+  }),
+  "sinks-in-on-absorbent-ground-alone": ({ oilToSpare }) => ({
+    en: `It sinks in only on an absorbent ground: it has oil to spare (${en.percent(oilToSpare)} of the dry film).`,
+    de: `Die Farbe schlägt nur auf saugendem Grund ein: Sie hat Öl übrig (${de.percent(oilToSpare)} des trockenen Films).`,
+    fr: `Ne s’emboit que sur une préparation absorbante\u202f: elle a de l’huile en réserve (${fr.percent(oilToSpare)} du film sec).`,
+    es: `Solo se rechupa sobre una imprimación absorbente: le sobra aceite (${es.percent(oilToSpare)} de la película seca).`,
+  }),
+  "sinks-in-easily": ({ oilToSpare }) => ({
+    en: `It sinks in easily, in dull patches: much oil or little, its pigment holds nearly all of it (${en.percent(oilToSpare)} of the dry film is to spare).`,
+    de: `Die Farbe schlägt leicht ein, in matten Flecken: Ob viel Öl oder wenig, das Pigment hält fast alles fest (übrig sind ${de.percent(oilToSpare)} des trockenen Films).`,
+    fr: `S’emboit facilement, par taches ternes\u202f: qu’il y ait peu d’huile ou beaucoup, son pigment la retient presque toute (il n’en reste que ${fr.percent(oilToSpare)} du film sec).`,
+    es: `Se rechupa con facilidad, en manchas apagadas: sea mucho o poco el aceite, su pigmento lo retiene casi todo (solo sobra un ${es.percent(oilToSpare)} de la película seca).`,
+  }),
+  "may-sink-in": ({ oilToSpare }) => ({
+    en: `It may sink in, in dull patches, if as little oil is to spare as the estimate allows (${en.percent(oilToSpare)} of the dry film).`,
+    de: `Die Farbe kann in matten Flecken einschlagen, wenn so wenig Öl übrig ist, wie die Schätzung zulässt (${de.percent(oilToSpare)} des trockenen Films).`,
+    fr: `Peut s’emboire, par taches ternes, s’il reste aussi peu d’huile que l’estimation le permet (${fr.percent(oilToSpare)} du film sec).`,
+    es: `Puede rechuparse, en manchas apagadas, si sobra tan poco aceite como permite la estimación (${es.percent(oilToSpare)} de la película seca).`,
+  }),
   "dull-of-itself": {
-    en: () => `It is matte by nature: oiling out will not make it glossy.`,
-    de: () => `Die Farbe ist von Natur aus matt: Einölen macht sie nicht glänzend.`,
-    fr: () => `Mate de nature\u202f: la nourrir d’huile ne la rendra pas brillante.`,
-    es: () => `Es mate por naturaleza: nutrirla con aceite no la hará brillante.`,
+    en: `It is matte by nature: oiling out will not make it glossy.`,
+    de: `Die Farbe ist von Natur aus matt: Einölen macht sie nicht glänzend.`,
+    fr: `Mate de nature\u202f: la nourrir d’huile ne la rendra pas brillante.`,
+    es: `Es mate por naturaleza: nutrirla con aceite no la hará brillante.`,
   },
   "may-be-dull-of-itself": {
-    en: () =>
-      `It may be matte by nature, and then oiling out will not make it glossy, if it holds as little oil as the estimate allows.`,
-    de: () =>
-      `Die Farbe kann von Natur aus matt sein, wenn sie so wenig Öl enthält, wie die Schätzung zulässt; dann macht Einölen sie nicht glänzend.`,
-    fr: () =>
-      `Peut être mate de nature, et alors la nourrir d’huile ne la rendra pas brillante, si elle a aussi peu d’huile que l’estimation le permet.`,
-    es: () =>
-      `Puede ser mate por naturaleza, y entonces nutrirla con aceite no la hará brillante, si tiene tan poco aceite como permite la estimación.`,
+    en: `It may be matte by nature, and then oiling out will not make it glossy, if it holds as little oil as the estimate allows.`,
+    de: `Die Farbe kann von Natur aus matt sein, wenn sie so wenig Öl enthält, wie die Schätzung zulässt; dann macht Einölen sie nicht glänzend.`,
+    fr: `Peut être mate de nature, et alors la nourrir d’huile ne la rendra pas brillante, si elle a aussi peu d’huile que l’estimation le permet.`,
+    es: `Puede ser mate por naturaleza, y entonces nutrirla con aceite no la hará brillante, si tiene tan poco aceite como permite la estimación.`,
   },
   "oiling-out": {
-    en: () =>
-      "Where it has sunk in while you paint, oiling out brings back the depth: rub a little oil over the dry film and wipe it off. Do not finish a picture that way; use varnish.",
-    de: () =>
-      "Wo die Farbe beim Malen eingeschlagen ist, bringt Einölen die Tiefe zurück: ein wenig Öl auf den trockenen Film reiben und abwischen. Ein fertiges Bild nicht einölen, sondern firnissen.",
-    fr: () =>
-      "Là où la couleur s’est embue pendant le travail, un peu d’huile frottée sur le film sec, puis essuyée, rend la profondeur. Ne pas finir un tableau ainsi\u202f; employer un vernis.",
-    es: () =>
-      "Donde se haya rechupado mientras se pinta, un poco de aceite frotado sobre la película seca y limpiado después devuelve la profundidad. No acabar así un cuadro; usar barniz.",
+    en: "Where it has sunk in while you paint, oiling out brings back the depth: rub a little oil over the dry film and wipe it off. Do not finish a picture that way; use varnish.",
+    de: "Wo die Farbe beim Malen eingeschlagen ist, bringt Einölen die Tiefe zurück: ein wenig Öl auf den trockenen Film reiben und abwischen. Ein fertiges Bild nicht einölen, sondern firnissen.",
+    fr: "Là où la couleur s’est embue pendant le travail, un peu d’huile frottée sur le film sec, puis essuyée, rend la profondeur. Ne pas finir un tableau ainsi\u202f; employer un vernis.",
+    es: "Donde se haya rechupado mientras se pinta, un poco de aceite frotado sobre la película seca y limpiado después devuelve la profundidad. No acabar así un cuadro; usar barniz.",
   },
-  "yellows-most": {
-    en: ({ oil }) =>
-      en.sentence(
-        `of the drying oils, ${OILS[oil].en} yellows most, and it makes the toughest film`,
-      ),
-    de: ({ oil }) =>
-      `${OILS[oil].de} vergilbt von den trocknenden Ölen am meisten und gibt den zähesten Film.`,
-    fr: ({ oil }) =>
-      fr.sentence(
-        `${OILS[oil].fr}\u202f: c’est l’huile siccative qui jaunit le plus, et qui donne le film le plus résistant`,
-      ),
-    es: ({ oil }) =>
-      es.sentence(
-        `${OILS[oil].es}: el que más amarillea de los aceites secantes, y el que da la película más tenaz`,
-      ),
-  },
-  "yellows-less": {
-    en: ({ oil }) => en.sentence(`${OILS[oil].en} yellows less than plain linseed oil`),
-    de: ({ oil }) => `${OILS[oil].de} vergilbt weniger als gewöhnliches Leinöl.`,
-    fr: ({ oil }) =>
-      fr.sentence(`${OILS[oil].fr}\u202f: jaunit moins que l’huile de lin ordinaire`),
-    es: ({ oil }) =>
-      es.sentence(`${OILS[oil].es}: amarillea menos que el aceite de linaza corriente`),
-  },
-  "yellows-least": {
-    en: ({ oil }) =>
-      en.sentence(
-        `${OILS[oil].en} is among the oils that yellow least, and makes a weaker, slower film`,
-      ),
-    de: ({ oil }) =>
-      `${OILS[oil].de} gehört zu den Ölen, die am wenigsten vergilben, und gibt einen schwächeren, langsamer trocknenden Film.`,
-    fr: ({ oil }) =>
-      fr.sentence(
-        `${OILS[oil].fr}\u202f: l’une des huiles qui jaunissent le moins, mais son film est plus faible et plus lent à sécher`,
-      ),
-    es: ({ oil }) =>
-      es.sentence(
-        `${OILS[oil].es}: uno de los aceites que menos amarillean, pero su película es más débil y seca más despacio`,
-      ),
-  },
-  "drier-above-customary": {
-    en: ({ metal, percentOnOil, customaryPercent }) =>
-      `${en.withUnit(en.significant(percentOnOil, 2), "%")} ${metal} on oil is more than the customary ${en.withUnit(en.significant(customaryPercent, 2), "%")}: the film may skin over and wrinkle.`,
-    de: ({ metal, percentOnOil, customaryPercent }) =>
-      `${de.withUnit(de.significant(percentOnOil, 2), "%")} ${METALS[metal].de} auf Öl sind mehr als die üblichen ${de.withUnit(de.significant(customaryPercent, 2), "%")}: Der Film kann eine Haut bilden und runzelig auftrocknen.`,
-    fr: ({ metal, percentOnOil, customaryPercent }) =>
-      `${fr.withUnit(fr.significant(percentOnOil, 2), "%")} de ${METALS[metal].fr} sur l’huile, c’est plus que les ${fr.withUnit(fr.significant(customaryPercent, 2), "%")} d’usage\u202f: le film peut former une peau et se rider.`,
-    es: ({ metal, percentOnOil, customaryPercent }) =>
-      `Un ${es.withUnit(es.significant(percentOnOil, 2), "%")} de ${METALS[metal].es} sobre el aceite es más que el ${es.withUnit(es.significant(customaryPercent, 2), "%")} usual: la película puede formar piel y arrugarse.`,
-  },
-  "surface-drier-alone": {
-    en: ({ metals }) =>
-      en.sentence(
-        `${en.listed(metals)} ${metals.length > 1 ? "dry" : "dries"} from the surface with no through drier beside it: a thick stroke may wrinkle`,
-      ),
-    de: ({ metals }) =>
-      `${de.listed(metals.map((metal) => METALS[metal].de))} ${metals.length > 1 ? "trocknen" : "trocknet"} von der Oberfläche her, und ein Sikkativ, das durchtrocknet, fehlt: Dick aufgetragen kann die Farbe runzelig auftrocknen.`,
-    fr: ({ metals }) =>
-      fr.sentence(
-        `${fr.listed(metals.map((metal) => METALS[metal].fr))} ${metals.length > 1 ? "sèchent" : "sèche"} par la surface, sans siccatif à cœur à côté\u202f: une touche épaisse peut se rider`,
-      ),
-    es: ({ metals }) =>
-      es.sentence(
-        `${es.listed(metals.map((metal) => METALS[metal].es))} ${metals.length > 1 ? "secan" : "seca"} por la superficie, sin otro secante que seque en profundidad: una pincelada gruesa puede arrugarse`,
-      ),
-  },
+  "yellows-most": ({ oil }) => ({
+    en: en.sentence(
+      `of the drying oils, ${OILS[oil].en} yellows most, and it makes the toughest film`,
+    ),
+    de: `${OILS[oil].de} vergilbt von den trocknenden Ölen am meisten und gibt den zähesten Film.`,
+    fr: fr.sentence(
+      `${OILS[oil].fr}\u202f: c’est l’huile siccative qui jaunit le plus, et qui donne le film le plus résistant`,
+    ),
+    es: es.sentence(
+      `${OILS[oil].es}: el que más amarillea de los aceites secantes, y el que da la película más tenaz`,
+    ),
+  }),
+  "yellows-less": ({ oil }) => ({
+    en: en.sentence(`${OILS[oil].en} yellows less than plain linseed oil`),
+    de: `${OILS[oil].de} vergilbt weniger als gewöhnliches Leinöl.`,
+    fr: fr.sentence(`${OILS[oil].fr}\u202f: jaunit moins que l’huile de lin ordinaire`),
+    es: es.sentence(`${OILS[oil].es}: amarillea menos que el aceite de linaza corriente`),
+  }),
+  "yellows-least": ({ oil }) => ({
+    en: en.sentence(
+      `${OILS[oil].en} is among the oils that yellow least, and makes a weaker, slower film`,
+    ),
+    de: `${OILS[oil].de} gehört zu den Ölen, die am wenigsten vergilben, und gibt einen schwächeren, langsamer trocknenden Film.`,
+    fr: fr.sentence(
+      `${OILS[oil].fr}\u202f: l’une des huiles qui jaunissent le moins, mais son film est plus faible et plus lent à sécher`,
+    ),
+    es: es.sentence(
+      `${OILS[oil].es}: uno de los aceites que menos amarillean, pero su película es más débil y seca más despacio`,
+    ),
+  }),
+  "drier-above-customary": ({ metal, percentOnOil, customaryPercent }) => ({
+    en: `${en.withUnit(en.significant(percentOnOil, 2), "%")} ${metal} on oil is more than the customary ${en.withUnit(en.significant(customaryPercent, 2), "%")}: the film may skin over and wrinkle.`,
+    de: `${de.withUnit(de.significant(percentOnOil, 2), "%")} ${METALS[metal].de} auf Öl sind mehr als die üblichen ${de.withUnit(de.significant(customaryPercent, 2), "%")}: Der Film kann eine Haut bilden und runzelig auftrocknen.`,
+    fr: `${fr.withUnit(fr.significant(percentOnOil, 2), "%")} de ${METALS[metal].fr} sur l’huile, c’est plus que les ${fr.withUnit(fr.significant(customaryPercent, 2), "%")} d’usage\u202f: le film peut former une peau et se rider.`,
+    es: `Un ${es.withUnit(es.significant(percentOnOil, 2), "%")} de ${METALS[metal].es} sobre el aceite es más que el ${es.withUnit(es.significant(customaryPercent, 2), "%")} usual: la película puede formar piel y arrugarse.`,
+  }),
+  "surface-drier-alone": ({ metals }) => ({
+    en: en.sentence(
+      `${en.listed(metals)} ${metals.length > 1 ? "dry" : "dries"} from the surface with no through drier beside it: a thick stroke may wrinkle`,
+    ),
+    de: `${de.listed(metals.map((metal) => METALS[metal].de))} ${metals.length > 1 ? "trocknen" : "trocknet"} von der Oberfläche her, und ein Sikkativ, das durchtrocknet, fehlt: Dick aufgetragen kann die Farbe runzelig auftrocknen.`,
+    fr: fr.sentence(
+      `${fr.listed(metals.map((metal) => METALS[metal].fr))} ${metals.length > 1 ? "sèchent" : "sèche"} par la surface, sans siccatif à cœur à côté\u202f: une touche épaisse peut se rider`,
+    ),
+    es: es.sentence(
+      `${es.listed(metals.map((metal) => METALS[metal].es))} ${metals.length > 1 ? "secan" : "seca"} por la superficie, sin otro secante que seque en profundidad: una pincelada gruesa puede arrugarse`,
+    ),
+  }),
 };
 
 /** Of several in order the first and the last. */

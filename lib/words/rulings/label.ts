@@ -16,477 +16,331 @@ import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Why each statement stands on a label or was left out, what is not known, and where the maker's label and the reckoning part. */
 export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
-  "ate-mix": {
-    en: ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
-      `${hazardClass}, ${enLabel.ROUTES[route]}, from ${enLabel.named(ingredients)}: the estimate for the mixture is ${en.withUnit(en.significant(ateMix, 3), unit)}, ${limit === undefined ? "for which no limit is stated" : `the limit ${en.withUnit(en.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, with ${en.percent(unknownFraction)} of unknown toxicity` : ""}.`,
-    de: ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
-      `${hazardClass}, ${deLabel.ROUTES[route]} (${deLabel.named(ingredients)}): Der Schätzwert für das Gemisch ist ${de.withUnit(de.significant(ateMix, 3), unit)}, ${limit === undefined ? "ein Grenzwert ist dafür nicht angegeben" : `der Grenzwert ${de.withUnit(de.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `; ${de.percent(unknownFraction)} sind von unbekannter Toxizität` : ""}.`,
-    fr: ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
-      `${hazardClass}, ${frLabel.ROUTES[route]}, du fait ${fr.of(frLabel.named(ingredients))}\u202f: l’estimation pour le mélange est de ${fr.withUnit(fr.significant(ateMix, 3), unit)}, ${limit === undefined ? "pour laquelle aucune limite n’est indiquée" : `et la limite de ${fr.withUnit(fr.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, avec ${fr.percent(unknownFraction)} de composants de toxicité inconnue` : ""}.`,
-    es: ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) =>
-      `${hazardClass}, ${esLabel.ROUTES[route]}, por ${esLabel.named(ingredients)}: la estimación para la mezcla es de ${es.withUnit(es.significant(ateMix, 3), unit)}, ${limit === undefined ? "para la que no se indica ningún límite" : `y el límite de ${es.withUnit(es.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, con un ${es.percent(unknownFraction)} de componentes de toxicidad desconocida` : ""}.`,
-  },
-  "cut-off": {
-    en: ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
-      `${hazardClass} from ${en.percent(limit)} (${enLabel.LIMIT_KINDS[limitKind]}): ${enLabel.named(ingredients)} at ${en.percent(massFraction)}${enLabel.counted(countedAs)}.`,
-    de: ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
-      `${hazardClass} ab ${de.percent(limit)} (${deLabel.LIMIT_KINDS[limitKind]}): ${deLabel.named(ingredients)} mit ${de.percent(massFraction)}${deLabel.counted(countedAs)}.`,
-    fr: ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
-      `${hazardClass} à partir de ${fr.percent(limit)} (${frLabel.LIMIT_KINDS[limitKind]})\u202f: ${frLabel.named(ingredients)} à ${fr.percent(massFraction)}${frLabel.counted(countedAs)}.`,
-    es: ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
-      `${hazardClass} desde el ${es.percent(limit)} (${esLabel.LIMIT_KINDS[limitKind]}): ${esLabel.named(ingredients)} al ${es.percent(massFraction)}${esLabel.counted(countedAs)}.`,
-  },
-  "cut-off-summed": {
-    en: ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
-      `${hazardClass} from ${en.percent(limit)} (${enLabel.LIMIT_KINDS[limitKind]}): ${enLabel.named(ingredients)}, together ${en.percent(massFraction)}${enLabel.counted(countedAs)}.`,
-    de: ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
-      `${hazardClass} ab ${de.percent(limit)} (${deLabel.LIMIT_KINDS[limitKind]}): ${deLabel.named(ingredients)}, zusammen ${de.percent(massFraction)}${deLabel.counted(countedAs)}.`,
-    fr: ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
-      `${hazardClass} à partir de ${fr.percent(limit)} (${frLabel.LIMIT_KINDS[limitKind]})\u202f: ${frLabel.named(ingredients)}, ensemble ${fr.percent(massFraction)}${frLabel.counted(countedAs)}.`,
-    es: ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) =>
-      `${hazardClass} desde el ${es.percent(limit)} (${esLabel.LIMIT_KINDS[limitKind]}): ${esLabel.named(ingredients)}, en conjunto ${es.percent(massFraction)}${esLabel.counted(countedAs)}.`,
-  },
-  "weighted-sum": {
-    en: ({ hazardClass, limit, limitKind, ingredients, weightedSum }) =>
-      `${hazardClass} from a weighted sum of ${en.percent(limit)}: ${enLabel.named(ingredients)}, weighted ${en.percent(weightedSum)}${limitKind === "specific" ? en.bracketed("by a limit of the substance's own") : ""}.`,
-    de: ({ hazardClass, limit, limitKind, ingredients, weightedSum }) =>
-      `${hazardClass} ab einer gewichteten Summe von ${de.percent(limit)}: ${deLabel.named(ingredients)}, gewichtet ${de.percent(weightedSum)}${limitKind === "specific" ? de.bracketed("nach einem eigenen Grenzwert des Stoffes") : ""}.`,
-    fr: ({ hazardClass, limit, limitKind, ingredients, weightedSum }) =>
-      `${hazardClass} à partir d’une somme pondérée de ${fr.percent(limit)}\u202f: ${frLabel.named(ingredients)}, somme pondérée ${fr.percent(weightedSum)}${limitKind === "specific" ? fr.bracketed("selon une limite propre à la substance") : ""}.`,
-    es: ({ hazardClass, limit, limitKind, ingredients, weightedSum }) =>
-      `${hazardClass} desde una suma ponderada del ${es.percent(limit)}: ${esLabel.named(ingredients)}, suma ponderada ${es.percent(weightedSum)}${limitKind === "specific" ? es.bracketed("según un límite propio de la sustancia") : ""}.`,
-  },
-  "flash-point": {
-    en: ({ hazardClass, flashPointC }) =>
-      `${hazardClass} by the flash point of the mixture, ${en.degrees(flashPointC)}.`,
-    de: ({ hazardClass, flashPointC }) =>
-      `${hazardClass} nach dem Flammpunkt des Gemisches, ${de.degrees(flashPointC)}.`,
-    fr: ({ hazardClass, flashPointC }) =>
-      `${hazardClass} d’après le point d’éclair du mélange, ${fr.degrees(flashPointC)}.`,
-    es: ({ hazardClass, flashPointC }) =>
-      `${hazardClass} por el punto de inflamación de la mezcla, ${es.degrees(flashPointC)}.`,
-  },
-  "flash-point-not-stated": {
-    en: ({ hazardClass, ingredients, massFraction }) =>
-      `${hazardClass}, as ${enLabel.named(ingredients)} (${en.percent(massFraction)}) has it: the flash point of the mixture is not recorded.`,
-    de: ({ hazardClass, ingredients, massFraction }) =>
-      `${hazardClass} wie ${deLabel.named(ingredients)} (${de.percent(massFraction)}): Der Flammpunkt des Gemisches ist nicht aufgezeichnet.`,
-    fr: ({ hazardClass, ingredients, massFraction }) =>
-      `${hazardClass}, comme ${frLabel.named(ingredients)} (${fr.percent(massFraction)})\u202f: le point d’éclair du mélange n’est pas consigné.`,
-    es: ({ hazardClass, ingredients, massFraction }) =>
-      `${hazardClass}, como ${esLabel.named(ingredients)} (${es.percent(massFraction)}): el punto de inflamación de la mezcla no está registrado.`,
-  },
-  "as-its-ingredient": {
-    en: ({ hazardClass, ingredients, massFraction }) =>
-      `${hazardClass}, as ${enLabel.named(ingredients)} has it, which is practically all of it (${en.percent(massFraction)}).`,
-    de: ({ hazardClass, ingredients, massFraction }) =>
-      `${hazardClass} wie ${deLabel.named(ingredients)}, woraus das Gemisch praktisch ganz besteht (${de.percent(massFraction)}).`,
-    fr: ({ hazardClass, ingredients, massFraction }) =>
-      `${hazardClass}, comme ${frLabel.named(ingredients)}, qui en fait pratiquement la totalité (${fr.percent(massFraction)}).`,
-    es: ({ hazardClass, ingredients, massFraction }) =>
-      `${hazardClass}, como ${esLabel.named(ingredients)}, que es prácticamente toda ella (${es.percent(massFraction)}).`,
-  },
-  "as-its-ingredients": {
-    en: ({ ingredients, limit, massFraction }) =>
-      `Comes along with ${enLabel.named(ingredients)} from ${en.percent(limit)} on: ${en.percent(massFraction)}.`,
-    de: ({ ingredients, limit, massFraction }) =>
-      `Kommt ab ${de.percent(limit)} hinzu: ${deLabel.named(ingredients)}, ${de.percent(massFraction)}.`,
-    fr: ({ ingredients, limit, massFraction }) =>
-      `Vient avec ${frLabel.named(ingredients)} à partir de ${fr.percent(limit)}\u202f: ${fr.percent(massFraction)}.`,
-    es: ({ ingredients, limit, massFraction }) =>
-      `Viene con ${esLabel.named(ingredients)} desde el ${es.percent(limit)}: ${es.percent(massFraction)}.`,
-  },
-  elicitation: {
-    en: ({ substance, hazardClass, massFraction, limit }) =>
-      en.sentence(
-        `${en.within(substance)} (${hazardClass}) at ${en.percent(massFraction)}: from ${en.percent(limit)} on anyone already allergic to it may react`,
-      ),
-    de: ({ substance, hazardClass, massFraction, limit }) =>
-      de.sentence(
-        `${de.within(substance)} (${hazardClass}) mit ${de.percent(massFraction)}: Ab ${de.percent(limit)} kann reagieren, wer schon dagegen allergisch ist`,
-      ),
-    fr: ({ substance, hazardClass, massFraction, limit }) =>
-      fr.sentence(
-        `${fr.within(substance)} (${hazardClass}) à ${fr.percent(massFraction)}\u202f: à partir de ${fr.percent(limit)}, une personne déjà allergique peut réagir`,
-      ),
-    es: ({ substance, hazardClass, massFraction, limit }) =>
-      es.sentence(
-        `${es.within(substance)} (${hazardClass}) al ${es.percent(massFraction)}: desde el ${es.percent(limit)} puede reaccionar quien ya sea alérgico`,
-      ),
-  },
-  "lead-as-metal": {
-    en: ({ massFraction, ingredients, limit, ...size }) =>
-      `Lead, as metal, is ${en.percent(massFraction)} of the paint (${enLabel.named(ingredients)}), above ${en.percent(limit)}${enLabel.shortForm(size)}.`,
-    de: ({ massFraction, ingredients, limit, ...size }) =>
-      `Blei, als Metall gerechnet, macht ${de.percent(massFraction)} der Farbe aus (${deLabel.named(ingredients)}), über ${de.percent(limit)}${deLabel.shortForm(size)}.`,
-    fr: ({ massFraction, ingredients, limit, ...size }) =>
-      `Le plomb, en métal, fait ${fr.percent(massFraction)} de la peinture (${frLabel.named(ingredients)}), au-dessus de ${fr.percent(limit)}${frLabel.shortForm(size)}.`,
-    es: ({ massFraction, ingredients, limit, ...size }) =>
-      `El plomo, como metal, es el ${es.percent(massFraction)} de la pintura (${esLabel.named(ingredients)}), por encima del ${es.percent(limit)}${esLabel.shortForm(size)}.`,
-  },
-  "lead-share-not-stated": {
-    en: ({ ingredients, limit, ...size }) =>
-      `Holds lead in a share that is not stated (${enLabel.named(ingredients)}), so it counts as above ${en.percent(limit)}${enLabel.shortForm(size)}.`,
-    de: ({ ingredients, limit, ...size }) =>
-      `Enthält Blei in nicht angegebenem Anteil (${deLabel.named(ingredients)}) und zählt daher als über ${de.percent(limit)}${deLabel.shortForm(size)}.`,
-    fr: ({ ingredients, limit, ...size }) =>
-      `Contient du plomb en proportion non indiquée (${frLabel.named(ingredients)}), et compte donc comme au-dessus de ${fr.percent(limit)}${frLabel.shortForm(size)}.`,
-    es: ({ ingredients, limit, ...size }) =>
-      `Contiene plomo en una proporción que no se indica (${esLabel.named(ingredients)}), así que cuenta como por encima del ${es.percent(limit)}${esLabel.shortForm(size)}.`,
-  },
-  "traces-in-an-unclassified-mixture": {
-    en: ({ ingredients }) =>
-      `Not classified, but ${enLabel.named(ingredients)} in it means that a safety data sheet must be given on request.`,
-    de: ({ ingredients }) =>
-      `Nicht eingestuft, aber enthalten: ${deLabel.named(ingredients)}. Auf Anfrage ist daher ein Sicherheitsdatenblatt abzugeben.`,
-    fr: ({ ingredients }) =>
-      `Non classé, mais la présence ${fr.of(frLabel.named(ingredients))} oblige à donner une fiche de données de sécurité sur demande.`,
-    es: ({ ingredients }) =>
-      `No clasificada, pero por contener ${esLabel.named(ingredients)} debe darse una ficha de datos de seguridad a quien la pida.`,
-  },
-  "as-its-supplier-states": {
-    en: ({ ingredients }) =>
-      en.sentence(`As the supplier of ${enLabel.named(ingredients)} states it`),
-    de: ({ ingredients }) => `Nach Angabe des Lieferanten (${deLabel.named(ingredients)}).`,
-    fr: ({ ingredients }) =>
-      `Selon ce que déclare le fournisseur ${fr.of(frLabel.named(ingredients))}.`,
-    es: ({ ingredients }) => `Según lo declara el proveedor de ${esLabel.named(ingredients)}.`,
-  },
+  "ate-mix": ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) => ({
+    en: `${hazardClass}, ${enLabel.ROUTES[route]}, from ${enLabel.named(ingredients)}: the estimate for the mixture is ${en.withUnit(en.significant(ateMix, 3), unit)}, ${limit === undefined ? "for which no limit is stated" : `the limit ${en.withUnit(en.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, with ${en.percent(unknownFraction)} of unknown toxicity` : ""}.`,
+    de: `${hazardClass}, ${deLabel.ROUTES[route]} (${deLabel.named(ingredients)}): Der Schätzwert für das Gemisch ist ${de.withUnit(de.significant(ateMix, 3), unit)}, ${limit === undefined ? "ein Grenzwert ist dafür nicht angegeben" : `der Grenzwert ${de.withUnit(de.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `; ${de.percent(unknownFraction)} sind von unbekannter Toxizität` : ""}.`,
+    fr: `${hazardClass}, ${frLabel.ROUTES[route]}, du fait ${fr.of(frLabel.named(ingredients))}\u202f: l’estimation pour le mélange est de ${fr.withUnit(fr.significant(ateMix, 3), unit)}, ${limit === undefined ? "pour laquelle aucune limite n’est indiquée" : `et la limite de ${fr.withUnit(fr.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, avec ${fr.percent(unknownFraction)} de composants de toxicité inconnue` : ""}.`,
+    es: `${hazardClass}, ${esLabel.ROUTES[route]}, por ${esLabel.named(ingredients)}: la estimación para la mezcla es de ${es.withUnit(es.significant(ateMix, 3), unit)}, ${limit === undefined ? "para la que no se indica ningún límite" : `y el límite de ${es.withUnit(es.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, con un ${es.percent(unknownFraction)} de componentes de toxicidad desconocida` : ""}.`,
+  }),
+  "cut-off": ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) => ({
+    en: `${hazardClass} from ${en.percent(limit)} (${enLabel.LIMIT_KINDS[limitKind]}): ${enLabel.named(ingredients)} at ${en.percent(massFraction)}${enLabel.counted(countedAs)}.`,
+    de: `${hazardClass} ab ${de.percent(limit)} (${deLabel.LIMIT_KINDS[limitKind]}): ${deLabel.named(ingredients)} mit ${de.percent(massFraction)}${deLabel.counted(countedAs)}.`,
+    fr: `${hazardClass} à partir de ${fr.percent(limit)} (${frLabel.LIMIT_KINDS[limitKind]})\u202f: ${frLabel.named(ingredients)} à ${fr.percent(massFraction)}${frLabel.counted(countedAs)}.`,
+    es: `${hazardClass} desde el ${es.percent(limit)} (${esLabel.LIMIT_KINDS[limitKind]}): ${esLabel.named(ingredients)} al ${es.percent(massFraction)}${esLabel.counted(countedAs)}.`,
+  }),
+  "cut-off-summed": ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) => ({
+    en: `${hazardClass} from ${en.percent(limit)} (${enLabel.LIMIT_KINDS[limitKind]}): ${enLabel.named(ingredients)}, together ${en.percent(massFraction)}${enLabel.counted(countedAs)}.`,
+    de: `${hazardClass} ab ${de.percent(limit)} (${deLabel.LIMIT_KINDS[limitKind]}): ${deLabel.named(ingredients)}, zusammen ${de.percent(massFraction)}${deLabel.counted(countedAs)}.`,
+    fr: `${hazardClass} à partir de ${fr.percent(limit)} (${frLabel.LIMIT_KINDS[limitKind]})\u202f: ${frLabel.named(ingredients)}, ensemble ${fr.percent(massFraction)}${frLabel.counted(countedAs)}.`,
+    es: `${hazardClass} desde el ${es.percent(limit)} (${esLabel.LIMIT_KINDS[limitKind]}): ${esLabel.named(ingredients)}, en conjunto ${es.percent(massFraction)}${esLabel.counted(countedAs)}.`,
+  }),
+  "weighted-sum": ({ hazardClass, limit, limitKind, ingredients, weightedSum }) => ({
+    en: `${hazardClass} from a weighted sum of ${en.percent(limit)}: ${enLabel.named(ingredients)}, weighted ${en.percent(weightedSum)}${limitKind === "specific" ? en.bracketed("by a limit of the substance's own") : ""}.`,
+    de: `${hazardClass} ab einer gewichteten Summe von ${de.percent(limit)}: ${deLabel.named(ingredients)}, gewichtet ${de.percent(weightedSum)}${limitKind === "specific" ? de.bracketed("nach einem eigenen Grenzwert des Stoffes") : ""}.`,
+    fr: `${hazardClass} à partir d’une somme pondérée de ${fr.percent(limit)}\u202f: ${frLabel.named(ingredients)}, somme pondérée ${fr.percent(weightedSum)}${limitKind === "specific" ? fr.bracketed("selon une limite propre à la substance") : ""}.`,
+    es: `${hazardClass} desde una suma ponderada del ${es.percent(limit)}: ${esLabel.named(ingredients)}, suma ponderada ${es.percent(weightedSum)}${limitKind === "specific" ? es.bracketed("según un límite propio de la sustancia") : ""}.`,
+  }),
+  "flash-point": ({ hazardClass, flashPointC }) => ({
+    en: `${hazardClass} by the flash point of the mixture, ${en.degrees(flashPointC)}.`,
+    de: `${hazardClass} nach dem Flammpunkt des Gemisches, ${de.degrees(flashPointC)}.`,
+    fr: `${hazardClass} d’après le point d’éclair du mélange, ${fr.degrees(flashPointC)}.`,
+    es: `${hazardClass} por el punto de inflamación de la mezcla, ${es.degrees(flashPointC)}.`,
+  }),
+  "flash-point-not-stated": ({ hazardClass, ingredients, massFraction }) => ({
+    en: `${hazardClass}, as ${enLabel.named(ingredients)} (${en.percent(massFraction)}) has it: the flash point of the mixture is not recorded.`,
+    de: `${hazardClass} wie ${deLabel.named(ingredients)} (${de.percent(massFraction)}): Der Flammpunkt des Gemisches ist nicht aufgezeichnet.`,
+    fr: `${hazardClass}, comme ${frLabel.named(ingredients)} (${fr.percent(massFraction)})\u202f: le point d’éclair du mélange n’est pas consigné.`,
+    es: `${hazardClass}, como ${esLabel.named(ingredients)} (${es.percent(massFraction)}): el punto de inflamación de la mezcla no está registrado.`,
+  }),
+  "as-its-ingredient": ({ hazardClass, ingredients, massFraction }) => ({
+    en: `${hazardClass}, as ${enLabel.named(ingredients)} has it, which is practically all of it (${en.percent(massFraction)}).`,
+    de: `${hazardClass} wie ${deLabel.named(ingredients)}, woraus das Gemisch praktisch ganz besteht (${de.percent(massFraction)}).`,
+    fr: `${hazardClass}, comme ${frLabel.named(ingredients)}, qui en fait pratiquement la totalité (${fr.percent(massFraction)}).`,
+    es: `${hazardClass}, como ${esLabel.named(ingredients)}, que es prácticamente toda ella (${es.percent(massFraction)}).`,
+  }),
+  "as-its-ingredients": ({ ingredients, limit, massFraction }) => ({
+    en: `Comes along with ${enLabel.named(ingredients)} from ${en.percent(limit)} on: ${en.percent(massFraction)}.`,
+    de: `Kommt ab ${de.percent(limit)} hinzu: ${deLabel.named(ingredients)}, ${de.percent(massFraction)}.`,
+    fr: `Vient avec ${frLabel.named(ingredients)} à partir de ${fr.percent(limit)}\u202f: ${fr.percent(massFraction)}.`,
+    es: `Viene con ${esLabel.named(ingredients)} desde el ${es.percent(limit)}: ${es.percent(massFraction)}.`,
+  }),
+  elicitation: ({ substance, hazardClass, massFraction, limit }) => ({
+    en: en.sentence(
+      `${en.within(substance)} (${hazardClass}) at ${en.percent(massFraction)}: from ${en.percent(limit)} on anyone already allergic to it may react`,
+    ),
+    de: de.sentence(
+      `${de.within(substance)} (${hazardClass}) mit ${de.percent(massFraction)}: Ab ${de.percent(limit)} kann reagieren, wer schon dagegen allergisch ist`,
+    ),
+    fr: fr.sentence(
+      `${fr.within(substance)} (${hazardClass}) à ${fr.percent(massFraction)}\u202f: à partir de ${fr.percent(limit)}, une personne déjà allergique peut réagir`,
+    ),
+    es: es.sentence(
+      `${es.within(substance)} (${hazardClass}) al ${es.percent(massFraction)}: desde el ${es.percent(limit)} puede reaccionar quien ya sea alérgico`,
+    ),
+  }),
+  "lead-as-metal": ({ massFraction, ingredients, limit, ...size }) => ({
+    en: `Lead, as metal, is ${en.percent(massFraction)} of the paint (${enLabel.named(ingredients)}), above ${en.percent(limit)}${enLabel.shortForm(size)}.`,
+    de: `Blei, als Metall gerechnet, macht ${de.percent(massFraction)} der Farbe aus (${deLabel.named(ingredients)}), über ${de.percent(limit)}${deLabel.shortForm(size)}.`,
+    fr: `Le plomb, en métal, fait ${fr.percent(massFraction)} de la peinture (${frLabel.named(ingredients)}), au-dessus de ${fr.percent(limit)}${frLabel.shortForm(size)}.`,
+    es: `El plomo, como metal, es el ${es.percent(massFraction)} de la pintura (${esLabel.named(ingredients)}), por encima del ${es.percent(limit)}${esLabel.shortForm(size)}.`,
+  }),
+  "lead-share-not-stated": ({ ingredients, limit, ...size }) => ({
+    en: `Holds lead in a share that is not stated (${enLabel.named(ingredients)}), so it counts as above ${en.percent(limit)}${enLabel.shortForm(size)}.`,
+    de: `Enthält Blei in nicht angegebenem Anteil (${deLabel.named(ingredients)}) und zählt daher als über ${de.percent(limit)}${deLabel.shortForm(size)}.`,
+    fr: `Contient du plomb en proportion non indiquée (${frLabel.named(ingredients)}), et compte donc comme au-dessus de ${fr.percent(limit)}${frLabel.shortForm(size)}.`,
+    es: `Contiene plomo en una proporción que no se indica (${esLabel.named(ingredients)}), así que cuenta como por encima del ${es.percent(limit)}${esLabel.shortForm(size)}.`,
+  }),
+  "traces-in-an-unclassified-mixture": ({ ingredients }) => ({
+    en: `Not classified, but ${enLabel.named(ingredients)} in it means that a safety data sheet must be given on request.`,
+    de: `Nicht eingestuft, aber enthalten: ${deLabel.named(ingredients)}. Auf Anfrage ist daher ein Sicherheitsdatenblatt abzugeben.`,
+    fr: `Non classé, mais la présence ${fr.of(frLabel.named(ingredients))} oblige à donner une fiche de données de sécurité sur demande.`,
+    es: `No clasificada, pero por contener ${esLabel.named(ingredients)} debe darse una ficha de datos de seguridad a quien la pida.`,
+  }),
+  "as-its-supplier-states": ({ ingredients }) => ({
+    en: en.sentence(`As the supplier of ${enLabel.named(ingredients)} states it`),
+    de: `Nach Angabe des Lieferanten (${deLabel.named(ingredients)}).`,
+    fr: `Selon ce que déclare le fournisseur ${fr.of(frLabel.named(ingredients))}.`,
+    es: `Según lo declara el proveedor de ${esLabel.named(ingredients)}.`,
+  }),
 
-  "below-its-limit": {
-    en: ({ ingredients, massFraction, ...what }) =>
-      `Left out: ${enLabel.named(ingredients)}, ${ingredients.length > 1 ? "together " : ""}${en.percent(massFraction)} of it, ${enLabel.belowWhat(what)}.`,
-    de: ({ ingredients, massFraction, ...what }) =>
-      `Weggelassen: ${deLabel.named(ingredients)}, ${ingredients.length > 1 ? "zusammen " : ""}${de.percent(massFraction)} davon; das ${deLabel.belowWhat(what)}.`,
-    fr: ({ ingredients, massFraction, ...what }) =>
-      `Laissé de côté\u202f: ${frLabel.named(ingredients)}, ${ingredients.length > 1 ? "ensemble " : ""}${fr.percent(massFraction)} du tout, ${frLabel.belowWhat(what)}.`,
-    es: ({ ingredients, massFraction, ...what }) =>
-      `Omitido: ${esLabel.named(ingredients)}, ${ingredients.length > 1 ? "en conjunto " : ""}${es.percent(massFraction)} del total, ${esLabel.belowWhat(what)}.`,
-  },
-  "covered-by": {
-    en: ({ by }) => `Left out, since ${by} says more.`,
-    de: ({ by }) => `Weggelassen, denn ${by} sagt mehr.`,
-    fr: ({ by }) => `Laissé de côté, puisque ${by} en dit plus.`,
-    es: ({ by }) => `Omitido, puesto que ${by} dice más.`,
-  },
-  "entry-annulled": {
-    en: ({ name }) => `Left out: annulled for ${en.within(name)}.`,
-    de: ({ name }) => `Weggelassen: für ${de.within(name)} für nichtig erklärt.`,
-    fr: ({ name }) => `Laissé de côté\u202f: annulé pour ${fr.within(name)}.`,
-    es: ({ name }) => `Omitido: anulado para ${es.within(name)}.`,
-  },
-  "category-not-in-frame": {
-    en: ({ name, frame }) =>
-      `Left out: stated for ${en.within(name)}, and no category of ${frame}.`,
-    de: ({ name, frame }) =>
-      `Weggelassen: für ${de.within(name)} angegeben, aber keine Kategorie nach ${frame}.`,
-    fr: ({ name, frame }) =>
-      `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, et ce n’est pas une catégorie de ${wordOf(FRAMES, frame, "fr")}.`,
-    es: ({ name, frame }) =>
-      `Omitido: declarado para ${es.within(name)}, y no es una categoría de ${wordOf(FRAMES, frame, "es")}.`,
-  },
-  "dust-not-from-a-paste": {
-    en: ({ name }) =>
-      `Left out: stated for the dust of ${en.within(name)}, and a paste gives off none.`,
-    de: ({ name }) =>
-      `Weggelassen: für den Staub angegeben (${de.within(name)}), und eine Paste gibt keinen ab.`,
-    fr: ({ name }) =>
-      `Laissé de côté\u202f: déclaré pour la poussière ${fr.of(fr.within(name))}, et une pâte n’en dégage pas.`,
-    es: ({ name }) =>
-      `Omitido: declarado para el polvo de ${es.within(name)}, y una pasta no lo desprende.`,
-  },
-  "vapour-not-from-a-powder": {
-    en: ({ name }) =>
-      `Left out: stated for the vapour of ${en.within(name)}, and a powder gives off none.`,
-    de: ({ name }) =>
-      `Weggelassen: für den Dampf angegeben (${de.within(name)}), und ein Pulver gibt keinen ab.`,
-    fr: ({ name }) =>
-      `Laissé de côté\u202f: déclaré pour la vapeur ${fr.of(fr.within(name))}, et une poudre n’en dégage pas.`,
-    es: ({ name }) =>
-      `Omitido: declarado para el vapor de ${es.within(name)}, y un polvo no lo desprende.`,
-  },
-  "not-a-liquid": {
-    en: ({ name }) => `Left out: stated for ${en.within(name)} as a liquid, and this is not one.`,
-    de: ({ name }) =>
-      `Weggelassen: für ${de.within(name)} als Flüssigkeit angegeben, und das ist keine.`,
-    fr: ({ name }) =>
-      `Laissé de côté\u202f: déclaré pour ${fr.within(name)} à l’état liquide, et ceci n’en est pas un.`,
-    es: ({ name }) => `Omitido: declarado para ${es.within(name)} como líquido, y esto no lo es.`,
-  },
-  "flash-point-decides": {
-    en: ({ name }) =>
-      `Left out: stated for ${en.within(name)}, but the flash point of the mixture decides.`,
-    de: ({ name }) =>
-      `Weggelassen: für ${de.within(name)} angegeben, doch der Flammpunkt des Gemisches entscheidet.`,
-    fr: ({ name }) =>
-      `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, mais c’est le point d’éclair du mélange qui décide.`,
-    es: ({ name }) =>
-      `Omitido: declarado para ${es.within(name)}, pero decide el punto de inflamación de la mezcla.`,
-  },
-  "flammable-trace": {
-    en: ({ name }) =>
-      `Left out: there is too little of ${en.within(name)} to count; the flash point of the mixture would tell.`,
-    de: ({ name }) =>
-      `Weggelassen: Die Menge ist zu gering, um zu zählen (${de.within(name)}); der Flammpunkt des Gemisches würde es zeigen.`,
-    fr: ({ name }) =>
-      `Laissé de côté\u202f: trop peu ${fr.of(fr.within(name))} pour compter\u202f; le point d’éclair du mélange le dirait.`,
-    es: ({ name }) =>
-      `Omitido: hay demasiado poco de ${es.within(name)} para contar; lo diría el punto de inflamación de la mezcla.`,
-  },
-  "too-viscous-to-aspirate": {
-    en: ({ name }) =>
-      `Left out: stated for ${en.within(name)}, and the mixture is too thick to be drawn into the lungs.`,
-    de: ({ name }) =>
-      `Weggelassen: für ${de.within(name)} angegeben, und das Gemisch ist zu zäh, um in die Lunge zu geraten.`,
-    fr: ({ name }) =>
-      `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, et le mélange est trop épais pour être aspiré dans les poumons.`,
-    es: ({ name }) =>
-      `Omitido: declarado para ${es.within(name)}, y la mezcla es demasiado espesa para ser aspirada a los pulmones.`,
-  },
-  "needs-a-test-of-the-mixture": {
-    en: ({ name }) =>
-      `Left out: stated for ${en.within(name)}, and only a test of the mixture itself would tell.`,
-    de: ({ name }) =>
-      `Weggelassen: für ${de.within(name)} angegeben, und nur eine Prüfung des Gemisches selbst würde es zeigen.`,
-    fr: ({ name }) =>
-      `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, et seul un essai du mélange lui-même le dirait.`,
-    es: ({ name }) =>
-      `Omitido: declarado para ${es.within(name)}, y solo lo diría un ensayo de la propia mezcla.`,
-  },
+  "below-its-limit": ({ ingredients, massFraction, ...what }) => ({
+    en: `Left out: ${enLabel.named(ingredients)}, ${ingredients.length > 1 ? "together " : ""}${en.percent(massFraction)} of it, ${enLabel.belowWhat(what)}.`,
+    de: `Weggelassen: ${deLabel.named(ingredients)}, ${ingredients.length > 1 ? "zusammen " : ""}${de.percent(massFraction)} davon; das ${deLabel.belowWhat(what)}.`,
+    fr: `Laissé de côté\u202f: ${frLabel.named(ingredients)}, ${ingredients.length > 1 ? "ensemble " : ""}${fr.percent(massFraction)} du tout, ${frLabel.belowWhat(what)}.`,
+    es: `Omitido: ${esLabel.named(ingredients)}, ${ingredients.length > 1 ? "en conjunto " : ""}${es.percent(massFraction)} del total, ${esLabel.belowWhat(what)}.`,
+  }),
+  "covered-by": ({ by }) => ({
+    en: `Left out, since ${by} says more.`,
+    de: `Weggelassen, denn ${by} sagt mehr.`,
+    fr: `Laissé de côté, puisque ${by} en dit plus.`,
+    es: `Omitido, puesto que ${by} dice más.`,
+  }),
+  "entry-annulled": ({ name }) => ({
+    en: `Left out: annulled for ${en.within(name)}.`,
+    de: `Weggelassen: für ${de.within(name)} für nichtig erklärt.`,
+    fr: `Laissé de côté\u202f: annulé pour ${fr.within(name)}.`,
+    es: `Omitido: anulado para ${es.within(name)}.`,
+  }),
+  "category-not-in-frame": ({ name, frame }) => ({
+    en: `Left out: stated for ${en.within(name)}, and no category of ${frame}.`,
+    de: `Weggelassen: für ${de.within(name)} angegeben, aber keine Kategorie nach ${frame}.`,
+    fr: `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, et ce n’est pas une catégorie de ${wordOf(FRAMES, frame, "fr")}.`,
+    es: `Omitido: declarado para ${es.within(name)}, y no es una categoría de ${wordOf(FRAMES, frame, "es")}.`,
+  }),
+  "dust-not-from-a-paste": ({ name }) => ({
+    en: `Left out: stated for the dust of ${en.within(name)}, and a paste gives off none.`,
+    de: `Weggelassen: für den Staub angegeben (${de.within(name)}), und eine Paste gibt keinen ab.`,
+    fr: `Laissé de côté\u202f: déclaré pour la poussière ${fr.of(fr.within(name))}, et une pâte n’en dégage pas.`,
+    es: `Omitido: declarado para el polvo de ${es.within(name)}, y una pasta no lo desprende.`,
+  }),
+  "vapour-not-from-a-powder": ({ name }) => ({
+    en: `Left out: stated for the vapour of ${en.within(name)}, and a powder gives off none.`,
+    de: `Weggelassen: für den Dampf angegeben (${de.within(name)}), und ein Pulver gibt keinen ab.`,
+    fr: `Laissé de côté\u202f: déclaré pour la vapeur ${fr.of(fr.within(name))}, et une poudre n’en dégage pas.`,
+    es: `Omitido: declarado para el vapor de ${es.within(name)}, y un polvo no lo desprende.`,
+  }),
+  "not-a-liquid": ({ name }) => ({
+    en: `Left out: stated for ${en.within(name)} as a liquid, and this is not one.`,
+    de: `Weggelassen: für ${de.within(name)} als Flüssigkeit angegeben, und das ist keine.`,
+    fr: `Laissé de côté\u202f: déclaré pour ${fr.within(name)} à l’état liquide, et ceci n’en est pas un.`,
+    es: `Omitido: declarado para ${es.within(name)} como líquido, y esto no lo es.`,
+  }),
+  "flash-point-decides": ({ name }) => ({
+    en: `Left out: stated for ${en.within(name)}, but the flash point of the mixture decides.`,
+    de: `Weggelassen: für ${de.within(name)} angegeben, doch der Flammpunkt des Gemisches entscheidet.`,
+    fr: `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, mais c’est le point d’éclair du mélange qui décide.`,
+    es: `Omitido: declarado para ${es.within(name)}, pero decide el punto de inflamación de la mezcla.`,
+  }),
+  "flammable-trace": ({ name }) => ({
+    en: `Left out: there is too little of ${en.within(name)} to count; the flash point of the mixture would tell.`,
+    de: `Weggelassen: Die Menge ist zu gering, um zu zählen (${de.within(name)}); der Flammpunkt des Gemisches würde es zeigen.`,
+    fr: `Laissé de côté\u202f: trop peu ${fr.of(fr.within(name))} pour compter\u202f; le point d’éclair du mélange le dirait.`,
+    es: `Omitido: hay demasiado poco de ${es.within(name)} para contar; lo diría el punto de inflamación de la mezcla.`,
+  }),
+  "too-viscous-to-aspirate": ({ name }) => ({
+    en: `Left out: stated for ${en.within(name)}, and the mixture is too thick to be drawn into the lungs.`,
+    de: `Weggelassen: für ${de.within(name)} angegeben, und das Gemisch ist zu zäh, um in die Lunge zu geraten.`,
+    fr: `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, et le mélange est trop épais pour être aspiré dans les poumons.`,
+    es: `Omitido: declarado para ${es.within(name)}, y la mezcla es demasiado espesa para ser aspirada a los pulmones.`,
+  }),
+  "needs-a-test-of-the-mixture": ({ name }) => ({
+    en: `Left out: stated for ${en.within(name)}, and only a test of the mixture itself would tell.`,
+    de: `Weggelassen: für ${de.within(name)} angegeben, und nur eine Prüfung des Gemisches selbst würde es zeigen.`,
+    fr: `Laissé de côté\u202f: déclaré pour ${fr.within(name)}, et seul un essai du mélange lui-même le dirait.`,
+    es: `Omitido: declarado para ${es.within(name)}, y solo lo diría un ensayo de la propia mezcla.`,
+  }),
 
-  "by-severity": {
-    en: ({ answers }) => `Chosen by severity, for ${en.listed(answers)}.`,
-    de: ({ answers }) => `Nach Schwere gewählt, für ${de.listed(answers)}.`,
-    fr: ({ answers }) => `Choisi selon la gravité, pour ${fr.listed(answers)}.`,
-    es: ({ answers }) => `Elegido por gravedad, para ${es.listed(answers)}.`,
-  },
-  "children-first": {
-    en: ({ answers }) =>
-      `Comes first for whatever the public can buy${en.bracketed(en.listed(answers))}.`,
-    de: ({ answers }) =>
-      `Steht an erster Stelle bei allem, was die breite Öffentlichkeit kaufen kann${de.bracketed(de.listed(answers))}.`,
-    fr: ({ answers }) =>
-      `Vient en premier pour tout ce que le grand public peut acheter${fr.bracketed(fr.listed(answers))}.`,
-    es: ({ answers }) =>
-      `Va primero en todo lo que el público puede comprar${es.bracketed(es.listed(answers))}.`,
-  },
-  "disposal-for-the-public": {
-    en: ({ answers }) =>
-      `Disposal has its place on whatever the public can buy${en.bracketed(en.listed(answers))}.`,
-    de: ({ answers }) =>
-      `Ein Hinweis zur Entsorgung gehört auf alles, was die breite Öffentlichkeit kaufen kann${de.bracketed(de.listed(answers))}.`,
-    fr: ({ answers }) =>
-      `L’élimination a sa place sur tout ce que le grand public peut acheter${fr.bracketed(fr.listed(answers))}.`,
-    es: ({ answers }) =>
-      `La eliminación tiene su sitio en todo lo que el público puede comprar${es.bracketed(es.listed(answers))}.`,
-  },
-  "small-package": {
-    en: ({ packageMl, upToMl, statements }) =>
-      `The label of a package of ${en.millilitres(packageMl)} (up to ${en.millilitres(upToMl)}) may leave out ${en.listed(statements)} where neither it nor a fold-out label, a tie-on tag or a box can bear the whole; a page or card never does.`,
-    de: ({ packageMl, upToMl, statements }) =>
-      `Das Etikett einer Packung von ${de.millilitres(packageMl)} (bis ${de.millilitres(upToMl)}) darf ${de.listed(statements)} weglassen, wenn weder das Etikett selbst noch ein Faltetikett, ein Anhängeetikett oder eine äußere Verpackung das Ganze tragen kann; eine Seite oder Karte lässt nichts weg.`,
-    fr: ({ packageMl, upToMl, statements }) =>
-      `L’étiquette d’un emballage de ${fr.millilitres(packageMl)} (jusqu’à ${fr.millilitres(upToMl)}) peut omettre ${fr.listed(statements)} si ni elle, ni une étiquette dépliante, ni une étiquette volante, ni un emballage extérieur ne peut porter le tout\u202f; une page ou une carte ne l’omet jamais.`,
-    es: ({ packageMl, upToMl, statements }) =>
-      `La etiqueta de un envase de ${es.millilitres(packageMl)} (hasta ${es.millilitres(upToMl)}) puede omitir ${es.listed(statements)} si ni ella, ni una etiqueta desplegable, ni una etiqueta colgada, ni un envase exterior pueden llevarlo todo; una página o una tarjeta nunca.`,
-  },
+  "by-severity": ({ answers }) => ({
+    en: `Chosen by severity, for ${en.listed(answers)}.`,
+    de: `Nach Schwere gewählt, für ${de.listed(answers)}.`,
+    fr: `Choisi selon la gravité, pour ${fr.listed(answers)}.`,
+    es: `Elegido por gravedad, para ${es.listed(answers)}.`,
+  }),
+  "children-first": ({ answers }) => ({
+    en: `Comes first for whatever the public can buy${en.bracketed(en.listed(answers))}.`,
+    de: `Steht an erster Stelle bei allem, was die breite Öffentlichkeit kaufen kann${de.bracketed(de.listed(answers))}.`,
+    fr: `Vient en premier pour tout ce que le grand public peut acheter${fr.bracketed(fr.listed(answers))}.`,
+    es: `Va primero en todo lo que el público puede comprar${es.bracketed(es.listed(answers))}.`,
+  }),
+  "disposal-for-the-public": ({ answers }) => ({
+    en: `Disposal has its place on whatever the public can buy${en.bracketed(en.listed(answers))}.`,
+    de: `Ein Hinweis zur Entsorgung gehört auf alles, was die breite Öffentlichkeit kaufen kann${de.bracketed(de.listed(answers))}.`,
+    fr: `L’élimination a sa place sur tout ce que le grand public peut acheter${fr.bracketed(fr.listed(answers))}.`,
+    es: `La eliminación tiene su sitio en todo lo que el público puede comprar${es.bracketed(es.listed(answers))}.`,
+  }),
+  "small-package": ({ packageMl, upToMl, statements }) => ({
+    en: `The label of a package of ${en.millilitres(packageMl)} (up to ${en.millilitres(upToMl)}) may leave out ${en.listed(statements)} where neither it nor a fold-out label, a tie-on tag or a box can bear the whole; a page or card never does.`,
+    de: `Das Etikett einer Packung von ${de.millilitres(packageMl)} (bis ${de.millilitres(upToMl)}) darf ${de.listed(statements)} weglassen, wenn weder das Etikett selbst noch ein Faltetikett, ein Anhängeetikett oder eine äußere Verpackung das Ganze tragen kann; eine Seite oder Karte lässt nichts weg.`,
+    fr: `L’étiquette d’un emballage de ${fr.millilitres(packageMl)} (jusqu’à ${fr.millilitres(upToMl)}) peut omettre ${fr.listed(statements)} si ni elle, ni une étiquette dépliante, ni une étiquette volante, ni un emballage extérieur ne peut porter le tout\u202f; une page ou une carte ne l’omet jamais.`,
+    es: `La etiqueta de un envase de ${es.millilitres(packageMl)} (hasta ${es.millilitres(upToMl)}) puede omitir ${es.listed(statements)} si ni ella, ni una etiqueta desplegable, ni una etiqueta colgada, ni un envase exterior pueden llevarlo todo; una página o una tarjeta nunca.`,
+  }),
 
-  "unknown-acute-toxicity": {
-    en: ({ massFraction, routes, ingredients }) =>
-      `${en.percent(massFraction)} of the mixture consists of ingredients of unknown acute toxicity (${en.listed(
-        routes.map((route) => enLabel.ROUTES[route]),
-        "or",
-      )}): ${enLabel.named(ingredients)}.`,
-    de: ({ massFraction, routes, ingredients }) =>
-      `${de.percent(massFraction)} des Gemisches bestehen aus Bestandteilen unbekannter akuter Toxizität (${de.listed(
-        routes.map((route) => deLabel.ROUTES[route]),
-        "or",
-      )}): ${deLabel.named(ingredients)}.`,
-    fr: ({ massFraction, routes, ingredients }) =>
-      `${fr.percent(massFraction)} du mélange sont constitués de composants de toxicité aiguë inconnue (${fr.listed(
-        routes.map((route) => frLabel.ROUTES[route]),
-        "or",
-      )})\u202f: ${frLabel.named(ingredients)}.`,
-    es: ({ massFraction, routes, ingredients }) =>
-      `El ${es.percent(massFraction)} de la mezcla está constituido por componentes de toxicidad aguda desconocida (${es.listed(
-        routes.map((route) => esLabel.ROUTES[route]),
-        "or",
-      )}): ${esLabel.named(ingredients)}.`,
-  },
-  "no-hazard-data": {
-    en: ({ name }) =>
-      `No hazard data recorded for ${en.within(name)}; treat as hazardous. Wanted: its supplier's safety data sheet, sections 2 and 3.`,
-    de: ({ name }) =>
-      `Keine Gefahrendaten aufgezeichnet für ${de.within(name)}; als gefährlich behandeln. Benötigt: das Sicherheitsdatenblatt des Lieferanten, Abschnitte 2 und 3.`,
-    fr: ({ name }) =>
-      `Aucune donnée de danger consignée pour ${fr.within(name)}\u202f; à traiter comme dangereux. Il faut la fiche de données de sécurité de son fournisseur, rubriques 2 et 3.`,
-    es: ({ name }) =>
-      `No hay datos de peligro registrados para ${es.within(name)}; tratar como peligroso. Hace falta la ficha de datos de seguridad de su proveedor, secciones 2 y 3.`,
-  },
-  "total-short-of-the-whole": {
-    en: ({ unaccounted }) =>
-      `${en.percent(unaccounted)} of the mixture is not accounted for; treat it as hazardous.`,
-    de: ({ unaccounted }) =>
-      `${de.percent(unaccounted)} des Gemisches sind nicht belegt; als gefährlich behandeln.`,
-    fr: ({ unaccounted }) =>
-      `${fr.percent(unaccounted)} du mélange ne sont pas connus\u202f; à traiter comme dangereux.`,
-    es: ({ unaccounted }) =>
-      `No se sabe qué es el ${es.percent(unaccounted)} de la mezcla; tratarla como peligrosa.`,
-  },
-  "statement-not-known": {
-    en: ({ statements, name }) =>
-      `The supplier of ${en.within(name)} states ${en.listed(statements)}, which is on none of our lists: look it up, and treat as hazardous.`,
-    de: ({ statements, name }) =>
-      `Der Lieferant (${de.within(name)}) gibt ${de.listed(statements)} an; das steht auf keiner unserer Listen: nachschlagen und als gefährlich behandeln.`,
-    fr: ({ statements, name }) =>
-      `Le fournisseur ${fr.of(fr.within(name))} déclare ${fr.listed(statements)}, qui n’est sur aucune de nos listes\u202f: à vérifier, et à traiter comme dangereux.`,
-    es: ({ statements, name }) =>
-      `El proveedor de ${es.within(name)} declara ${es.listed(statements)}, que no está en ninguna de nuestras listas: consultarlo, y tratar como peligroso.`,
-  },
+  "unknown-acute-toxicity": ({ massFraction, routes, ingredients }) => ({
+    en: `${en.percent(massFraction)} of the mixture consists of ingredients of unknown acute toxicity (${en.listed(
+      routes.map((route) => enLabel.ROUTES[route]),
+      "or",
+    )}): ${enLabel.named(ingredients)}.`,
+    de: `${de.percent(massFraction)} des Gemisches bestehen aus Bestandteilen unbekannter akuter Toxizität (${de.listed(
+      routes.map((route) => deLabel.ROUTES[route]),
+      "or",
+    )}): ${deLabel.named(ingredients)}.`,
+    fr: `${fr.percent(massFraction)} du mélange sont constitués de composants de toxicité aiguë inconnue (${fr.listed(
+      routes.map((route) => frLabel.ROUTES[route]),
+      "or",
+    )})\u202f: ${frLabel.named(ingredients)}.`,
+    es: `El ${es.percent(massFraction)} de la mezcla está constituido por componentes de toxicidad aguda desconocida (${es.listed(
+      routes.map((route) => esLabel.ROUTES[route]),
+      "or",
+    )}): ${esLabel.named(ingredients)}.`,
+  }),
+  "no-hazard-data": ({ name }) => ({
+    en: `No hazard data recorded for ${en.within(name)}; treat as hazardous. Wanted: its supplier's safety data sheet, sections 2 and 3.`,
+    de: `Keine Gefahrendaten aufgezeichnet für ${de.within(name)}; als gefährlich behandeln. Benötigt: das Sicherheitsdatenblatt des Lieferanten, Abschnitte 2 und 3.`,
+    fr: `Aucune donnée de danger consignée pour ${fr.within(name)}\u202f; à traiter comme dangereux. Il faut la fiche de données de sécurité de son fournisseur, rubriques 2 et 3.`,
+    es: `No hay datos de peligro registrados para ${es.within(name)}; tratar como peligroso. Hace falta la ficha de datos de seguridad de su proveedor, secciones 2 y 3.`,
+  }),
+  "total-short-of-the-whole": ({ unaccounted }) => ({
+    en: `${en.percent(unaccounted)} of the mixture is not accounted for; treat it as hazardous.`,
+    de: `${de.percent(unaccounted)} des Gemisches sind nicht belegt; als gefährlich behandeln.`,
+    fr: `${fr.percent(unaccounted)} du mélange ne sont pas connus\u202f; à traiter comme dangereux.`,
+    es: `No se sabe qué es el ${es.percent(unaccounted)} de la mezcla; tratarla como peligrosa.`,
+  }),
+  "statement-not-known": ({ statements, name }) => ({
+    en: `The supplier of ${en.within(name)} states ${en.listed(statements)}, which is on none of our lists: look it up, and treat as hazardous.`,
+    de: `Der Lieferant (${de.within(name)}) gibt ${de.listed(statements)} an; das steht auf keiner unserer Listen: nachschlagen und als gefährlich behandeln.`,
+    fr: `Le fournisseur ${fr.of(fr.within(name))} déclare ${fr.listed(statements)}, qui n’est sur aucune de nos listes\u202f: à vérifier, et à traiter comme dangereux.`,
+    es: `El proveedor de ${es.within(name)} declara ${es.listed(statements)}, que no está en ninguna de nuestras listas: consultarlo, y tratar como peligroso.`,
+  }),
 
-  "contains-metal": {
-    en: ({ metals, advice }) =>
-      `Contains ${en.listed(metals.map(enStudio.metalWord))}. ${enLabel.METAL_ADVICE[advice]}`,
-    de: ({ metals, advice }) =>
-      `Enthält ${de.listed(metals.map(deStudio.metalWord))}. ${deLabel.METAL_ADVICE[advice]}`,
-    fr: ({ metals, advice }) =>
-      `Contient\u202f: ${fr.listed(metals.map(frStudio.metalWord))}. ${frLabel.METAL_ADVICE[advice]}`,
-    es: ({ metals, advice }) =>
-      `Contiene ${es.listed(metals.map(esStudio.metalWord))}. ${esLabel.METAL_ADVICE[advice]}`,
-  },
-  "child-resistant-fastening": {
-    en: ({ classes }) =>
-      `Sold to the public, its package needs a child-resistant fastening (${en.listed(classes.map(enLabel.classByRoute))}).`,
-    de: ({ classes }) =>
-      `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen kindergesicherten Verschluss (${de.listed(classes.map(deLabel.classByRoute))}).`,
-    fr: ({ classes }) =>
-      `Pour la vente au grand public, l’emballage demande une fermeture de sécurité pour enfants (${fr.listed(classes.map(frLabel.classByRoute))}).`,
-    es: ({ classes }) =>
-      `Para vender al público: envase con cierre de seguridad para niños (${es.listed(classes.map(esLabel.classByRoute))}).`,
-  },
-  "tactile-warning": {
-    en: ({ classes }) =>
-      `Sold to the public, its package needs a tactile warning of danger (${en.listed(classes.map(enLabel.classByRoute))}).`,
-    de: ({ classes }) =>
-      `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen tastbaren Gefahrenhinweis (${de.listed(classes.map(deLabel.classByRoute))}).`,
-    fr: ({ classes }) =>
-      `Pour la vente au grand public, l’emballage demande une indication de danger détectable au toucher (${fr.listed(classes.map(frLabel.classByRoute))}).`,
-    es: ({ classes }) =>
-      `Para vender al público: envase con advertencia táctil de peligro (${es.listed(classes.map(esLabel.classByRoute))}).`,
-  },
+  "contains-metal": ({ metals, advice }) => ({
+    en: `Contains ${en.listed(metals.map(enStudio.metalWord))}. ${enLabel.METAL_ADVICE[advice]}`,
+    de: `Enthält ${de.listed(metals.map(deStudio.metalWord))}. ${deLabel.METAL_ADVICE[advice]}`,
+    fr: `Contient\u202f: ${fr.listed(metals.map(frStudio.metalWord))}. ${frLabel.METAL_ADVICE[advice]}`,
+    es: `Contiene ${es.listed(metals.map(esStudio.metalWord))}. ${esLabel.METAL_ADVICE[advice]}`,
+  }),
+  "child-resistant-fastening": ({ classes }) => ({
+    en: `Sold to the public, its package needs a child-resistant fastening (${en.listed(classes.map(enLabel.classByRoute))}).`,
+    de: `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen kindergesicherten Verschluss (${de.listed(classes.map(deLabel.classByRoute))}).`,
+    fr: `Pour la vente au grand public, l’emballage demande une fermeture de sécurité pour enfants (${fr.listed(classes.map(frLabel.classByRoute))}).`,
+    es: `Para vender al público: envase con cierre de seguridad para niños (${es.listed(classes.map(esLabel.classByRoute))}).`,
+  }),
+  "tactile-warning": ({ classes }) => ({
+    en: `Sold to the public, its package needs a tactile warning of danger (${en.listed(classes.map(enLabel.classByRoute))}).`,
+    de: `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen tastbaren Gefahrenhinweis (${de.listed(classes.map(deLabel.classByRoute))}).`,
+    fr: `Pour la vente au grand public, l’emballage demande une indication de danger détectable au toucher (${fr.listed(classes.map(frLabel.classByRoute))}).`,
+    es: `Para vender al público: envase con advertencia táctil de peligro (${es.listed(classes.map(esLabel.classByRoute))}).`,
+  }),
 
-  "frame-differs": {
-    en: ({ stated, workedOut }) =>
-      `The maker's label is by ${stated}, and it is worked out here by ${workedOut}.`,
-    de: ({ stated, workedOut }) =>
-      `Das Etikett des Herstellers folgt ${stated}, errechnet ist es hier nach ${workedOut}.`,
-    fr: ({ stated, workedOut }) =>
-      `L’étiquette du fabricant suit ${wordOf(FRAMES, stated, "fr")}, et elle est calculée ici selon ${wordOf(FRAMES, workedOut, "fr")}.`,
-    es: ({ stated, workedOut }) =>
-      `La etiqueta del fabricante sigue ${wordOf(FRAMES, stated, "es")}, y aquí se calcula según ${wordOf(FRAMES, workedOut, "es")}.`,
-  },
-  "signal-word-differs": {
-    en: ({ stated, workedOut }) =>
-      `The maker states ${stated === "none" ? "no signal word" : `the signal word ${stated}`}; worked out it is ${workedOut}.`,
-    de: ({ stated, workedOut }) =>
-      `Der Hersteller gibt ${stated === "none" ? "kein Signalwort" : `das Signalwort ${deLabel.signalWord(stated)}`} an; errechnet ist ${deLabel.signalWord(workedOut)}.`,
-    fr: ({ stated, workedOut }) =>
-      `Le fabricant ${stated === "none" ? "ne déclare aucune mention d’avertissement" : `déclare la mention d’avertissement ${wordOf(SIGNAL_WORDS, stated, "fr")}`}\u202f; d’après le calcul, c’est ${workedOut === "none" ? "aucune" : wordOf(SIGNAL_WORDS, workedOut, "fr")}.`,
-    es: ({ stated, workedOut }) =>
-      `El fabricante ${stated === "none" ? "no declara ninguna palabra de advertencia" : `declara la palabra de advertencia ${wordOf(SIGNAL_WORDS, stated, "es")}`}; según el cálculo es ${workedOut === "none" ? "ninguna" : wordOf(SIGNAL_WORDS, workedOut, "es")}.`,
-  },
-  "pictogram-not-stated": {
-    en: ({ code }) => enLabel.missing(code),
-    de: ({ code }) => deLabel.missing(code),
-    fr: ({ code }) => frLabel.missing(code),
-    es: ({ code }) => esLabel.missing(code),
-  },
-  "pictogram-not-worked-out": {
-    en: ({ code }) => enLabel.excess(code),
-    de: ({ code }) => deLabel.excess(code),
-    fr: ({ code }) => frLabel.excess(code),
-    es: ({ code }) => esLabel.excess(code),
-  },
-  "supplement-not-stated": {
-    en: ({ code }) => enLabel.missing(code),
-    de: ({ code }) => deLabel.missing(code),
-    fr: ({ code }) => frLabel.missing(code),
-    es: ({ code }) => esLabel.missing(code),
-  },
-  "supplement-not-worked-out": {
-    en: ({ code }) => enLabel.excess(code),
-    de: ({ code }) => deLabel.excess(code),
-    fr: ({ code }) => frLabel.excess(code),
-    es: ({ code }) => esLabel.excess(code),
-  },
-  "statement-not-stated": {
-    en: ({ statement, ingredients, certain }) =>
-      enLabel.missing(`${statement} (${enLabel.named(ingredients)}${enLabel.uncertain(certain)})`),
-    de: ({ statement, ingredients, certain }) =>
-      deLabel.missing(`${statement} (${deLabel.named(ingredients)}${deLabel.uncertain(certain)})`),
-    fr: ({ statement, ingredients, certain }) =>
-      frLabel.missing(`${statement} (${frLabel.named(ingredients)}${frLabel.uncertain(certain)})`),
-    es: ({ statement, ingredients, certain }) =>
-      esLabel.missing(`${statement} (${esLabel.named(ingredients)}${esLabel.uncertain(certain)})`),
-  },
-  "statement-not-worked-out": {
-    en: ({ statement }) => enLabel.excess(statement),
-    de: ({ statement }) => deLabel.excess(statement),
-    fr: ({ statement }) => frLabel.excess(statement),
-    es: ({ statement }) => esLabel.excess(statement),
-  },
-  "statement-differs": {
-    en: ({ stated, workedOut, ingredients, certain }) =>
-      `The maker states ${stated}; worked out it is ${workedOut} (${enLabel.named(ingredients)}${enLabel.uncertain(certain)}).`,
-    de: ({ stated, workedOut, ingredients, certain }) =>
-      `Der Hersteller gibt ${stated} an; errechnet ist ${workedOut} (${deLabel.named(ingredients)}${deLabel.uncertain(certain)}).`,
-    fr: ({ stated, workedOut, ingredients, certain }) =>
-      `Le fabricant déclare ${stated}\u202f; d’après le calcul, c’est ${workedOut} (${frLabel.named(ingredients)}${frLabel.uncertain(certain)}).`,
-    es: ({ stated, workedOut, ingredients, certain }) =>
-      `El fabricante declara ${stated}; según el cálculo es ${workedOut} (${esLabel.named(ingredients)}${esLabel.uncertain(certain)}).`,
-  },
-  "statement-annulled": {
-    en: ({ statement }) => `${statement} was annulled and belongs on no label.`,
-    de: ({ statement }) => `${statement} wurde für nichtig erklärt und gehört auf kein Etikett.`,
-    fr: ({ statement }) => `${statement} a été annulé et n’a sa place sur aucune étiquette.`,
-    es: ({ statement }) => `${statement} fue anulado y no tiene sitio en ninguna etiqueta.`,
-  },
-  "not-of-the-frame": {
-    en: ({ statement, frame }) => `${statement} is no statement of ${frame}.`,
-    de: ({ statement, frame }) => `${statement} ist kein Hinweis nach ${frame}.`,
-    fr: ({ statement, frame }) =>
-      `${statement} n’est pas une mention de ${wordOf(FRAMES, frame, "fr")}.`,
-    es: ({ statement, frame }) =>
-      `${statement} no es una indicación de ${wordOf(FRAMES, frame, "es")}.`,
-  },
-  "older-than-the-edition": {
-    en: ({ statement, edition, replacement }) =>
-      `${statement} is older than the edition (${edition}), which has ${replacement}.`,
-    de: ({ statement, edition, replacement }) =>
-      `${statement} ist älter als die Fassung (${edition}), in der ${replacement} steht.`,
-    fr: ({ statement, edition, replacement }) =>
-      `${statement} est plus ancien que l’édition (${edition}), qui porte ${replacement}.`,
-    es: ({ statement, edition, replacement }) =>
-      `${statement} es más antiguo que la edición (${edition}), que tiene ${replacement}.`,
-  },
-  "label-older-than-the-edition": {
-    en: ({ date, asOf, edition }) =>
-      `The label is of ${en.dateWords(date)}, and the edition of ${en.dateWords(asOf)} (${edition}): check it against that.`,
-    de: ({ date, asOf, edition }) =>
-      `Das Etikett ist vom ${de.dateWords(date)}, die Fassung vom ${de.dateWords(asOf)} (${edition}): Etikett daran prüfen.`,
-    fr: ({ date, asOf, edition }) =>
-      `L’étiquette est du ${fr.dateWords(date)}, et l’édition du ${fr.dateWords(asOf)} (${edition})\u202f: la vérifier d’après celle-ci.`,
-    es: ({ date, asOf, edition }) =>
-      `La etiqueta es del ${es.dateWords(date)}, y la edición del ${es.dateWords(asOf)} (${edition}): cotejarla con ella.`,
-  },
-  "too-many-precautions": {
-    en: ({ count, atMost }) =>
-      `${count} precautionary statements, where a label has room for ${atMost}.`,
-    de: ({ count, atMost }) =>
-      `${count} Sicherheitshinweise; auf einem Etikett ist Platz für ${atMost}.`,
-    fr: ({ count, atMost }) =>
-      `${count} conseils de prudence, alors qu’une étiquette n’a de place que pour ${atMost}.`,
-    es: ({ count, atMost }) =>
-      `${count} consejos de prudencia, cuando en una etiqueta caben ${atMost}.`,
-  },
+  "frame-differs": ({ stated, workedOut }) => ({
+    en: `The maker's label is by ${stated}, and it is worked out here by ${workedOut}.`,
+    de: `Das Etikett des Herstellers folgt ${stated}, errechnet ist es hier nach ${workedOut}.`,
+    fr: `L’étiquette du fabricant suit ${wordOf(FRAMES, stated, "fr")}, et elle est calculée ici selon ${wordOf(FRAMES, workedOut, "fr")}.`,
+    es: `La etiqueta del fabricante sigue ${wordOf(FRAMES, stated, "es")}, y aquí se calcula según ${wordOf(FRAMES, workedOut, "es")}.`,
+  }),
+  "signal-word-differs": ({ stated, workedOut }) => ({
+    en: `The maker states ${stated === "none" ? "no signal word" : `the signal word ${stated}`}; worked out it is ${workedOut}.`,
+    de: `Der Hersteller gibt ${stated === "none" ? "kein Signalwort" : `das Signalwort ${deLabel.signalWord(stated)}`} an; errechnet ist ${deLabel.signalWord(workedOut)}.`,
+    fr: `Le fabricant ${stated === "none" ? "ne déclare aucune mention d’avertissement" : `déclare la mention d’avertissement ${wordOf(SIGNAL_WORDS, stated, "fr")}`}\u202f; d’après le calcul, c’est ${workedOut === "none" ? "aucune" : wordOf(SIGNAL_WORDS, workedOut, "fr")}.`,
+    es: `El fabricante ${stated === "none" ? "no declara ninguna palabra de advertencia" : `declara la palabra de advertencia ${wordOf(SIGNAL_WORDS, stated, "es")}`}; según el cálculo es ${workedOut === "none" ? "ninguna" : wordOf(SIGNAL_WORDS, workedOut, "es")}.`,
+  }),
+  "pictogram-not-stated": ({ code }) => ({
+    en: enLabel.missing(code),
+    de: deLabel.missing(code),
+    fr: frLabel.missing(code),
+    es: esLabel.missing(code),
+  }),
+  "pictogram-not-worked-out": ({ code }) => ({
+    en: enLabel.excess(code),
+    de: deLabel.excess(code),
+    fr: frLabel.excess(code),
+    es: esLabel.excess(code),
+  }),
+  "supplement-not-stated": ({ code }) => ({
+    en: enLabel.missing(code),
+    de: deLabel.missing(code),
+    fr: frLabel.missing(code),
+    es: esLabel.missing(code),
+  }),
+  "supplement-not-worked-out": ({ code }) => ({
+    en: enLabel.excess(code),
+    de: deLabel.excess(code),
+    fr: frLabel.excess(code),
+    es: esLabel.excess(code),
+  }),
+  "statement-not-stated": ({ statement, ingredients, certain }) => ({
+    en: enLabel.missing(
+      `${statement} (${enLabel.named(ingredients)}${enLabel.uncertain(certain)})`,
+    ),
+    de: deLabel.missing(
+      `${statement} (${deLabel.named(ingredients)}${deLabel.uncertain(certain)})`,
+    ),
+    fr: frLabel.missing(
+      `${statement} (${frLabel.named(ingredients)}${frLabel.uncertain(certain)})`,
+    ),
+    es: esLabel.missing(
+      `${statement} (${esLabel.named(ingredients)}${esLabel.uncertain(certain)})`,
+    ),
+  }),
+  "statement-not-worked-out": ({ statement }) => ({
+    en: enLabel.excess(statement),
+    de: deLabel.excess(statement),
+    fr: frLabel.excess(statement),
+    es: esLabel.excess(statement),
+  }),
+  "statement-differs": ({ stated, workedOut, ingredients, certain }) => ({
+    en: `The maker states ${stated}; worked out it is ${workedOut} (${enLabel.named(ingredients)}${enLabel.uncertain(certain)}).`,
+    de: `Der Hersteller gibt ${stated} an; errechnet ist ${workedOut} (${deLabel.named(ingredients)}${deLabel.uncertain(certain)}).`,
+    fr: `Le fabricant déclare ${stated}\u202f; d’après le calcul, c’est ${workedOut} (${frLabel.named(ingredients)}${frLabel.uncertain(certain)}).`,
+    es: `El fabricante declara ${stated}; según el cálculo es ${workedOut} (${esLabel.named(ingredients)}${esLabel.uncertain(certain)}).`,
+  }),
+  "statement-annulled": ({ statement }) => ({
+    en: `${statement} was annulled and belongs on no label.`,
+    de: `${statement} wurde für nichtig erklärt und gehört auf kein Etikett.`,
+    fr: `${statement} a été annulé et n’a sa place sur aucune étiquette.`,
+    es: `${statement} fue anulado y no tiene sitio en ninguna etiqueta.`,
+  }),
+  "not-of-the-frame": ({ statement, frame }) => ({
+    en: `${statement} is no statement of ${frame}.`,
+    de: `${statement} ist kein Hinweis nach ${frame}.`,
+    fr: `${statement} n’est pas une mention de ${wordOf(FRAMES, frame, "fr")}.`,
+    es: `${statement} no es una indicación de ${wordOf(FRAMES, frame, "es")}.`,
+  }),
+  "older-than-the-edition": ({ statement, edition, replacement }) => ({
+    en: `${statement} is older than the edition (${edition}), which has ${replacement}.`,
+    de: `${statement} ist älter als die Fassung (${edition}), in der ${replacement} steht.`,
+    fr: `${statement} est plus ancien que l’édition (${edition}), qui porte ${replacement}.`,
+    es: `${statement} es más antiguo que la edición (${edition}), que tiene ${replacement}.`,
+  }),
+  "label-older-than-the-edition": ({ date, asOf, edition }) => ({
+    en: `The label is of ${en.dateWords(date)}, and the edition of ${en.dateWords(asOf)} (${edition}): check it against that.`,
+    de: `Das Etikett ist vom ${de.dateWords(date)}, die Fassung vom ${de.dateWords(asOf)} (${edition}): Etikett daran prüfen.`,
+    fr: `L’étiquette est du ${fr.dateWords(date)}, et l’édition du ${fr.dateWords(asOf)} (${edition})\u202f: la vérifier d’après celle-ci.`,
+    es: `La etiqueta es del ${es.dateWords(date)}, y la edición del ${es.dateWords(asOf)} (${edition}): cotejarla con ella.`,
+  }),
+  "too-many-precautions": ({ count, atMost }) => ({
+    en: `${count} precautionary statements, where a label has room for ${atMost}.`,
+    de: `${count} Sicherheitshinweise; auf einem Etikett ist Platz für ${atMost}.`,
+    fr: `${count} conseils de prudence, alors qu’une étiquette n’a de place que pour ${atMost}.`,
+    es: `${count} consejos de prudencia, cuando en una etiqueta caben ${atMost}.`,
+  }),
 };

@@ -12,160 +12,100 @@ import * as esLot from "../es/lot-phrases.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 export const LOT_RULINGS: RulingsInEach<LotStatement> = {
-  "within-tolerance": {
-    en: ({ criterion, value, limits, uncertainty }) =>
-      `${enLot.CRITERIA[criterion].name} ${enLot.withUncertainty(criterion, value, uncertainty)} is within ${enLot.limitsText(criterion, limits)}.`,
-    de: ({ criterion: of, value, limits, uncertainty }) =>
-      `${deLot.CRITERIA[of].name} ${deLot.withUncertainty(of, value, uncertainty)} liegt in der Toleranz (${deLot.limitsText(of, limits)}).`,
-    fr: ({ criterion, value, limits, uncertainty }) =>
-      `${frLot.CRITERIA[criterion].name}\u202f: ${frLot.withUncertainty(criterion, value, uncertainty)}, dans la tolérance (${frLot.limitsText(criterion, limits)}).`,
-    es: ({ criterion, value, limits, uncertainty }) =>
-      `${esLot.CRITERIA[criterion].name}: ${esLot.withUncertainty(criterion, value, uncertainty)}, dentro de la tolerancia (${esLot.limitsText(criterion, limits)}).`,
-  },
-  "near-its-tolerance": {
-    en: ({ criterion, value, limits, uncertainty }) =>
-      `${enLot.CRITERIA[criterion].name} ${enLot.withUncertainty(criterion, value, uncertainty)} reaches across a limit (${enLot.limitsText(criterion, limits)}) with its uncertainty.`,
-    de: ({ criterion: of, value, limits, uncertainty }) =>
-      `${deLot.CRITERIA[of].name} ${deLot.withUncertainty(of, value, uncertainty)} liegt so nah an der Toleranzgrenze (${deLot.limitsText(of, limits)}), dass die Unsicherheit darüber hinausreicht.`,
-    fr: ({ criterion, value, limits, uncertainty }) =>
-      `${frLot.CRITERIA[criterion].name}\u202f: ${frLot.withUncertainty(criterion, value, uncertainty)}, trop près de la limite (${frLot.limitsText(criterion, limits)}) pour en être distingué.`,
-    es: ({ criterion, value, limits, uncertainty }) =>
-      `${esLot.CRITERIA[criterion].name}: ${esLot.withUncertainty(criterion, value, uncertainty)}, demasiado cerca del límite (${esLot.limitsText(criterion, limits)}) para distinguirlo de él.`,
-  },
-  "out-of-tolerance": {
-    en: ({ criterion, value, limits, uncertainty }) =>
-      `${enLot.CRITERIA[criterion].name} ${enLot.withUncertainty(criterion, value, uncertainty)} is outside ${enLot.limitsText(criterion, limits)}.`,
-    de: ({ criterion: of, value, limits, uncertainty }) =>
-      `${deLot.CRITERIA[of].name} ${deLot.withUncertainty(of, value, uncertainty)} liegt außerhalb der Toleranz (${deLot.limitsText(of, limits)}).`,
-    fr: ({ criterion, value, limits, uncertainty }) =>
-      `${frLot.CRITERIA[criterion].name}\u202f: ${frLot.withUncertainty(criterion, value, uncertainty)}, hors tolérance (${frLot.limitsText(criterion, limits)}).`,
-    es: ({ criterion, value, limits, uncertainty }) =>
-      `${esLot.CRITERIA[criterion].name}: ${esLot.withUncertainty(criterion, value, uncertainty)}, fuera de la tolerancia (${esLot.limitsText(criterion, limits)}).`,
-  },
-  "reads-as-in-another-white": {
-    en: ({ white, other, deltaE00 }) =>
-      `The let-down is written down in ${white.replaceAll("-", " ")} and reads as the standard does in ${other.replaceAll("-", " ")} (\u0394E00 ${en.NUMBERS.decimal(deltaE00, 2)}): the wrong white was weighed. Let it down again before the lot is judged.`,
-    de: ({ white, other, deltaE00 }) =>
-      `Die Aufhellung ist in ${de.within(white)} verzeichnet, die Messung entspricht aber der des Standards in ${de.within(other)} (\u0394E00 ${de.NUMBERS.decimal(deltaE00, 2)}): Es wurde das falsche Weiß gewogen. Noch einmal aufhellen, bevor die Charge beurteilt wird.`,
-    fr: ({ white, other, deltaE00 }) =>
-      `Le dégradé est noté dans ${fr.within(white)} et donne la même mesure que l’étalon dans ${fr.within(other)} (\u0394E00 ${fr.NUMBERS.decimal(deltaE00, 2)})\u202f: on a pesé le mauvais blanc. Refaire le dégradé avant de juger le lot.`,
-    es: ({ white, other, deltaE00 }) =>
-      `El rebaje está anotado en ${es.within(white)} y da lo mismo que el patrón en ${es.within(other)} (\u0394E00 ${es.NUMBERS.decimal(deltaE00, 2)}): se pesó el blanco equivocado. Repetir el rebaje antes de juzgar el lote.`,
-  },
-  "lot-not-read-as-standard": {
-    en: ({ what, lot, standard }) =>
-      `The ${what} was read ${enLot.geometryOf(lot)} and the standard's ${enLot.geometryOf(standard)}: the two can't be held against each other, and the ${what} is not judged.`,
-    de: ({ what, lot, standard }) =>
-      `${deLot.PARTS[what]} wurde ${wordOf(GEOMETRIES, lot, "de")} gemessen, beim Standard ${wordOf(GEOMETRIES, standard, "de")}: Die beiden lassen sich nicht vergleichen, und ${lowerFirst(deLot.PARTS[what])} wird nicht beurteilt.`,
-    fr: ({ what, lot, standard }) =>
-      `Le ${wordOf(FORMS, what, "fr")} a été mesuré en ${wordOf(GEOMETRIES, lot, "fr")}, celui de l’étalon en ${wordOf(GEOMETRIES, standard, "fr")}\u202f: les deux ne se comparent pas, et le ${wordOf(FORMS, what, "fr")} n’est pas jugé.`,
-    es: ({ what, lot, standard }) =>
-      `El ${wordOf(FORMS, what, "es")} se midió en ${wordOf(GEOMETRIES, lot, "es")} y el del patrón en ${wordOf(GEOMETRIES, standard, "es")}: no se pueden comparar, y el ${wordOf(FORMS, what, "es")} no se juzga.`,
-  },
+  "within-tolerance": ({ criterion, value, limits, uncertainty }) => ({
+    en: `${enLot.CRITERIA[criterion].name} ${enLot.withUncertainty(criterion, value, uncertainty)} is within ${enLot.limitsText(criterion, limits)}.`,
+    de: `${deLot.CRITERIA[criterion].name} ${deLot.withUncertainty(criterion, value, uncertainty)} liegt in der Toleranz (${deLot.limitsText(criterion, limits)}).`,
+    fr: `${frLot.CRITERIA[criterion].name}\u202f: ${frLot.withUncertainty(criterion, value, uncertainty)}, dans la tolérance (${frLot.limitsText(criterion, limits)}).`,
+    es: `${esLot.CRITERIA[criterion].name}: ${esLot.withUncertainty(criterion, value, uncertainty)}, dentro de la tolerancia (${esLot.limitsText(criterion, limits)}).`,
+  }),
+  "near-its-tolerance": ({ criterion, value, limits, uncertainty }) => ({
+    en: `${enLot.CRITERIA[criterion].name} ${enLot.withUncertainty(criterion, value, uncertainty)} reaches across a limit (${enLot.limitsText(criterion, limits)}) with its uncertainty.`,
+    de: `${deLot.CRITERIA[criterion].name} ${deLot.withUncertainty(criterion, value, uncertainty)} liegt so nah an der Toleranzgrenze (${deLot.limitsText(criterion, limits)}), dass die Unsicherheit darüber hinausreicht.`,
+    fr: `${frLot.CRITERIA[criterion].name}\u202f: ${frLot.withUncertainty(criterion, value, uncertainty)}, trop près de la limite (${frLot.limitsText(criterion, limits)}) pour en être distingué.`,
+    es: `${esLot.CRITERIA[criterion].name}: ${esLot.withUncertainty(criterion, value, uncertainty)}, demasiado cerca del límite (${esLot.limitsText(criterion, limits)}) para distinguirlo de él.`,
+  }),
+  "out-of-tolerance": ({ criterion, value, limits, uncertainty }) => ({
+    en: `${enLot.CRITERIA[criterion].name} ${enLot.withUncertainty(criterion, value, uncertainty)} is outside ${enLot.limitsText(criterion, limits)}.`,
+    de: `${deLot.CRITERIA[criterion].name} ${deLot.withUncertainty(criterion, value, uncertainty)} liegt außerhalb der Toleranz (${deLot.limitsText(criterion, limits)}).`,
+    fr: `${frLot.CRITERIA[criterion].name}\u202f: ${frLot.withUncertainty(criterion, value, uncertainty)}, hors tolérance (${frLot.limitsText(criterion, limits)}).`,
+    es: `${esLot.CRITERIA[criterion].name}: ${esLot.withUncertainty(criterion, value, uncertainty)}, fuera de la tolerancia (${esLot.limitsText(criterion, limits)}).`,
+  }),
+  "reads-as-in-another-white": ({ white, other, deltaE00 }) => ({
+    en: `The let-down is written down in ${white.replaceAll("-", " ")} and reads as the standard does in ${other.replaceAll("-", " ")} (\u0394E00 ${en.NUMBERS.decimal(deltaE00, 2)}): the wrong white was weighed. Let it down again before the lot is judged.`,
+    de: `Die Aufhellung ist in ${de.within(white)} verzeichnet, die Messung entspricht aber der des Standards in ${de.within(other)} (\u0394E00 ${de.NUMBERS.decimal(deltaE00, 2)}): Es wurde das falsche Weiß gewogen. Noch einmal aufhellen, bevor die Charge beurteilt wird.`,
+    fr: `Le dégradé est noté dans ${fr.within(white)} et donne la même mesure que l’étalon dans ${fr.within(other)} (\u0394E00 ${fr.NUMBERS.decimal(deltaE00, 2)})\u202f: on a pesé le mauvais blanc. Refaire le dégradé avant de juger le lot.`,
+    es: `El rebaje está anotado en ${es.within(white)} y da lo mismo que el patrón en ${es.within(other)} (\u0394E00 ${es.NUMBERS.decimal(deltaE00, 2)}): se pesó el blanco equivocado. Repetir el rebaje antes de juzgar el lote.`,
+  }),
+  "lot-not-read-as-standard": ({ what, lot, standard }) => ({
+    en: `The ${what} was read ${enLot.geometryOf(lot)} and the standard's ${enLot.geometryOf(standard)}: the two can't be held against each other, and the ${what} is not judged.`,
+    de: `${deLot.PARTS[what]} wurde ${wordOf(GEOMETRIES, lot, "de")} gemessen, beim Standard ${wordOf(GEOMETRIES, standard, "de")}: Die beiden lassen sich nicht vergleichen, und ${lowerFirst(deLot.PARTS[what])} wird nicht beurteilt.`,
+    fr: `Le ${wordOf(FORMS, what, "fr")} a été mesuré en ${wordOf(GEOMETRIES, lot, "fr")}, celui de l’étalon en ${wordOf(GEOMETRIES, standard, "fr")}\u202f: les deux ne se comparent pas, et le ${wordOf(FORMS, what, "fr")} n’est pas jugé.`,
+    es: `El ${wordOf(FORMS, what, "es")} se midió en ${wordOf(GEOMETRIES, lot, "es")} y el del patrón en ${wordOf(GEOMETRIES, standard, "es")}: no se pueden comparar, y el ${wordOf(FORMS, what, "es")} no se juzga.`,
+  }),
   "standard-has-no-masstone": {
-    en: () =>
-      "No spectrum of the standard's masstone is recorded, so that the masstone is not judged.",
-    de: () =>
-      "Vom Vollton des Standards ist kein Spektrum aufgezeichnet; der Vollton wird daher nicht beurteilt.",
-    fr: () =>
-      "Aucun spectre du ton plein de l’étalon n’est consigné, et le ton plein n’est donc pas jugé.",
-    es: () =>
-      "No hay registrado ningún espectro del tono pleno del patrón, así que el tono pleno no se juzga.",
+    en: "No spectrum of the standard's masstone is recorded, so that the masstone is not judged.",
+    de: "Vom Vollton des Standards ist kein Spektrum aufgezeichnet; der Vollton wird daher nicht beurteilt.",
+    fr: "Aucun spectre du ton plein de l’étalon n’est consigné, et le ton plein n’est donc pas jugé.",
+    es: "No hay registrado ningún espectro del tono pleno del patrón, así que el tono pleno no se juzga.",
   },
-  "strength-not-judged": {
-    en: ({ since, pigments }) =>
-      `Strength is not judged: of a pigment that ${enLot.WITHOUT_STRENGTH[since]} (${en.listed(pigments)}) no reading tells how much is absorbed and how much scattered. The differences of colour are judged, as read.`,
-    de: ({ since, pigments }) =>
-      `Die Farbstärke wird nicht beurteilt: Bei einem Pigment, das ${deLot.WITHOUT_STRENGTH[since]} (${de.listed(pigments)}), sagt keine Messung, wie viel absorbiert und wie viel gestreut wird. Die Farbabstände werden beurteilt, wie gemessen.`,
-    fr: ({ since, pigments }) =>
-      `La force n’est pas jugée\u202f: d’un pigment qui ${frLot.WITHOUT_STRENGTH[since]} (${fr.listed(pigments)}), aucune mesure ne dit combien est absorbé et combien est diffusé. Les écarts de couleur sont jugés, tels que mesurés.`,
-    es: ({ since, pigments }) =>
-      `La fuerza no se juzga: de un pigmento que ${esLot.WITHOUT_STRENGTH[since]} (${es.listed(pigments)}), ninguna medición dice cuánto se absorbe y cuánto se dispersa. Las diferencias de color se juzgan, tal como se midieron.`,
-  },
-  "lot-not-read": {
-    en: ({ what }) => enLot.NOT_READ[what],
-    de: ({ what }) => deLot.NOT_READ[what],
-    fr: ({ what }) => frLot.NOT_READ[what],
-    es: ({ what }) => esLot.NOT_READ[what],
-  },
-  "lot-has-no-let-down-of-standard": {
-    en: ({ white, ratio }) =>
-      `The standard has no let-down of ${ratio} in ${white.replaceAll("-", " ")}, so that strength is not judged.`,
-    de: ({ white, ratio }) =>
-      `Der Standard hat keine Aufhellung ${ratio} in ${de.within(white)}; die Farbstärke wird daher nicht beurteilt.`,
-    fr: ({ white, ratio }) =>
-      `L’étalon n’a pas de dégradé ${ratio} dans ${fr.within(white)}, et la force n’est donc pas jugée.`,
-    es: ({ white, ratio }) =>
-      `El patrón no tiene rebaje ${ratio} en ${es.within(white)}, así que la fuerza no se juzga.`,
-  },
-  "read-under-another-calibration": {
-    en: ({ lot, standard }) =>
-      `The lot was read under the calibration of ${lot} and the standard under that of ${standard}: what the instrument's calibrations err by is in the uncertainty. Read the retained standard again beside the lot to be surer.`,
-    de: ({ lot, standard }) =>
-      `Die Charge wurde unter der Kalibrierung ${lot} gemessen, der Standard unter ${standard}: Was die Kalibrierungen des Geräts voneinander abweichen, ist in der Unsicherheit enthalten. Mehr Gewissheit gibt es, wenn das Rückstellmuster des Standards neben der Charge noch einmal gemessen wird.`,
-    fr: ({ lot, standard }) =>
-      `Le lot a été mesuré sous l’étalonnage de ${lot} et l’étalon sous celui de ${standard}\u202f: l’erreur des étalonnages de l’instrument est comptée dans l’incertitude. Mesurer de nouveau l’étalon conservé à côté du lot pour plus de certitude.`,
-    es: ({ lot, standard }) =>
-      `El lote se midió con la calibración de ${lot} y el patrón con la de ${standard}: el error de las calibraciones del instrumento está en la incertidumbre. Medir otra vez el patrón conservado junto al lote para más certeza.`,
-  },
-  "lot-beyond-limits": {
-    en: ({ of, value }) =>
-      `One lot, at ${enLot.figureOf(of, value)} (${enLot.CHARTED[of]}), lies beyond the limits that all lots set.`,
-    de: ({ of, value }) =>
-      `Eine Charge, bei ${deLot.figureOf(of, value)} (${deLot.CHARTED[of]}), liegt außerhalb der Grenzen, die sich aus allen Chargen ergeben.`,
-    fr: ({ of, value }) =>
-      `Un lot, à ${frLot.figureOf(of, value)} (${frLot.CHARTED[of]}), sort des limites que fixe l’ensemble des lots.`,
-    es: ({ of, value }) =>
-      `Un lote, con ${esLot.figureOf(of, value)} (${esLot.CHARTED[of]}), sale de los límites que fija el conjunto de los lotes.`,
-  },
-  "lots-far-apart": {
-    en: ({ of, range, limit }) =>
-      `Two lots one after another are ${enLot.figureOf(of, range)} apart (${enLot.CHARTED[of]}), and hardly ever more than ${enLot.figureOf(of, limit)}.`,
-    de: ({ of, range, limit }) =>
-      `Zwei Chargen nacheinander liegen ${deLot.figureOf(of, range)} auseinander (${deLot.CHARTED[of]}), sonst fast nie mehr als ${deLot.figureOf(of, limit)}.`,
-    fr: ({ of, range, limit }) =>
-      `Deux lots de suite sont distants de ${frLot.figureOf(of, range)} (${frLot.CHARTED[of]}), alors que l’écart ne dépasse presque jamais ${frLot.figureOf(of, limit)}.`,
-    es: ({ of, range, limit }) =>
-      `Dos lotes seguidos distan ${esLot.figureOf(of, range)} (${esLot.CHARTED[of]}), cuando la diferencia casi nunca pasa de ${esLot.figureOf(of, limit)}.`,
-  },
-  "lots-drifting-up": {
-    en: ({ of, count }) =>
-      `${upperFirst(enLot.CHARTED[of])} has risen over ${count} lots one after another: it drifts.`,
-    de: ({ of, count }) =>
-      `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gestiegen, also ein Trend.`,
-    fr: ({ of, count }) =>
-      `${upperFirst(frLot.CHARTED[of])}\u202f: en hausse sur ${count} lots de suite, ce qui est une dérive.`,
-    es: ({ of, count }) =>
-      `${upperFirst(esLot.CHARTED[of])}: sube desde hace ${count} lotes seguidos; hay una deriva.`,
-  },
-  "lots-drifting-down": {
-    en: ({ of, count }) =>
-      `${upperFirst(enLot.CHARTED[of])} has fallen over ${count} lots one after another: it drifts.`,
-    de: ({ of, count }) =>
-      `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gefallen, also ein Trend.`,
-    fr: ({ of, count }) =>
-      `${upperFirst(frLot.CHARTED[of])}\u202f: en baisse sur ${count} lots de suite, ce qui est une dérive.`,
-    es: ({ of, count }) =>
-      `${upperFirst(esLot.CHARTED[of])}: baja desde hace ${count} lotes seguidos; hay una deriva.`,
-  },
-  "lots-all-above": {
-    en: ({ of, count }) =>
-      `${count} lots one after another lie above the mean (${enLot.CHARTED[of]}).`,
-    de: ({ of, count }) =>
-      `${count} Chargen nacheinander liegen über dem Mittelwert (${deLot.CHARTED[of]}).`,
-    fr: ({ of, count }) =>
-      `${count} lots de suite sont au-dessus de la moyenne (${frLot.CHARTED[of]}).`,
-    es: ({ of, count }) =>
-      `${count} lotes seguidos están por encima de la media (${esLot.CHARTED[of]}).`,
-  },
-  "lots-all-below": {
-    en: ({ of, count }) =>
-      `${count} lots one after another lie below the mean (${enLot.CHARTED[of]}).`,
-    de: ({ of, count }) =>
-      `${count} Chargen nacheinander liegen unter dem Mittelwert (${deLot.CHARTED[of]}).`,
-    fr: ({ of, count }) =>
-      `${count} lots de suite sont au-dessous de la moyenne (${frLot.CHARTED[of]}).`,
-    es: ({ of, count }) =>
-      `${count} lotes seguidos están por debajo de la media (${esLot.CHARTED[of]}).`,
-  },
+  "strength-not-judged": ({ since, pigments }) => ({
+    en: `Strength is not judged: of a pigment that ${enLot.WITHOUT_STRENGTH[since]} (${en.listed(pigments)}) no reading tells how much is absorbed and how much scattered. The differences of colour are judged, as read.`,
+    de: `Die Farbstärke wird nicht beurteilt: Bei einem Pigment, das ${deLot.WITHOUT_STRENGTH[since]} (${de.listed(pigments)}), sagt keine Messung, wie viel absorbiert und wie viel gestreut wird. Die Farbabstände werden beurteilt, wie gemessen.`,
+    fr: `La force n’est pas jugée\u202f: d’un pigment qui ${frLot.WITHOUT_STRENGTH[since]} (${fr.listed(pigments)}), aucune mesure ne dit combien est absorbé et combien est diffusé. Les écarts de couleur sont jugés, tels que mesurés.`,
+    es: `La fuerza no se juzga: de un pigmento que ${esLot.WITHOUT_STRENGTH[since]} (${es.listed(pigments)}), ninguna medición dice cuánto se absorbe y cuánto se dispersa. Las diferencias de color se juzgan, tal como se midieron.`,
+  }),
+  "lot-not-read": ({ what }) => ({
+    en: enLot.NOT_READ[what],
+    de: deLot.NOT_READ[what],
+    fr: frLot.NOT_READ[what],
+    es: esLot.NOT_READ[what],
+  }),
+  "lot-has-no-let-down-of-standard": ({ white, ratio }) => ({
+    en: `The standard has no let-down of ${ratio} in ${white.replaceAll("-", " ")}, so that strength is not judged.`,
+    de: `Der Standard hat keine Aufhellung ${ratio} in ${de.within(white)}; die Farbstärke wird daher nicht beurteilt.`,
+    fr: `L’étalon n’a pas de dégradé ${ratio} dans ${fr.within(white)}, et la force n’est donc pas jugée.`,
+    es: `El patrón no tiene rebaje ${ratio} en ${es.within(white)}, así que la fuerza no se juzga.`,
+  }),
+  "read-under-another-calibration": ({ lot, standard }) => ({
+    en: `The lot was read under the calibration of ${lot} and the standard under that of ${standard}: what the instrument's calibrations err by is in the uncertainty. Read the retained standard again beside the lot to be surer.`,
+    de: `Die Charge wurde unter der Kalibrierung ${lot} gemessen, der Standard unter ${standard}: Was die Kalibrierungen des Geräts voneinander abweichen, ist in der Unsicherheit enthalten. Mehr Gewissheit gibt es, wenn das Rückstellmuster des Standards neben der Charge noch einmal gemessen wird.`,
+    fr: `Le lot a été mesuré sous l’étalonnage de ${lot} et l’étalon sous celui de ${standard}\u202f: l’erreur des étalonnages de l’instrument est comptée dans l’incertitude. Mesurer de nouveau l’étalon conservé à côté du lot pour plus de certitude.`,
+    es: `El lote se midió con la calibración de ${lot} y el patrón con la de ${standard}: el error de las calibraciones del instrumento está en la incertidumbre. Medir otra vez el patrón conservado junto al lote para más certeza.`,
+  }),
+  "lot-beyond-limits": ({ of, value }) => ({
+    en: `One lot, at ${enLot.figureOf(of, value)} (${enLot.CHARTED[of]}), lies beyond the limits that all lots set.`,
+    de: `Eine Charge, bei ${deLot.figureOf(of, value)} (${deLot.CHARTED[of]}), liegt außerhalb der Grenzen, die sich aus allen Chargen ergeben.`,
+    fr: `Un lot, à ${frLot.figureOf(of, value)} (${frLot.CHARTED[of]}), sort des limites que fixe l’ensemble des lots.`,
+    es: `Un lote, con ${esLot.figureOf(of, value)} (${esLot.CHARTED[of]}), sale de los límites que fija el conjunto de los lotes.`,
+  }),
+  "lots-far-apart": ({ of, range, limit }) => ({
+    en: `Two lots one after another are ${enLot.figureOf(of, range)} apart (${enLot.CHARTED[of]}), and hardly ever more than ${enLot.figureOf(of, limit)}.`,
+    de: `Zwei Chargen nacheinander liegen ${deLot.figureOf(of, range)} auseinander (${deLot.CHARTED[of]}), sonst fast nie mehr als ${deLot.figureOf(of, limit)}.`,
+    fr: `Deux lots de suite sont distants de ${frLot.figureOf(of, range)} (${frLot.CHARTED[of]}), alors que l’écart ne dépasse presque jamais ${frLot.figureOf(of, limit)}.`,
+    es: `Dos lotes seguidos distan ${esLot.figureOf(of, range)} (${esLot.CHARTED[of]}), cuando la diferencia casi nunca pasa de ${esLot.figureOf(of, limit)}.`,
+  }),
+  "lots-drifting-up": ({ of, count }) => ({
+    en: `${upperFirst(enLot.CHARTED[of])} has risen over ${count} lots one after another: it drifts.`,
+    de: `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gestiegen, also ein Trend.`,
+    fr: `${upperFirst(frLot.CHARTED[of])}\u202f: en hausse sur ${count} lots de suite, ce qui est une dérive.`,
+    es: `${upperFirst(esLot.CHARTED[of])}: sube desde hace ${count} lotes seguidos; hay una deriva.`,
+  }),
+  "lots-drifting-down": ({ of, count }) => ({
+    en: `${upperFirst(enLot.CHARTED[of])} has fallen over ${count} lots one after another: it drifts.`,
+    de: `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gefallen, also ein Trend.`,
+    fr: `${upperFirst(frLot.CHARTED[of])}\u202f: en baisse sur ${count} lots de suite, ce qui est une dérive.`,
+    es: `${upperFirst(esLot.CHARTED[of])}: baja desde hace ${count} lotes seguidos; hay una deriva.`,
+  }),
+  "lots-all-above": ({ of, count }) => ({
+    en: `${count} lots one after another lie above the mean (${enLot.CHARTED[of]}).`,
+    de: `${count} Chargen nacheinander liegen über dem Mittelwert (${deLot.CHARTED[of]}).`,
+    fr: `${count} lots de suite sont au-dessus de la moyenne (${frLot.CHARTED[of]}).`,
+    es: `${count} lotes seguidos están por encima de la media (${esLot.CHARTED[of]}).`,
+  }),
+  "lots-all-below": ({ of, count }) => ({
+    en: `${count} lots one after another lie below the mean (${enLot.CHARTED[of]}).`,
+    de: `${count} Chargen nacheinander liegen unter dem Mittelwert (${deLot.CHARTED[of]}).`,
+    fr: `${count} lots de suite sont au-dessous de la moyenne (${frLot.CHARTED[of]}).`,
+    es: `${count} lotes seguidos están por debajo de la media (${esLot.CHARTED[of]}).`,
+  }),
 };

@@ -13,85 +13,84 @@ import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** How opaque a film is, and by what that was judged. */
 export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradiction> = {
-  "opacity-unlike-its-pigment": {
-    en: (v) => `Worked out as ${v.class}, and ${v.expected} is to be expected of its pigment.`,
-    de: (v) =>
-      `Errechnet ist „${OPACITIES[v.class].de}“, nach dem Pigment wäre „${OPACITIES[v.expected].de}“ zu erwarten.`,
-    fr: (v) =>
-      `Le calcul donne «\u202f${OPACITIES[v.class].fr}\u202f», et l’on attend de son pigment «\u202f${OPACITIES[v.expected].fr}\u202f».`,
-    es: (v) =>
-      `El cálculo da «${OPACITIES[v.class].es}», y de su pigmento se espera «${OPACITIES[v.expected].es}».`,
-  },
-  "opacity-by-contrast-ratio": {
-    en: ({ class: word, filmUm, contrastRatio, contrastRatioMin, spans, bound }) =>
-      en.sentence(
-        `${bound === "at least" && word !== "opaque" ? `at least ${word}` : word}: a film of ${en.micrometres(filmUm)} has a contrast ratio of ${bound === undefined ? "" : `${bound} `}${en.decimals(contrastRatio, 3)}${en.bracketed(
-          contrastRatioMin > 0 ? `from ${en.decimals(contrastRatioMin, 2)}` : undefined,
-          "by limits of our own",
-          enOpacity.reach(spans),
-        )}`,
-      ),
-    de: ({ class: word, filmUm, contrastRatio, contrastRatioMin, spans, bound }) =>
-      de.sentence(
-        `${bound === "at least" && word !== "opaque" ? "mindestens " : ""}${OPACITIES[word].de}: Ein Film von ${de.micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${BOUNDS[bound].de} `}${de.decimals(contrastRatio, 3)}${de.bracketed(
-          contrastRatioMin > 0 ? `ab ${de.decimals(contrastRatioMin, 2)}` : undefined,
-          "nach eigenen Grenzen",
-          deOpacity.reach(spans),
-        )}`,
-      ),
-    fr: ({ class: word, filmUm, contrastRatio, contrastRatioMin, spans, bound }) =>
-      fr.sentence(
-        `${bound === "at least" && word !== "opaque" ? `au moins ${OPACITIES[word].fr}` : OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} a un rapport de contraste ${bound === undefined ? "de " : `d’${BOUNDS[bound].fr} `}${fr.decimals(contrastRatio, 3)}${fr.bracketed(
-          contrastRatioMin > 0 ? `à partir de ${fr.decimals(contrastRatioMin, 2)}` : undefined,
-          "selon nos propres limites",
-          frOpacity.reach(spans),
-        )}`,
-      ),
-    es: ({ class: word, filmUm, contrastRatio, contrastRatioMin, spans, bound }) =>
-      es.sentence(
-        `${bound === "at least" && word !== "opaque" ? `al menos ${OPACITIES[word].es}` : OPACITIES[word].es}: una película de ${es.micrometres(filmUm)} tiene una relación de contraste de ${bound === undefined ? "" : `${BOUNDS[bound].es} `}${es.decimals(contrastRatio, 3)}${es.bracketed(
-          contrastRatioMin > 0 ? `desde ${es.decimals(contrastRatioMin, 2)}` : undefined,
-          "según límites nuestros",
-          esOpacity.reach(spans),
-        )}`,
-      ),
-  },
-  "opacity-by-scattering": {
-    en: ({ class: word, filmUm, scatteringPower, spans, byScattering, contrastRatio }) =>
+  "opacity-unlike-its-pigment": (v) => ({
+    en: `Worked out as ${v.class}, and ${v.expected} is to be expected of its pigment.`,
+    de: `Errechnet ist „${OPACITIES[v.class].de}“, nach dem Pigment wäre „${OPACITIES[v.expected].de}“ zu erwarten.`,
+    fr: `Le calcul donne «\u202f${OPACITIES[v.class].fr}\u202f», et l’on attend de son pigment «\u202f${OPACITIES[v.expected].fr}\u202f».`,
+    es: `El cálculo da «${OPACITIES[v.class].es}», y de su pigmento se espera «${OPACITIES[v.expected].es}».`,
+  }),
+  "opacity-by-contrast-ratio": ({
+    class: word,
+    filmUm,
+    contrastRatio,
+    contrastRatioMin,
+    spans,
+    bound,
+  }) => ({
+    en: en.sentence(
+      `${bound === "at least" && word !== "opaque" ? `at least ${word}` : word}: a film of ${en.micrometres(filmUm)} has a contrast ratio of ${bound === undefined ? "" : `${bound} `}${en.decimals(contrastRatio, 3)}${en.bracketed(
+        contrastRatioMin > 0 ? `from ${en.decimals(contrastRatioMin, 2)}` : undefined,
+        "by limits of our own",
+        enOpacity.reach(spans),
+      )}`,
+    ),
+    de: de.sentence(
+      `${bound === "at least" && word !== "opaque" ? "mindestens " : ""}${OPACITIES[word].de}: Ein Film von ${de.micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${BOUNDS[bound].de} `}${de.decimals(contrastRatio, 3)}${de.bracketed(
+        contrastRatioMin > 0 ? `ab ${de.decimals(contrastRatioMin, 2)}` : undefined,
+        "nach eigenen Grenzen",
+        deOpacity.reach(spans),
+      )}`,
+    ),
+    fr: fr.sentence(
+      `${bound === "at least" && word !== "opaque" ? `au moins ${OPACITIES[word].fr}` : OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} a un rapport de contraste ${bound === undefined ? "de " : `d’${BOUNDS[bound].fr} `}${fr.decimals(contrastRatio, 3)}${fr.bracketed(
+        contrastRatioMin > 0 ? `à partir de ${fr.decimals(contrastRatioMin, 2)}` : undefined,
+        "selon nos propres limites",
+        frOpacity.reach(spans),
+      )}`,
+    ),
+    es: es.sentence(
+      `${bound === "at least" && word !== "opaque" ? `al menos ${OPACITIES[word].es}` : OPACITIES[word].es}: una película de ${es.micrometres(filmUm)} tiene una relación de contraste de ${bound === undefined ? "" : `${BOUNDS[bound].es} `}${es.decimals(contrastRatio, 3)}${es.bracketed(
+        contrastRatioMin > 0 ? `desde ${es.decimals(contrastRatioMin, 2)}` : undefined,
+        "según límites nuestros",
+        esOpacity.reach(spans),
+      )}`,
+    ),
+  }),
+  "opacity-by-scattering": ({
+    class: word,
+    filmUm,
+    scatteringPower,
+    spans,
+    byScattering,
+    contrastRatio,
+  }) => ({
+    en:
       byScattering !== undefined && contrastRatio !== undefined
         ? `${en.sentence(`${word}: a film of ${en.micrometres(filmUm)} ${word === "opaque" ? "hides its ground" : "lets its ground through"} (contrast ratio ${en.decimals(contrastRatio, 3)}), though it scatters as ${enOpacity.articled(byScattering)} one does, with a power (S\u00b7X, scattering times thickness) of ${en.significant(scatteringPower, 2)}`)} The limits of these words are our own, not a standard’s.`
         : `${en.sentence(`${word}: a film of ${en.micrometres(filmUm)} scatters with a power (S\u00b7X, scattering times thickness) of ${en.significant(scatteringPower, 2)}${en.bracketed(enOpacity.limitOf(word), enOpacity.reach(spans))}`)} A film as dark as this hides a chart by its darkness, so its contrast ratio gives no class. The limits of these words are our own, not a standard’s.`,
-    de: ({ class: word, filmUm, scatteringPower, spans, byScattering, contrastRatio }) =>
+    de:
       byScattering !== undefined && contrastRatio !== undefined
         ? `${de.sentence(`${OPACITIES[word].de}: Ein Film von ${de.micrometres(filmUm)} ${word === "opaque" ? "deckt seinen Grund" : "lässt seinen Grund durchscheinen"} (Kontrastverhältnis ${de.decimals(contrastRatio, 3)}), obwohl er mit einem Streuvermögen (S\u00b7X, Streuung mal Dicke) von ${de.significant(scatteringPower, 2)} so streut, wie es „${OPACITIES[byScattering].de}“ entspricht`)} ${deOpacity.OUR_LIMITS}`
         : `${de.sentence(`${OPACITIES[word].de}: Ein Film von ${de.micrometres(filmUm)} hat ein Streuvermögen (S\u00b7X, Streuung mal Dicke) von ${de.significant(scatteringPower, 2)}${de.bracketed(deOpacity.limitOf(word), deOpacity.reach(spans))}`)} Ein so dunkler Film deckt eine Prüfkarte durch seine Dunkelheit; aus seinem Kontrastverhältnis folgt daher keine Klasse. ${deOpacity.OUR_LIMITS}`,
-    fr: ({ class: word, filmUm, scatteringPower, spans, byScattering, contrastRatio }) =>
+    fr:
       byScattering !== undefined && contrastRatio !== undefined
         ? `${fr.sentence(`${OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} ${word === "opaque" ? "couvre son fond" : "laisse voir son fond"} (rapport de contraste ${fr.decimals(contrastRatio, 3)}), bien qu’il diffuse comme un film ${OPACITIES[byScattering].fr}, avec une puissance (S\u00b7X, diffusion fois épaisseur) de ${fr.significant(scatteringPower, 2)}`)} ${frOpacity.OWN_LIMITS}`
         : `${fr.sentence(`${OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} diffuse avec une puissance (S\u00b7X, diffusion fois épaisseur) de ${fr.significant(scatteringPower, 2)}${fr.bracketed(frOpacity.limitOf(word), frOpacity.reach(spans))}`)} Un film aussi sombre couvre une carte par sa seule noirceur, et son rapport de contraste ne donne aucune classe. ${frOpacity.OWN_LIMITS}`,
-    es: ({ class: word, filmUm, scatteringPower, spans, byScattering, contrastRatio }) =>
+    es:
       byScattering !== undefined && contrastRatio !== undefined
         ? `${es.sentence(`${OPACITIES[word].es}: una película de ${es.micrometres(filmUm)} ${word === "opaque" ? "cubre su fondo" : "deja ver su fondo"} (relación de contraste ${es.decimals(contrastRatio, 3)}), aunque dispersa como una película ${OPACITIES[byScattering].es}, con una potencia (S\u00b7X, dispersión por espesor) de ${es.significant(scatteringPower, 2)}`)} ${esOpacity.OWN_LIMITS}`
         : `${es.sentence(`${OPACITIES[word].es}: una película de ${es.micrometres(filmUm)} dispersa con una potencia (S\u00b7X, dispersión por espesor) de ${es.significant(scatteringPower, 2)}${es.bracketed(esOpacity.limitOf(word), esOpacity.reach(spans))}`)} Una película tan oscura cubre una carta por su sola oscuridad, y su relación de contraste no da ninguna clase. ${esOpacity.OWN_LIMITS}`,
-  },
-  "too-dark-for-contrast-ratio": {
-    en: ({ contrastRatio }) =>
-      `We cannot say how transparent it is: a film as dark as this hides the chart by its darkness (contrast ratio ${en.decimals(contrastRatio, 3)}), and we do not know how much it scatters.`,
-    de: ({ contrastRatio }) =>
-      `Wie lasierend die Farbe ist, lässt sich nicht sagen: Ein so dunkler Film deckt die Prüfkarte durch seine Dunkelheit (Kontrastverhältnis ${de.decimals(contrastRatio, 3)}), und wie stark er streut, wissen wir nicht.`,
-    fr: ({ contrastRatio }) =>
-      `Nous ne pouvons dire à quel point elle est transparente\u202f: un film aussi sombre couvre la carte par sa seule noirceur (rapport de contraste ${fr.decimals(contrastRatio, 3)}), et nous ne savons pas combien il diffuse.`,
-    es: ({ contrastRatio }) =>
-      `No podemos decir hasta qué punto es transparente: una película tan oscura cubre la carta por su sola oscuridad (relación de contraste ${es.decimals(contrastRatio, 3)}), y no sabemos cuánto dispersa.`,
-  },
-  "film-not-comparable": {
-    en: ({ filmUm, wantedUm }) =>
-      `The film read, ${en.micrometres(filmUm)}, is too far from the ${en.micrometres(wantedUm)} that words of opacity are meant for.`,
-    de: ({ filmUm, wantedUm }) =>
-      `Der gemessene Film, ${de.micrometres(filmUm)}, liegt zu weit von den ${de.micrometres(wantedUm)} entfernt, für die die Angaben zum Deckvermögen gelten.`,
-    fr: ({ filmUm, wantedUm }) =>
-      `Le film mesuré, ${fr.micrometres(filmUm)}, est trop loin des ${fr.micrometres(wantedUm)} pour lesquels valent nos mots d’opacité.`,
-    es: ({ filmUm, wantedUm }) =>
-      `La película medida, ${es.micrometres(filmUm)}, está demasiado lejos de los ${es.micrometres(wantedUm)} para los que valen nuestras palabras de opacidad.`,
-  },
+  }),
+  "too-dark-for-contrast-ratio": ({ contrastRatio }) => ({
+    en: `We cannot say how transparent it is: a film as dark as this hides the chart by its darkness (contrast ratio ${en.decimals(contrastRatio, 3)}), and we do not know how much it scatters.`,
+    de: `Wie lasierend die Farbe ist, lässt sich nicht sagen: Ein so dunkler Film deckt die Prüfkarte durch seine Dunkelheit (Kontrastverhältnis ${de.decimals(contrastRatio, 3)}), und wie stark er streut, wissen wir nicht.`,
+    fr: `Nous ne pouvons dire à quel point elle est transparente\u202f: un film aussi sombre couvre la carte par sa seule noirceur (rapport de contraste ${fr.decimals(contrastRatio, 3)}), et nous ne savons pas combien il diffuse.`,
+    es: `No podemos decir hasta qué punto es transparente: una película tan oscura cubre la carta por su sola oscuridad (relación de contraste ${es.decimals(contrastRatio, 3)}), y no sabemos cuánto dispersa.`,
+  }),
+  "film-not-comparable": ({ filmUm, wantedUm }) => ({
+    en: `The film read, ${en.micrometres(filmUm)}, is too far from the ${en.micrometres(wantedUm)} that words of opacity are meant for.`,
+    de: `Der gemessene Film, ${de.micrometres(filmUm)}, liegt zu weit von den ${de.micrometres(wantedUm)} entfernt, für die die Angaben zum Deckvermögen gelten.`,
+    fr: `Le film mesuré, ${fr.micrometres(filmUm)}, est trop loin des ${fr.micrometres(wantedUm)} pour lesquels valent nos mots d’opacité.`,
+    es: `La película medida, ${es.micrometres(filmUm)}, está demasiado lejos de los ${es.micrometres(wantedUm)} para los que valen nuestras palabras de opacidad.`,
+  }),
 };

@@ -14,328 +14,265 @@ import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Cautions of studio and workshop, then the reasons that stand after them, each a sentence of its own. */
 export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
-  "captured-exhaust-first": {
-    en: (v) =>
-      `Weigh and mull ${enStudio.pigments(v)} where an extractor catches the dust, or under a cover; a mask comes on top of that.`,
-    de: (v) =>
-      deStudio.caution(
-        v,
-        "nur dort abwiegen und anreiben, wo eine Absaugung den Staub erfasst, oder unter einer Abdeckung; eine Maske kommt noch dazu",
-      ),
-    fr: (v) =>
-      `Peser et broyer à la molette ${frStudio.pigments(v)} là où une aspiration capte la poussière, ou sous une cloche\u202f; le masque vient en plus.`,
-    es: (v) =>
-      `Pesar y moler con moleta ${esStudio.pigments(v)} donde un extractor capte el polvo, o bajo una campana; la mascarilla viene además de eso.`,
-  },
-  "no-draught-across-powder": {
-    en: (v) => `No draught and no fan across the powder of ${enStudio.pigments(v)}.`,
-    de: (v) => deStudio.caution(v, "keine Zugluft und kein Ventilator über dem Pulver"),
-    fr: (v) => `Ni courant d’air ni ventilateur sur la poudre${frStudio.named(v)}.`,
-    es: (v) => `Ni corrientes de aire ni ventiladores sobre el polvo${esStudio.named(v)}.`,
-  },
-  "respirator-ffp2": {
-    en: (v) =>
-      `For ${enStudio.pigments(v)} wear a fitted mask of FFP2 or N95 at least, as well as the extractor and never in its place.`,
-    de: (v) =>
-      deStudio.caution(
-        v,
-        "eine dicht sitzende Maske tragen, mindestens FFP2 oder N95, zusätzlich zur Absaugung und nie an ihrer Stelle",
-      ),
-    fr: (v) =>
-      `Pour ${frStudio.pigments(v)}, porter un masque ajusté FFP2 ou N95 au moins, en plus de l’aspiration et jamais à sa place.`,
-    es: (v) =>
-      `Con ${esStudio.pigments(v)}, llevar una mascarilla bien ajustada, FFP2 o N95 como mínimo, además del extractor y nunca en su lugar.`,
-  },
-  "respirator-p3": {
-    en: (v) =>
-      `For ${enStudio.pigments(v)} wear a fitted respirator with a P3 or P100 filter, or a mask of FFP3, as well as the extractor and never in its place.`,
-    de: (v) =>
-      deStudio.caution(
-        v,
-        "ein dicht sitzendes Atemschutzgerät mit P3- oder P100-Filter oder eine Maske FFP3 tragen, zusätzlich zur Absaugung und nie an ihrer Stelle",
-      ),
-    fr: (v) =>
-      `Pour ${frStudio.pigments(v)}, porter un appareil respiratoire ajusté à filtre P3 ou P100, ou un masque FFP3, en plus de l’aspiration et jamais à sa place.`,
-    es: (v) =>
-      `Con ${esStudio.pigments(v)}, llevar un equipo respiratorio ajustado con filtro P3 o P100, o una mascarilla FFP3, además del extractor y nunca en su lugar.`,
-  },
-  "no-ignition-source": {
-    en: (v) => `No flame, spark or other source of ignition near ${enStudio.it(v)}.`,
-    de: (v) =>
-      deStudio.caution(v, "keine Flamme, keine Funken und keine andere Zündquelle in der Nähe"),
-    fr: (v) =>
-      `Ni flamme, ni étincelle, ni autre source d’inflammation à proximité ${frStudio.ofIt(v)}.`,
-    es: (v) => `Ninguna llama, chispa ni otra fuente de ignición cerca de ${esStudio.it(v)}.`,
-  },
-  gloves: {
-    en: ({ pigments: of }) =>
-      of === undefined ? "Wear gloves." : `Wear gloves with ${en.namesWithin(of)}.`,
-    de: (v) => deStudio.caution(v, "Handschuhe tragen"),
-    fr: ({ pigments: of }) =>
-      of === undefined ? "Porter des gants." : `Porter des gants avec ${fr.namesWithin(of)}.`,
-    es: ({ pigments: of }) =>
-      of === undefined ? "Llevar guantes." : `Llevar guantes con ${es.namesWithin(of)}.`,
-  },
-  "eye-protection": {
-    en: (v) => `Protect the eyes from ${enStudio.it(v)}.`,
-    de: (v) => deStudio.caution(v, "die Augen schützen"),
-    fr: (v) => `Se protéger les yeux ${frStudio.ofIt(v)}.`,
-    es: (v) => `Protegerse los ojos de ${esStudio.it(v)}.`,
-  },
-  "pregnant-or-nursing-keep-away": {
-    en: (v) =>
-      `Anyone who is or may become pregnant, or is nursing, keeps away from ${enStudio.it(v)}.`,
-    de: (v) => deStudio.caution(v, "Wer schwanger ist oder sein kann oder stillt, hält sich fern"),
-    fr: (v) =>
-      `Quiconque est enceinte, peut le devenir ou allaite se tient à l’écart ${frStudio.ofIt(v)}.`,
-    es: (v) =>
-      `Quien esté o pueda quedar embarazada, o dé el pecho, se mantiene alejada de ${esStudio.it(v)}.`,
-  },
-  "workplace-lead-rules": {
-    en: (v) =>
-      `The workplace rules on lead apply to ${enStudio.it(v)}; local codes and licensed practice come first.`,
-    de: (v) =>
-      `Es gelten die Arbeitsschutzvorschriften für Blei (${deStudio.it(v)}); örtliche Vorschriften und zugelassene Fachleute gehen vor.`,
-    fr: (v) =>
-      `Les règles du travail sur le plomb s’appliquent (${frStudio.it(v)})\u202f; les règlements locaux et les pratiques agréées priment.`,
-    es: (v) =>
-      `Rigen las normas laborales sobre el plomo (${esStudio.it(v)}); los reglamentos locales y las prácticas autorizadas tienen prioridad.`,
-  },
-  "work-clothes-apart": {
-    en: (v) =>
-      `Clothes worn for ${enStudio.pigments(v)} stay in the workshop: change before going home, wash them apart, and neither shake nor blow the dust out.`,
-    de: (v) =>
-      deStudio.caution(
-        v,
-        "Arbeitskleidung bleibt in der Werkstatt: vor dem Heimgehen umziehen, sie getrennt waschen und den Staub weder ausschütteln noch ausblasen",
-      ),
-    fr: (v) =>
-      `Les vêtements portés pour ${frStudio.pigments(v)} restent à l’atelier\u202f: se changer avant de rentrer, les laver à part, et ne pas les secouer ni en chasser la poussière à l’air.`,
-    es: (v) =>
-      `La ropa llevada para ${esStudio.pigments(v)} se queda en el taller: cambiarse antes de ir a casa, lavarla aparte, y no sacudirla ni quitarle el polvo con aire.`,
-  },
-  "children-keep-away": {
-    en: (v) => `Keep children away from ${enStudio.it(v)}.`,
-    de: (v) => deStudio.caution(v, "Kinder fernhalten"),
-    fr: (v) => `Tenir les enfants à l’écart ${frStudio.ofIt(v)}.`,
-    es: (v) => `Mantener a los niños alejados de ${esStudio.it(v)}.`,
-  },
-  "no-food-in-the-room": {
-    en: (v) => `No eating, drinking or smoking in the room with ${enStudio.it(v)}.`,
-    de: (v) => deStudio.caution(v, "im selben Raum nicht essen, trinken oder rauchen"),
-    fr: (v) => `Ne pas manger, boire ni fumer dans la même pièce ${fr.than(frStudio.it(v))}.`,
-    es: (v) => `No comer, beber ni fumar en la misma sala que ${esStudio.it(v)}.`,
-  },
+  "captured-exhaust-first": (v) => ({
+    en: `Weigh and mull ${enStudio.pigments(v)} where an extractor catches the dust, or under a cover; a mask comes on top of that.`,
+    de: deStudio.caution(
+      v,
+      "nur dort abwiegen und anreiben, wo eine Absaugung den Staub erfasst, oder unter einer Abdeckung; eine Maske kommt noch dazu",
+    ),
+    fr: `Peser et broyer à la molette ${frStudio.pigments(v)} là où une aspiration capte la poussière, ou sous une cloche\u202f; le masque vient en plus.`,
+    es: `Pesar y moler con moleta ${esStudio.pigments(v)} donde un extractor capte el polvo, o bajo una campana; la mascarilla viene además de eso.`,
+  }),
+  "no-draught-across-powder": (v) => ({
+    en: `No draught and no fan across the powder of ${enStudio.pigments(v)}.`,
+    de: deStudio.caution(v, "keine Zugluft und kein Ventilator über dem Pulver"),
+    fr: `Ni courant d’air ni ventilateur sur la poudre${frStudio.named(v)}.`,
+    es: `Ni corrientes de aire ni ventiladores sobre el polvo${esStudio.named(v)}.`,
+  }),
+  "respirator-ffp2": (v) => ({
+    en: `For ${enStudio.pigments(v)} wear a fitted mask of FFP2 or N95 at least, as well as the extractor and never in its place.`,
+    de: deStudio.caution(
+      v,
+      "eine dicht sitzende Maske tragen, mindestens FFP2 oder N95, zusätzlich zur Absaugung und nie an ihrer Stelle",
+    ),
+    fr: `Pour ${frStudio.pigments(v)}, porter un masque ajusté FFP2 ou N95 au moins, en plus de l’aspiration et jamais à sa place.`,
+    es: `Con ${esStudio.pigments(v)}, llevar una mascarilla bien ajustada, FFP2 o N95 como mínimo, además del extractor y nunca en su lugar.`,
+  }),
+  "respirator-p3": (v) => ({
+    en: `For ${enStudio.pigments(v)} wear a fitted respirator with a P3 or P100 filter, or a mask of FFP3, as well as the extractor and never in its place.`,
+    de: deStudio.caution(
+      v,
+      "ein dicht sitzendes Atemschutzgerät mit P3- oder P100-Filter oder eine Maske FFP3 tragen, zusätzlich zur Absaugung und nie an ihrer Stelle",
+    ),
+    fr: `Pour ${frStudio.pigments(v)}, porter un appareil respiratoire ajusté à filtre P3 ou P100, ou un masque FFP3, en plus de l’aspiration et jamais à sa place.`,
+    es: `Con ${esStudio.pigments(v)}, llevar un equipo respiratorio ajustado con filtro P3 o P100, o una mascarilla FFP3, además del extractor y nunca en su lugar.`,
+  }),
+  "no-ignition-source": (v) => ({
+    en: `No flame, spark or other source of ignition near ${enStudio.it(v)}.`,
+    de: deStudio.caution(v, "keine Flamme, keine Funken und keine andere Zündquelle in der Nähe"),
+    fr: `Ni flamme, ni étincelle, ni autre source d’inflammation à proximité ${frStudio.ofIt(v)}.`,
+    es: `Ninguna llama, chispa ni otra fuente de ignición cerca de ${esStudio.it(v)}.`,
+  }),
+  gloves: (v) => ({
+    en:
+      v.pigments === undefined ? "Wear gloves." : `Wear gloves with ${en.namesWithin(v.pigments)}.`,
+    de: deStudio.caution(v, "Handschuhe tragen"),
+    fr:
+      v.pigments === undefined
+        ? "Porter des gants."
+        : `Porter des gants avec ${fr.namesWithin(v.pigments)}.`,
+    es:
+      v.pigments === undefined
+        ? "Llevar guantes."
+        : `Llevar guantes con ${es.namesWithin(v.pigments)}.`,
+  }),
+  "eye-protection": (v) => ({
+    en: `Protect the eyes from ${enStudio.it(v)}.`,
+    de: deStudio.caution(v, "die Augen schützen"),
+    fr: `Se protéger les yeux ${frStudio.ofIt(v)}.`,
+    es: `Protegerse los ojos de ${esStudio.it(v)}.`,
+  }),
+  "pregnant-or-nursing-keep-away": (v) => ({
+    en: `Anyone who is or may become pregnant, or is nursing, keeps away from ${enStudio.it(v)}.`,
+    de: deStudio.caution(v, "Wer schwanger ist oder sein kann oder stillt, hält sich fern"),
+    fr: `Quiconque est enceinte, peut le devenir ou allaite se tient à l’écart ${frStudio.ofIt(v)}.`,
+    es: `Quien esté o pueda quedar embarazada, o dé el pecho, se mantiene alejada de ${esStudio.it(v)}.`,
+  }),
+  "workplace-lead-rules": (v) => ({
+    en: `The workplace rules on lead apply to ${enStudio.it(v)}; local codes and licensed practice come first.`,
+    de: `Es gelten die Arbeitsschutzvorschriften für Blei (${deStudio.it(v)}); örtliche Vorschriften und zugelassene Fachleute gehen vor.`,
+    fr: `Les règles du travail sur le plomb s’appliquent (${frStudio.it(v)})\u202f; les règlements locaux et les pratiques agréées priment.`,
+    es: `Rigen las normas laborales sobre el plomo (${esStudio.it(v)}); los reglamentos locales y las prácticas autorizadas tienen prioridad.`,
+  }),
+  "work-clothes-apart": (v) => ({
+    en: `Clothes worn for ${enStudio.pigments(v)} stay in the workshop: change before going home, wash them apart, and neither shake nor blow the dust out.`,
+    de: deStudio.caution(
+      v,
+      "Arbeitskleidung bleibt in der Werkstatt: vor dem Heimgehen umziehen, sie getrennt waschen und den Staub weder ausschütteln noch ausblasen",
+    ),
+    fr: `Les vêtements portés pour ${frStudio.pigments(v)} restent à l’atelier\u202f: se changer avant de rentrer, les laver à part, et ne pas les secouer ni en chasser la poussière à l’air.`,
+    es: `La ropa llevada para ${esStudio.pigments(v)} se queda en el taller: cambiarse antes de ir a casa, lavarla aparte, y no sacudirla ni quitarle el polvo con aire.`,
+  }),
+  "children-keep-away": (v) => ({
+    en: `Keep children away from ${enStudio.it(v)}.`,
+    de: deStudio.caution(v, "Kinder fernhalten"),
+    fr: `Tenir les enfants à l’écart ${frStudio.ofIt(v)}.`,
+    es: `Mantener a los niños alejados de ${esStudio.it(v)}.`,
+  }),
+  "no-food-in-the-room": (v) => ({
+    en: `No eating, drinking or smoking in the room with ${enStudio.it(v)}.`,
+    de: deStudio.caution(v, "im selben Raum nicht essen, trinken oder rauchen"),
+    fr: `Ne pas manger, boire ni fumer dans la même pièce ${fr.than(frStudio.it(v))}.`,
+    es: `No comer, beber ni fumar en la misma sala que ${esStudio.it(v)}.`,
+  }),
   "no-food-no-brush-in-mouth": {
-    en: () => "No food or drink beside the paint, and do not point a brush in the mouth.",
-    de: () =>
-      "Neben der Farbe weder essen noch trinken, und den Pinsel nicht mit dem Mund anspitzen.",
-    fr: () =>
-      "Ni nourriture ni boisson près de la peinture, et ne pas effiler un pinceau avec la bouche.",
-    es: () => "Ni comida ni bebida junto a la pintura, y no afinar el pincel con la boca.",
+    en: "No food or drink beside the paint, and do not point a brush in the mouth.",
+    de: "Neben der Farbe weder essen noch trinken, und den Pinsel nicht mit dem Mund anspitzen.",
+    fr: "Ni nourriture ni boisson près de la peinture, et ne pas effiler un pinceau avec la bouche.",
+    es: "Ni comida ni bebida junto a la pintura, y no afinar el pincel con la boca.",
   },
   "not-on-skin-or-food": {
-    en: () =>
-      "Not for a child's use; not on skin, not on food or what touches food. Put the lid on.",
-    de: () =>
-      "Nicht für den Gebrauch durch Kinder; nicht auf die Haut, nicht auf Lebensmittel oder auf das, was mit Lebensmitteln in Berührung kommt. Deckel schließen.",
-    fr: () =>
-      "Non destiné aux enfants\u202f; ni sur la peau, ni sur la nourriture ou ce qui la touche. Refermer.",
-    es: () => "No es para niños; ni en la piel, ni en la comida o lo que toca la comida. Tapar.",
+    en: "Not for a child's use; not on skin, not on food or what touches food. Put the lid on.",
+    de: "Nicht für den Gebrauch durch Kinder; nicht auf die Haut, nicht auf Lebensmittel oder auf das, was mit Lebensmitteln in Berührung kommt. Deckel schließen.",
+    fr: "Non destiné aux enfants\u202f; ni sur la peau, ni sur la nourriture ou ce qui la touche. Refermer.",
+    es: "No es para niños; ni en la piel, ni en la comida o lo que toca la comida. Tapar.",
   },
   "fresh-air": {
-    en: () => "Air the room while you paint and while the paint dries.",
-    de: () => "Den Raum lüften, während Sie malen und während die Farbe trocknet.",
-    fr: () => "Aérer la pièce pendant qu’on peint et pendant que la peinture sèche.",
-    es: () => "Ventilar la sala mientras se pinta y mientras la pintura seca.",
+    en: "Air the room while you paint and while the paint dries.",
+    de: "Den Raum lüften, während Sie malen und während die Farbe trocknet.",
+    fr: "Aérer la pièce pendant qu’on peint et pendant que la peinture sèche.",
+    es: "Ventilar la sala mientras se pinta y mientras la pintura seca.",
   },
   "no-dry-sanding": {
-    en: () => "Do not sand the film dry: sand it wet and wipe it up.",
-    de: () => "Den Film nicht trocken schleifen: nass schleifen und aufwischen.",
-    fr: () => "Ne pas poncer le film à sec\u202f: le poncer mouillé et l’essuyer.",
-    es: () => "No lijar la película en seco: lijarla mojada y recoger con un paño.",
+    en: "Do not sand the film dry: sand it wet and wipe it up.",
+    de: "Den Film nicht trocken schleifen: nass schleifen und aufwischen.",
+    fr: "Ne pas poncer le film à sec\u202f: le poncer mouillé et l’essuyer.",
+    es: "No lijar la película en seco: lijarla mojada y recoger con un paño.",
   },
   "never-sand-dry": {
-    en: () => "Never sand the film dry.",
-    de: () => "Den Film niemals trocken schleifen.",
-    fr: () => "Ne jamais poncer le film à sec.",
-    es: () => "No lijar nunca la película en seco.",
+    en: "Never sand the film dry.",
+    de: "Den Film niemals trocken schleifen.",
+    fr: "Ne jamais poncer le film à sec.",
+    es: "No lijar nunca la película en seco.",
   },
   "no-spraying-no-heating": {
-    en: () => "Never spray it, and never heat it.",
-    de: () => "Niemals sprühen und niemals erhitzen.",
-    fr: () => "Ne jamais pulvériser, ne jamais chauffer.",
-    es: () => "No pulverizar nunca, y no calentar nunca.",
+    en: "Never spray it, and never heat it.",
+    de: "Niemals sprühen und niemals erhitzen.",
+    fr: "Ne jamais pulvériser, ne jamais chauffer.",
+    es: "No pulverizar nunca, y no calentar nunca.",
   },
   "spray-only-with-captured-exhaust": {
-    en: () =>
-      "Spray it only where an extractor catches the mist, with a fitted respirator as well.",
-    de: () =>
-      "Nur sprühen, wo eine Absaugung den Nebel erfasst, und zusätzlich mit dicht sitzendem Atemschutz.",
-    fr: () =>
-      "Ne pulvériser que là où une aspiration capte le brouillard, et avec un appareil respiratoire ajusté.",
-    es: () =>
-      "Pulverizar solo donde un extractor capte la niebla, y además con un equipo respiratorio ajustado.",
+    en: "Spray it only where an extractor catches the mist, with a fitted respirator as well.",
+    de: "Nur sprühen, wo eine Absaugung den Nebel erfasst, und zusätzlich mit dicht sitzendem Atemschutz.",
+    fr: "Ne pulvériser que là où une aspiration capte le brouillard, et avec un appareil respiratoire ajusté.",
+    es: "Pulverizar solo donde un extractor capte la niebla, y además con un equipo respiratorio ajustado.",
   },
   "no-heating-of-oil": {
-    en: () => "Do not heat the oil or the paint.",
-    de: () => "Weder Öl noch Farbe erhitzen.",
-    fr: () => "Ne pas chauffer l’huile ni la peinture.",
-    es: () => "No calentar el aceite ni la pintura.",
+    en: "Do not heat the oil or the paint.",
+    de: "Weder Öl noch Farbe erhitzen.",
+    fr: "Ne pas chauffer l’huile ni la peinture.",
+    es: "No calentar el aceite ni la pintura.",
   },
   "wet-wipe-no-sweeping": {
-    en: () =>
-      "Wipe up wet: no dry sweeping and no household vacuum, only one with a class H filter.",
-    de: () =>
-      "Nass aufwischen: nicht trocken fegen und keinen Haushaltsstaubsauger verwenden, nur einen mit Filter der Klasse H.",
-    fr: () =>
-      "Nettoyer à l’humide\u202f: ni balayage à sec ni aspirateur ménager, seulement un aspirateur à filtre de classe H.",
-    es: () =>
-      "Limpiar en húmedo: ni barrer en seco ni aspirador doméstico, solo uno con filtro de clase H.",
+    en: "Wipe up wet: no dry sweeping and no household vacuum, only one with a class H filter.",
+    de: "Nass aufwischen: nicht trocken fegen und keinen Haushaltsstaubsauger verwenden, nur einen mit Filter der Klasse H.",
+    fr: "Nettoyer à l’humide\u202f: ni balayage à sec ni aspirateur ménager, seulement un aspirateur à filtre de classe H.",
+    es: "Limpiar en húmedo: ni barrer en seco ni aspirador doméstico, solo uno con filtro de clase H.",
   },
   "wash-hands": {
-    en: () => "Wash hands after work and before eating.",
-    de: () => "Nach der Arbeit und vor dem Essen Hände waschen.",
-    fr: () => "Se laver les mains après le travail et avant de manger.",
-    es: () => "Lavarse las manos después del trabajo y antes de comer.",
+    en: "Wash hands after work and before eating.",
+    de: "Nach der Arbeit und vor dem Essen Hände waschen.",
+    fr: "Se laver les mains après le travail et avant de manger.",
+    es: "Lavarse las manos después del trabajo y antes de comer.",
   },
   "oily-rags": {
-    en: () =>
-      "Rags, paper and filters soaked in drying oil can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can that is emptied daily; never in a bin or a heap.",
-    de: () =>
-      "Mit trocknendem Öl getränkte Lappen, Papiere und Filter können sich selbst entzünden: einzeln im Freien ausbreiten, bis sie hart trocken sind, oder in Wasser in einer geschlossenen Metalldose aufbewahren, die täglich geleert wird; niemals in den Abfalleimer oder auf einen Haufen.",
-    fr: () =>
-      "Les chiffons, papiers et filtres imbibés d’huile siccative peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors jusqu’à ce qu’ils durcissent, ou les tremper dans l’eau dans un bidon métallique fermé, vidé chaque jour\u202f; jamais à la poubelle ni en tas.",
-    es: () =>
-      "Los trapos, papeles y filtros empapados de aceite secante pueden prenderse solos: extenderlos uno a uno al aire libre hasta que endurezcan, o remojarlos en agua en una lata cerrada que se vacía a diario; nunca en la basura ni en un montón.",
+    en: "Rags, paper and filters soaked in drying oil can catch fire by themselves: spread them singly outdoors to dry hard, or soak them in water in a closed metal can that is emptied daily; never in a bin or a heap.",
+    de: "Mit trocknendem Öl getränkte Lappen, Papiere und Filter können sich selbst entzünden: einzeln im Freien ausbreiten, bis sie hart trocken sind, oder in Wasser in einer geschlossenen Metalldose aufbewahren, die täglich geleert wird; niemals in den Abfalleimer oder auf einen Haufen.",
+    fr: "Les chiffons, papiers et filtres imbibés d’huile siccative peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors jusqu’à ce qu’ils durcissent, ou les tremper dans l’eau dans un bidon métallique fermé, vidé chaque jour\u202f; jamais à la poubelle ni en tas.",
+    es: "Los trapos, papeles y filtros empapados de aceite secante pueden prenderse solos: extenderlos uno a uno al aire libre hasta que endurezcan, o remojarlos en agua en una lata cerrada que se vacía a diario; nunca en la basura ni en un montón.",
   },
   "not-down-the-drain": {
-    en: () => "Neither paint nor oil nor rinsings go down the drain.",
-    de: () => "Weder Farbe noch Öl noch Spülwasser gehören in den Ausguss.",
-    fr: () => "Ni peinture, ni huile, ni eaux de rinçage à l’égout.",
-    es: () => "Ni pintura, ni aceite, ni aguas de enjuague por el desagüe.",
+    en: "Neither paint nor oil nor rinsings go down the drain.",
+    de: "Weder Farbe noch Öl noch Spülwasser gehören in den Ausguss.",
+    fr: "Ni peinture, ni huile, ni eaux de rinçage à l’égout.",
+    es: "Ni pintura, ni aceite, ni aguas de enjuague por el desagüe.",
   },
   "hazardous-waste": {
-    en: () => "Leftovers are hazardous waste: hand them in by local rules.",
-    de: () => "Reste sind gefährlicher Abfall: nach den örtlichen Vorschriften abgeben.",
-    fr: () => "Les restes sont des déchets dangereux\u202f: les remettre selon les règles locales.",
-    es: () => "Los restos son residuos peligrosos: entregarlos según las normas locales.",
+    en: "Leftovers are hazardous waste: hand them in by local rules.",
+    de: "Reste sind gefährlicher Abfall: nach den örtlichen Vorschriften abgeben.",
+    fr: "Les restes sont des déchets dangereux\u202f: les remettre selon les règles locales.",
+    es: "Los restos son residuos peligrosos: entregarlos según las normas locales.",
   },
 
-  dustiness: {
-    en: ({
-      class: of,
-      bulkDensityLooseGPerMl: loose,
-      bulkDensityTappedGPerMl: tapped,
-      particleSizeUm,
-    }) =>
-      `${enStudio.DUSTINESS[of]}${en.bracketed(enStudio.bulk(loose, "as poured"), enStudio.bulk(tapped, "tapped"), enStudio.grain(particleSizeUm))}.`,
-    de: ({
-      class: of,
-      bulkDensityLooseGPerMl: loose,
-      bulkDensityTappedGPerMl: tapped,
-      particleSizeUm,
-    }) =>
-      `${deStudio.DUSTINESS[of]}${de.bracketed(deStudio.bulk(loose, "lose"), deStudio.bulk(tapped, "gestampft"), deStudio.grain(particleSizeUm))}.`,
-    fr: ({
-      class: of,
-      bulkDensityLooseGPerMl: loose,
-      bulkDensityTappedGPerMl: tapped,
-      particleSizeUm,
-    }) =>
-      `${frStudio.DUSTINESS[of]}${fr.bracketed(frStudio.bulk(loose, "sans tassement"), frStudio.bulk(tapped, "après tassement"), frStudio.grain(particleSizeUm))}.`,
-    es: ({
-      class: of,
-      bulkDensityLooseGPerMl: loose,
-      bulkDensityTappedGPerMl: tapped,
-      particleSizeUm,
-    }) =>
-      `${esStudio.DUSTINESS[of]}${es.bracketed(esStudio.bulk(loose, "sin compactar"), esStudio.bulk(tapped, "compactado"), esStudio.grain(particleSizeUm))}.`,
-  },
+  dustiness: ({
+    class: of,
+    bulkDensityLooseGPerMl: loose,
+    bulkDensityTappedGPerMl: tapped,
+    particleSizeUm,
+  }) => ({
+    en: `${enStudio.DUSTINESS[of]}${en.bracketed(enStudio.bulk(loose, "as poured"), enStudio.bulk(tapped, "tapped"), enStudio.grain(particleSizeUm))}.`,
+    de: `${deStudio.DUSTINESS[of]}${de.bracketed(deStudio.bulk(loose, "lose"), deStudio.bulk(tapped, "gestampft"), deStudio.grain(particleSizeUm))}.`,
+    fr: `${frStudio.DUSTINESS[of]}${fr.bracketed(frStudio.bulk(loose, "sans tassement"), frStudio.bulk(tapped, "après tassement"), frStudio.grain(particleSizeUm))}.`,
+    es: `${esStudio.DUSTINESS[of]}${es.bracketed(esStudio.bulk(loose, "sin compactar"), esStudio.bulk(tapped, "compactado"), esStudio.grain(particleSizeUm))}.`,
+  }),
   "nuisance-dust": {
-    en: () => "Any fine dust is bad for the lungs.",
-    de: () => "Jeder Feinstaub schadet der Lunge.",
-    fr: () => "Toute poussière fine est mauvaise pour les poumons.",
-    es: () => "Todo polvo fino es malo para los pulmones.",
+    en: "Any fine dust is bad for the lungs.",
+    de: "Jeder Feinstaub schadet der Lunge.",
+    fr: "Toute poussière fine est mauvaise pour les poumons.",
+    es: "Todo polvo fino es malo para los pulmones.",
   },
-  "dust-can-burn": {
-    en: ({ nature }) => enStudio.NATURES[nature],
-    de: ({ nature }) => deStudio.NATURES[nature],
-    fr: ({ nature }) => frStudio.NATURES[nature],
-    es: ({ nature }) => esStudio.NATURES[nature],
-  },
+  "dust-can-burn": ({ nature }) => ({
+    en: enStudio.NATURES[nature],
+    de: deStudio.NATURES[nature],
+    fr: frStudio.NATURES[nature],
+    es: esStudio.NATURES[nature],
+  }),
   "dust-goes-up-again": {
-    en: () => "Sweeping puts the dust back into the air.",
-    de: () => "Fegen bringt den Staub wieder in die Luft.",
-    fr: () => "Balayer remet la poussière dans l’air.",
-    es: () => "Barrer devuelve el polvo al aire.",
+    en: "Sweeping puts the dust back into the air.",
+    de: "Fegen bringt den Staub wieder in die Luft.",
+    fr: "Balayer remet la poussière dans l’air.",
+    es: "Barrer devuelve el polvo al aire.",
   },
   "film-turns-to-dust": {
-    en: () => "Sanding turns the film to dust.",
-    de: () => "Beim Schleifen wird der Film zu Staub.",
-    fr: () => "Le ponçage réduit le film en poussière.",
-    es: () => "Lijar convierte la película en polvo.",
+    en: "Sanding turns the film to dust.",
+    de: "Beim Schleifen wird der Film zu Staub.",
+    fr: "Le ponçage réduit le film en poussière.",
+    es: "Lijar convierte la película en polvo.",
   },
   "droplets-are-breathed-in": {
-    en: () => "Spray is breathed in.",
-    de: () => "Sprühnebel wird eingeatmet.",
-    fr: () => "Le brouillard de pulvérisation est inhalé.",
-    es: () => "La niebla de pulverizar se inhala.",
+    en: "Spray is breathed in.",
+    de: "Sprühnebel wird eingeatmet.",
+    fr: "Le brouillard de pulvérisation est inhalé.",
+    es: "La niebla de pulverizar se inhala.",
   },
-  "holds-metal": {
-    en: ({ metals }) => `It holds ${en.listed(metals.map(enStudio.metalWord))}.`,
-    de: ({ metals }) => `Enthält ${de.listed(metals.map(deStudio.metalWord))}.`,
-    fr: ({ metals }) => `Contient\u202f: ${fr.listed(metals.map(frStudio.metalWord))}.`,
-    es: ({ metals }) => `Contiene ${es.listed(metals.map(esStudio.metalWord))}.`,
-  },
-  "states-hazard": {
-    en: ({ statements }) => `It ${enStudio.effects(statements)}.`,
-    de: ({ statements }) => `${upperFirst(deStudio.effects(statements))}.`,
-    fr: ({ statements }) => `${frStudio.sentence(frStudio.effects(statements))}.`,
-    es: ({ statements }) => `${esStudio.sentence(esStudio.effects(statements))}.`,
-  },
-  "hazard-data-missing": {
-    en: ({ ingredients }) =>
-      `No hazard data recorded for ${en.namesWithin(ingredients)}; treat as hazardous.`,
-    de: ({ ingredients }) =>
-      `Keine Gefahrendaten aufgezeichnet für ${de.namesWithin(ingredients)}; als gefährlich behandeln.`,
-    fr: ({ ingredients }) =>
-      `Aucune donnée de danger consignée pour ${fr.namesWithin(ingredients)}\u202f; à traiter comme dangereux.`,
-    es: ({ ingredients }) =>
-      `No hay datos de peligro registrados para ${es.namesWithin(ingredients)}; tratar como peligroso.`,
-  },
-  "holds-sensitiser": {
-    en: ({ names }) => `It holds ${en.namesWithin(names)}, to which skin can become allergic.`,
-    de: ({ names }) =>
-      `Enthält ${de.namesWithin(names)}; das kann allergische Hautreaktionen auslösen.`,
-    fr: ({ names }) =>
-      `Contient ${fr.namesWithin(names)}, qui peut causer une allergie de la peau.`,
-    es: ({ names }) => `Contiene ${es.namesWithin(names)}, que puede causar alergia en la piel.`,
-  },
-  "may-hold-quartz": {
-    en: ({ what }) =>
+  "holds-metal": ({ metals }) => ({
+    en: `It holds ${en.listed(metals.map(enStudio.metalWord))}.`,
+    de: `Enthält ${de.listed(metals.map(deStudio.metalWord))}.`,
+    fr: `Contient\u202f: ${fr.listed(metals.map(frStudio.metalWord))}.`,
+    es: `Contiene ${es.listed(metals.map(esStudio.metalWord))}.`,
+  }),
+  "states-hazard": ({ statements }) => ({
+    en: `It ${enStudio.effects(statements)}.`,
+    de: `${upperFirst(deStudio.effects(statements))}.`,
+    fr: `${frStudio.sentence(frStudio.effects(statements))}.`,
+    es: `${esStudio.sentence(esStudio.effects(statements))}.`,
+  }),
+  "hazard-data-missing": ({ ingredients }) => ({
+    en: `No hazard data recorded for ${en.namesWithin(ingredients)}; treat as hazardous.`,
+    de: `Keine Gefahrendaten aufgezeichnet für ${de.namesWithin(ingredients)}; als gefährlich behandeln.`,
+    fr: `Aucune donnée de danger consignée pour ${fr.namesWithin(ingredients)}\u202f; à traiter comme dangereux.`,
+    es: `No hay datos de peligro registrados para ${es.namesWithin(ingredients)}; tratar como peligroso.`,
+  }),
+  "holds-sensitiser": ({ names }) => ({
+    en: `It holds ${en.namesWithin(names)}, to which skin can become allergic.`,
+    de: `Enthält ${de.namesWithin(names)}; das kann allergische Hautreaktionen auslösen.`,
+    fr: `Contient ${fr.namesWithin(names)}, qui peut causer une allergie de la peau.`,
+    es: `Contiene ${es.namesWithin(names)}, que puede causar alergia en la piel.`,
+  }),
+  "may-hold-quartz": ({ what }) => ({
+    en:
       what === STATED_QUARTZ
         ? "By its supplier's paper it holds respirable quartz, which scars the lungs and can cause cancer."
         : `It is ${enStudio.withArticle(what)}. Its dust may hold respirable quartz, which scars the lungs and can cause cancer, unless its supplier's paper says that there is none.`,
-    de: ({ what }) =>
+    de:
       what === STATED_QUARTZ
         ? "Nach den Unterlagen des Lieferanten enthält das Pigment alveolengängigen Quarzstaub, der die Lunge vernarbt und Krebs erzeugen kann."
         : `Das ist ${wordOf(QUARTZ, what, "de")}. Wenn die Unterlagen des Lieferanten nicht ausdrücklich sagen, dass keiner darin ist, kann der Staub alveolengängigen Quarz enthalten, der die Lunge vernarbt und Krebs erzeugen kann.`,
-    fr: ({ what }) =>
+    fr:
       what === STATED_QUARTZ
         ? "Selon le document de son fournisseur, il contient du quartz alvéolaire, qui lèse les poumons et peut causer un cancer."
         : `C’est ${wordOf(QUARTZ, what, "fr")}. Sa poussière peut contenir du quartz alvéolaire, qui lèse les poumons et peut causer un cancer, à moins qu’un document du fournisseur ne dise qu’il n’y en a pas.`,
-    es: ({ what }) =>
+    es:
       what === STATED_QUARTZ
         ? "Según el documento de su proveedor, contiene cuarzo respirable, que daña los pulmones y puede causar cáncer."
         : `Es ${wordOf(QUARTZ, what, "es")}. Su polvo puede contener cuarzo respirable, que daña los pulmones y puede causar cáncer, salvo que un documento del proveedor diga que no lo hay.`,
-  },
-  "quartz-in-the-paint": {
-    en: ({ pigments: of, known }) =>
+  }),
+  "quartz-in-the-paint": ({ pigments: of, known }) => ({
+    en:
       known === "stated"
         ? `There is respirable quartz in ${en.namesWithin(of)}: breathed in, it scars the lungs and can cause cancer.`
         : `There may be respirable quartz in ${en.namesWithin(of)}: breathed in, it scars the lungs and can cause cancer.`,
-    de: ({ pigments: of, known }) =>
+    de:
       known === "stated"
         ? de.sentence(
             `${de.namesWithin(of)} ${of.length > 1 ? "enthalten" : "enthält"} alveolengängigen Quarz: Eingeatmet vernarbt er die Lunge und kann Krebs erzeugen`,
@@ -343,51 +280,43 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
         : de.sentence(
             `${de.namesWithin(of)} ${of.length > 1 ? "können" : "kann"} alveolengängigen Quarz enthalten: Eingeatmet vernarbt er die Lunge und kann Krebs erzeugen`,
           ),
-    fr: ({ pigments: of, known }) =>
+    fr:
       known === "stated"
         ? `Il y a du quartz alvéolaire dans ${fr.namesWithin(of)}\u202f: inhalé, il lèse les poumons et peut causer un cancer.`
         : `Il peut y avoir du quartz alvéolaire dans ${fr.namesWithin(of)}\u202f: inhalé, il lèse les poumons et peut causer un cancer.`,
-    es: ({ pigments: of, known }) =>
+    es:
       known === "stated"
         ? `Hay cuarzo respirable en ${es.namesWithin(of)}: inhalado, daña los pulmones y puede causar cáncer.`
         : `Puede haber cuarzo respirable en ${es.namesWithin(of)}: inhalado, daña los pulmones y puede causar cáncer.`,
-  },
-  "hazard-of-its-dust": {
-    en: ({ pigments: of, statements }) =>
-      `The dust of ${en.namesWithin(of)} ${enStudio.effects(statements)}.`,
-    de: ({ pigments: of, statements }) =>
-      de.sentence(`${de.namesWithin(of)}: Der Staub ${deStudio.effects(statements)}`),
-    fr: ({ pigments: named, statements }) =>
-      `La poussière ${fr.of(fr.namesWithin(named))} ${frStudio.effects(statements)}.`,
-    es: ({ pigments: of, statements }) =>
-      `El polvo de ${es.namesWithin(of)} ${esStudio.effects(statements)}.`,
-  },
-  "bench-test-with-care": {
-    en: ({ uses }) =>
-      `${uses.map((use) => enStudio.BENCH_CARE[use]).join(" ")} A pinch is enough; eye protection, and nothing near that burns or is eaten.`,
-    de: ({ uses }) =>
-      `${uses.map((use) => deStudio.BENCH_CARE[use]).join(" ")} Eine Prise genügt; Augenschutz, und nichts in der Nähe, was brennt oder gegessen wird.`,
-    fr: ({ uses }) =>
-      `${uses.map((use) => frStudio.BENCH_CARE[use]).join(" ")} Une pincée suffit\u202f; yeux protégés, et rien à proximité qui brûle ou qui se mange.`,
-    es: ({ uses }) =>
-      `${uses.map((use) => esStudio.BENCH_CARE[use]).join(" ")} Basta una pizca; ojos protegidos, y nada cerca que arda o se coma.`,
-  },
+  }),
+  "hazard-of-its-dust": ({ pigments, statements }) => ({
+    en: `The dust of ${en.namesWithin(pigments)} ${enStudio.effects(statements)}.`,
+    de: de.sentence(`${de.namesWithin(pigments)}: Der Staub ${deStudio.effects(statements)}`),
+    fr: `La poussière ${fr.of(fr.namesWithin(pigments))} ${frStudio.effects(statements)}.`,
+    es: `El polvo de ${es.namesWithin(pigments)} ${esStudio.effects(statements)}.`,
+  }),
+  "bench-test-with-care": ({ uses }) => ({
+    en: `${uses.map((use) => enStudio.BENCH_CARE[use]).join(" ")} A pinch is enough; eye protection, and nothing near that burns or is eaten.`,
+    de: `${uses.map((use) => deStudio.BENCH_CARE[use]).join(" ")} Eine Prise genügt; Augenschutz, und nichts in der Nähe, was brennt oder gegessen wird.`,
+    fr: `${uses.map((use) => frStudio.BENCH_CARE[use]).join(" ")} Une pincée suffit\u202f; yeux protégés, et rien à proximité qui brûle ou qui se mange.`,
+    es: `${uses.map((use) => esStudio.BENCH_CARE[use]).join(" ")} Basta una pizca; ojos protegidos, y nada cerca que arda o se coma.`,
+  }),
   "paint-is-no-food": {
-    en: () => "Do not swallow paint.",
-    de: () => "Farbe nicht verschlucken.",
-    fr: () => "Ne pas avaler la peinture.",
-    es: () => "No tragar pintura.",
+    en: "Do not swallow paint.",
+    de: "Farbe nicht verschlucken.",
+    fr: "Ne pas avaler la peinture.",
+    es: "No tragar pintura.",
   },
   "drying-oil": {
-    en: () => "A drying oil takes up oxygen and grows warm by itself.",
-    de: () => "Ein trocknendes Öl nimmt Sauerstoff auf und erwärmt sich von selbst.",
-    fr: () => "Une huile siccative fixe l’oxygène et s’échauffe d’elle-même.",
-    es: () => "Un aceite secante toma oxígeno y se calienta por sí solo.",
+    en: "A drying oil takes up oxygen and grows warm by itself.",
+    de: "Ein trocknendes Öl nimmt Sauerstoff auf und erwärmt sich von selbst.",
+    fr: "Une huile siccative fixe l’oxygène et s’échauffe d’elle-même.",
+    es: "Un aceite secante toma oxígeno y se calienta por sí solo.",
   },
   "paint-and-oil-foul-water": {
-    en: () => "Paint and oil foul water.",
-    de: () => "Farbe und Öl verschmutzen das Wasser.",
-    fr: () => "La peinture et l’huile polluent l’eau.",
-    es: () => "La pintura y el aceite contaminan el agua.",
+    en: "Paint and oil foul water.",
+    de: "Farbe und Öl verschmutzen das Wasser.",
+    fr: "La peinture et l’huile polluent l’eau.",
+    es: "La pintura y el aceite contaminan el agua.",
   },
 };

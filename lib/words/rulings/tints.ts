@@ -18,62 +18,59 @@ type TintRulings = RulingsInEach<JudgedTintStatement>;
 /** What a colour does in a white, without saying which. */
 const PHRASES: TintRulings = {
   "stays-near-neutral": {
-    en: () => "stays near neutral",
-    de: () => "bleibt nahezu neutral",
-    fr: () => "reste près du neutre",
-    es: () => "se queda cerca del neutro",
+    en: "stays near neutral",
+    de: "bleibt nahezu neutral",
+    fr: "reste près du neutre",
+    es: "se queda cerca del neutro",
   },
-  leans: {
-    en: (v) => `leans ${v.hue}`,
-    de: (v) => `neigt zu ${TOWARD[v.hue].de}`,
-    fr: (v) => `tire ${TOWARD[v.hue].fr}`,
-    es: (v) => `tira ${TOWARD[v.hue].es}`,
-  },
-  "turns-clearly": {
-    en: (v) => `turns clearly ${v.hue}`,
-    de: (v) => `wird deutlich ${HUES[v.hue].de}`,
-    fr: (v) => `vire nettement ${TOWARD[v.hue].fr}`,
-    es: (v) => `vira claramente ${TOWARD[v.hue].es}`,
-  },
-  "turns-strongly": {
-    en: (v) => `turns strongly ${v.hue}`,
-    de: (v) => `wird stark ${HUES[v.hue].de}`,
-    fr: (v) => `vire fortement ${TOWARD[v.hue].fr}`,
-    es: (v) => `vira con fuerza ${TOWARD[v.hue].es}`,
-  },
-  "gains-chroma": {
-    en: (v) =>
+  leans: (v) => ({
+    en: `leans ${v.hue}`,
+    de: `neigt zu ${TOWARD[v.hue].de}`,
+    fr: `tire ${TOWARD[v.hue].fr}`,
+    es: `tira ${TOWARD[v.hue].es}`,
+  }),
+  "turns-clearly": (v) => ({
+    en: `turns clearly ${v.hue}`,
+    de: `wird deutlich ${HUES[v.hue].de}`,
+    fr: `vire nettement ${TOWARD[v.hue].fr}`,
+    es: `vira claramente ${TOWARD[v.hue].es}`,
+  }),
+  "turns-strongly": (v) => ({
+    en: `turns strongly ${v.hue}`,
+    de: `wird stark ${HUES[v.hue].de}`,
+    fr: `vire fortement ${TOWARD[v.hue].fr}`,
+    es: `vira con fuerza ${TOWARD[v.hue].es}`,
+  }),
+  "gains-chroma": (v) => ({
+    en:
       v.turn === "no-hue-to-compare"
         ? `gains chroma and comes out ${v.hue}`
         : `gains chroma${turn(v).en}`,
-    de: (v) =>
+    de:
       v.turn === "no-hue-to-compare"
         ? `gewinnt Chroma und wird ${HUES[v.hue].de}`
         : `gewinnt Chroma${turn(v).de}`,
-    fr: (v) =>
+    fr:
       v.turn === "no-hue-to-compare"
         ? `gagne en chroma et vire ${TOWARD[v.hue].fr}`
         : `gagne en chroma${turn(v).fr}`,
-    es: (v) =>
+    es:
       v.turn === "no-hue-to-compare"
         ? `gana croma y vira ${TOWARD[v.hue].es}`
         : `gana croma${turn(v).es}`,
-  },
-  "keeps-chroma": {
-    en: (v) => (v.turn === "keeps-hue" ? "keeps chroma and hue" : `keeps its chroma${turn(v).en}`),
-    de: (v) =>
-      v.turn === "keeps-hue" ? "behält Chroma und Buntton" : `behält ihr Chroma${turn(v).de}`,
-    fr: (v) =>
-      v.turn === "keeps-hue" ? "garde chroma et teinte" : `garde son chroma${turn(v).fr}`,
-    es: (v) =>
-      v.turn === "keeps-hue" ? "conserva croma y matiz" : `conserva su croma${turn(v).es}`,
-  },
-  "loses-chroma": {
-    en: (v) => `loses chroma${turn(v).en}`,
-    de: (v) => `verliert Chroma${turn(v).de}`,
-    fr: (v) => `perd en chroma${turn(v).fr}`,
-    es: (v) => `pierde croma${turn(v).es}`,
-  },
+  }),
+  "keeps-chroma": (v) => ({
+    en: v.turn === "keeps-hue" ? "keeps chroma and hue" : `keeps its chroma${turn(v).en}`,
+    de: v.turn === "keeps-hue" ? "behält Chroma und Buntton" : `behält ihr Chroma${turn(v).de}`,
+    fr: v.turn === "keeps-hue" ? "garde chroma et teinte" : `garde son chroma${turn(v).fr}`,
+    es: v.turn === "keeps-hue" ? "conserva croma y matiz" : `conserva su croma${turn(v).es}`,
+  }),
+  "loses-chroma": (v) => ({
+    en: `loses chroma${turn(v).en}`,
+    de: `verliert Chroma${turn(v).de}`,
+    fr: `perd en chroma${turn(v).fr}`,
+    es: `pierde croma${turn(v).es}`,
+  }),
 };
 
 function turn({ turn: kind, toward }: JudgedColour): InEach {
@@ -96,87 +93,87 @@ function turn({ turn: kind, toward }: JudgedColour): InEach {
 /** The same in words alone. */
 const IN_WORDS: TintRulings = {
   "stays-near-neutral": {
-    en: () => "neutral",
-    de: () => "neutral",
-    fr: () => "neutre",
-    es: () => "neutro",
+    en: "neutral",
+    de: "neutral",
+    fr: "neutre",
+    es: "neutro",
   },
-  leans: {
-    en: (v) => `slightly ${v.hue}`,
-    de: (v) => `etwas ${HUES[v.hue].de}`,
-    fr: (v) => `légèrement ${HUES[v.hue].fr}`,
-    es: (v) => `ligeramente ${HUES[v.hue].es}`,
-  },
-  "turns-clearly": {
-    en: (v) => `clearly ${v.hue}`,
-    de: (v) => `deutlich ${HUES[v.hue].de}`,
-    fr: (v) => `nettement ${HUES[v.hue].fr}`,
-    es: (v) => `claramente ${HUES[v.hue].es}`,
-  },
-  "turns-strongly": {
-    en: (v) => `strongly ${v.hue}`,
-    de: (v) => `stark ${HUES[v.hue].de}`,
-    fr: (v) => `fortement ${HUES[v.hue].fr}`,
-    es: (v) => `fuertemente ${HUES[v.hue].es}`,
-  },
-  "gains-chroma": {
-    en: (v) =>
+  leans: (v) => ({
+    en: `slightly ${v.hue}`,
+    de: `etwas ${HUES[v.hue].de}`,
+    fr: `légèrement ${HUES[v.hue].fr}`,
+    es: `ligeramente ${HUES[v.hue].es}`,
+  }),
+  "turns-clearly": (v) => ({
+    en: `clearly ${v.hue}`,
+    de: `deutlich ${HUES[v.hue].de}`,
+    fr: `nettement ${HUES[v.hue].fr}`,
+    es: `claramente ${HUES[v.hue].es}`,
+  }),
+  "turns-strongly": (v) => ({
+    en: `strongly ${v.hue}`,
+    de: `stark ${HUES[v.hue].de}`,
+    fr: `fortement ${HUES[v.hue].fr}`,
+    es: `fuertemente ${HUES[v.hue].es}`,
+  }),
+  "gains-chroma": (v) => ({
+    en:
       v.turn === "no-hue-to-compare"
         ? `strongly ${v.hue}`
         : v.toward === undefined
           ? `a brighter ${v.hue}`
           : `brighter${turned(v).en}`,
-    de: (v) =>
+    de:
       v.turn === "no-hue-to-compare"
         ? `stark ${HUES[v.hue].de}`
         : v.toward === undefined
           ? `leuchtender ${HUES[v.hue].de}`
           : `leuchtender${turned(v).de}`,
-    fr: (v) =>
+    fr:
       v.turn === "no-hue-to-compare"
         ? `fortement ${HUES[v.hue].fr}`
         : v.toward === undefined
           ? `d’un ${HUES[v.hue].fr} plus vif`
           : `plus vif${turned(v).fr}`,
-    es: (v) =>
+    es:
       v.turn === "no-hue-to-compare"
         ? `fuertemente ${HUES[v.hue].es}`
         : v.toward === undefined
           ? `de un ${HUES[v.hue].es} más vivo`
           : `más vivo${turned(v).es}`,
-  },
-  "keeps-chroma": {
-    en: (v) =>
+  }),
+  "keeps-chroma": (v) => ({
+    en:
       v.toward !== undefined
         ? TURNED[v.toward]
         : v.turn === "keeps-hue"
           ? "true to its colour"
           : "as bright",
-    de: (v) =>
+    de:
       v.turn === "keeps-hue"
         ? "farbtreu"
         : v.toward === undefined
           ? "ebenso leuchtend"
           : `nach ${TOWARD[v.toward].de} verschoben`,
-    fr: (v) =>
+    fr:
       v.turn === "keeps-hue"
         ? "fidèle à sa couleur"
         : v.toward === undefined
           ? "aussi vif"
           : `tirant ${TOWARD[v.toward].fr}`,
-    es: (v) =>
+    es:
       v.turn === "keeps-hue"
         ? "fiel a su color"
         : v.toward === undefined
           ? "igual de vivo"
           : `tirando ${TOWARD[v.toward].es}`,
-  },
-  "loses-chroma": {
-    en: (v) => `duller${turned(v).en}`,
-    de: (v) => `stumpfer${turned(v).de}`,
-    fr: (v) => `plus terne${turned(v).fr}`,
-    es: (v) => `más apagado${turned(v).es}`,
-  },
+  }),
+  "loses-chroma": (v) => ({
+    en: `duller${turned(v).en}`,
+    de: `stumpfer${turned(v).de}`,
+    fr: `plus terne${turned(v).fr}`,
+    es: `más apagado${turned(v).es}`,
+  }),
 };
 
 /** Of a hue that turned: "bluer". */
@@ -208,10 +205,10 @@ const ON_CARDS: TintRulings = {
   ...IN_WORDS,
   leans: PHRASES.leans,
   "stays-near-neutral": {
-    en: () => "near neutral",
-    de: () => "nahezu neutral",
-    fr: () => "presque neutre",
-    es: () => "casi neutro",
+    en: "near neutral",
+    de: "nahezu neutral",
+    fr: "presque neutre",
+    es: "casi neutro",
   },
 };
 
