@@ -27,7 +27,6 @@ import { pigmentPhotographs } from "./photograph-blocks.ts";
 import { isReadOpacity, pigmentFacts } from "./pigment-blocks.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { dateText } from "../present/date-text.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 import { textPage } from "./text-page.ts";
@@ -233,6 +232,5 @@ export function pigmentPage(
       someColours: words.pages.parts.someOf(shown.length, colours.length),
     }),
     ...(colours.length === 0 && { noColours: text.noColours }),
-    revision: words.pages.build(dateText(context.date, words)),
   };
 }

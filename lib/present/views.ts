@@ -368,7 +368,6 @@ export interface PigmentPageView extends PageView {
   /** Said in place of `colours` when no colour is made from it. */
   readonly noColours?: string;
   readonly photographs: { readonly heading: string; readonly list: readonly PhotographView[] };
-  readonly revision: string;
 }
 
 export interface SourceEntryView {

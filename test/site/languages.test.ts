@@ -116,6 +116,13 @@ describe("a site in several languages", () => {
     expect(lost).toEqual([]);
   });
 
+  test("whoever is lost finds the colours in each language", () => {
+    const lost = page("404.html");
+    for (const language of OTHERS) {
+      expect(lost).toMatch(new RegExp(`href="[^"]*/${language}/colours/" lang="${language}"`));
+    }
+  });
+
   test("a translated name and its notes stand on the pages of that language alone", () => {
     const german = page(`de/colours/${TRANSLATED}/index.html`);
     expect(heading(german)).toBe("Grüne Erde");
