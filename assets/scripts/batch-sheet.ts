@@ -1,6 +1,6 @@
 /** A batch sheet for another amount: the same plan as the page was built with, worked out for what is asked. */
 import type { BatchRecipe } from "../../lib/formulation/batch.ts";
-import { printedNumbers, type DecimalMark } from "../../lib/words/number-text.ts";
+import { printedNumbers, quantityText, type DecimalMark } from "../../lib/words/number-text.ts";
 import { batchPlan, type BatchPlan, type Wanted } from "../../lib/lots/batch-plan.ts";
 
 interface Carried {
@@ -11,7 +11,7 @@ interface Carried {
   };
   readonly places: number;
   readonly mark: DecimalMark;
-  readonly texts: { readonly comesOut: string };
+  readonly texts: { readonly comesOut: string; readonly about: string };
 }
 
 for (const root of document.querySelectorAll<HTMLElement>("[data-plan]")) plan(root);
@@ -38,9 +38,10 @@ function plan(root: HTMLElement): void {
     comesOut.textContent =
       made?.yieldMl === undefined
         ? ""
-        : texts.comesOut
-            .replace("{from}", made.yieldMl[0].toFixed(0))
-            .replace("{to}", made.yieldMl[1].toFixed(0));
+        : texts.comesOut.replace(
+            "{ml}",
+            quantityText(made.yieldMl, (ml) => numbers.decimal(ml, 0), texts.about),
+          );
   };
   for (const field of [amount, unit]) field.addEventListener("input", show);
   // What was asked before this ran, or a browser has filled in again, is worked out as well.

@@ -1,3 +1,5 @@
+import type { Block } from "../blocks/block.ts";
+import type { PageView, Markup, TileView, TableView, LinkView } from "../present/views.ts";
 import type { FigureIndex } from "../claims/figure-index.ts";
 import type { HeldAnswer, HeldClaim } from "../claims/held-claims.ts";
 import { coloursOf } from "../claims/verdict.ts";
@@ -5,7 +7,6 @@ import { colourTile } from "../pages/colour-tile.ts";
 import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
 import { pictureFolder, picturedColours, sharedPicture } from "../pages/shared-picture.ts";
 import { pageHead } from "../pages/site-frame.ts";
-import type { AnswerPageView } from "../blocks/page-kinds.ts";
 import { ownColour, tellingTint } from "../pages/screen-swatch.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { ReplyView } from "../present/answer-views.ts";
@@ -15,6 +16,22 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { claimTable } from "./claim-table.ts";
 import { renderedAnswer } from "./rendered-answer.ts";
 import { replyView } from "./reply-view.ts";
+
+/** One answer: in short, what to do, why; and at its side the colours that it speaks of. */
+export interface AnswerPageView extends PageView {
+  readonly kind: "answer";
+  /** The short answer, in reading size; its figures with their marks. */
+  readonly summary: { readonly body: Markup };
+  readonly blocks: readonly Block[];
+  readonly coloursHeading: string;
+  readonly colours: readonly TileView[];
+  /** What the swatches below each masstone are. */
+  readonly coloursNote?: string;
+  /** What the answer rests on, with the figures as they stand now. */
+  readonly claims?: { readonly heading: string; readonly table: TableView };
+  readonly revision: string;
+  readonly all: LinkView;
+}
 
 export function answerPath(slug: string): string {
   return `answers/${slug}/index.html`;

@@ -1,3 +1,4 @@
+import { lostHint } from "../claims/figure-index.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { isPrivatePath } from "../sheet/figure-table.ts";
 import { isKnown } from "../quantities/figure.ts";
@@ -107,12 +108,7 @@ export function checkedArgs(
   function checkFigure(path: string): void {
     const found = room.index.figure(path);
     if ("lost" in found)
-      fault(
-        `No sheet has a figure ${path}`,
-        path,
-        EXPECTED.figure,
-        found.nearest === undefined ? undefined : `nearest: ${found.nearest}`,
-      );
+      fault(`No sheet has a figure ${path}`, path, EXPECTED.figure, lostHint(found));
     else if (found.leaf.row.isPrivate) privateFault(path);
     else if (!isKnown(found.leaf.figure))
       fault(

@@ -9,7 +9,13 @@ import {
   type NumberClaim,
 } from "./comparison.ts";
 import { factAt, type Fact } from "./fact-at.ts";
-import { pathParts, type FigureIndex, type LostPath, type RangeFigure } from "./figure-index.ts";
+import {
+  lostHint,
+  pathParts,
+  type FigureIndex,
+  type LostPath,
+  type RangeFigure,
+} from "./figure-index.ts";
 import { plainText, type ClaimFault, type Verdict } from "./verdict.ts";
 
 type FigureClaim = Extract<ClaimRecord, { figure: string }>;
@@ -263,22 +269,10 @@ function otherFact(path: string, key: string, actual: string, expected: string):
   };
 }
 
-/** Of what a path leads to several of, so many are named. */
-const NAMED_WITHIN = 6;
-
-function lostFault(
-  path: string,
-  key: string,
-  { lost, nearest, within = [] }: LostPath,
-): ClaimFault {
+function lostFault(path: string, key: string, found: LostPath): ClaimFault {
   const { colour, figure } = pathParts(path);
-  const hint =
-    within.length > 0
-      ? withinHint(within)
-      : nearest === undefined
-        ? undefined
-        : `nearest: ${nearest}`;
-  switch (lost) {
+  const hint = lostHint(found);
+  switch (found.lost) {
     case "colour":
       return {
         rule: "claims/unknown-colour",
@@ -307,11 +301,6 @@ function lostFault(
         hint,
       };
   }
-}
-
-function withinHint(within: readonly string[]): string {
-  const more = within.length - NAMED_WITHIN;
-  return `it holds ${within.slice(0, NAMED_WITHIN).join(", ")}${more > 0 ? ` and ${more} more` : ""}`;
 }
 
 function optional<T>(value: T | undefined): T[] {

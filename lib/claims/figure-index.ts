@@ -17,6 +17,8 @@ export interface LostPath {
   readonly nearest?: string;
   /** Of a path that leads to several: these. */
   readonly within?: readonly string[];
+  /** Where nothing is near: what its part of the sheet has. */
+  readonly beside?: readonly string[];
 }
 
 /** Every figure of a range, by colour and path: `lamp-black.oil.oilIndexGPer100g`. */
@@ -76,10 +78,11 @@ export function figureIndex(
       if (within.length > 0)
         return { lost: "figure", within: within.map((path) => `${colour}.${path}`) };
       const near = nearestWord(figure, entry.paths());
-      return lost(
-        isPattern(figure) ? "member" : "figure",
-        near === undefined ? undefined : `${colour}.${near}`,
-      );
+      const what = isPattern(figure) ? "member" : "figure";
+      if (near !== undefined) return lost(what, `${colour}.${near}`);
+      const part = figure.slice(0, figure.lastIndexOf(".") + 1);
+      const beside = part === "" ? [] : entry.paths().filter((path) => path.startsWith(part));
+      return { lost: what, beside };
     },
   };
 }
@@ -103,6 +106,17 @@ export function pathParts(path: string): { readonly colour: string; readonly fig
 /** @param nearest path or member that there is. */
 export function lost(what: LostPath["lost"], nearest: string | undefined): LostPath {
   return { lost: what, ...(nearest !== undefined && { nearest }) };
+}
+
+/** Of what a path leads to several of, so many are named. */
+const NAMED = 6;
+
+/** What a lost path may have been meant to be, for the hint of a complaint. */
+export function lostHint({ nearest, within = [], beside = [] }: LostPath): string | undefined {
+  const named = within.length > 0 ? within : beside;
+  if (named.length === 0) return nearest === undefined ? undefined : `nearest: ${nearest}`;
+  const more = named.length - NAMED;
+  return `${within.length > 0 ? "it holds" : "there are"} ${named.slice(0, NAMED).join(", ")}${more > 0 ? ` and ${more} more` : ""}`;
 }
 
 /** Whether a row of the figure table has this form, whatever its members are called. */

@@ -1,4 +1,4 @@
-import { lstatSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { lstatSync, readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { reasonRefused } from "../diagnostics/error-code.ts";
 import { packedFolder, unpackedFiles, writeUnpacked } from "../publish/packed-folder.ts";
@@ -20,7 +20,7 @@ export async function pack(
       throw new OutputFault(`--output can't be ${file}: it lies in the content folder itself`);
     if (lstatSync(place, { throwIfNoEntry: false }) !== undefined)
       throw new OutputFault(`${file} is there already: an older backup is never written over`);
-    const { bytes, count } = packedFolder(contentDir);
+    const { bytes, count } = packedFolder(readableFolder(contentDir));
     writeFileSync(`${place}.part`, bytes);
     // Read back as a restore would, before it goes by its name.
     await unpackedFiles(file, readFileSync(`${place}.part`));
@@ -33,6 +33,19 @@ export async function pack(
     return 0;
   } catch (error) {
     throw asFault(error, file);
+  }
+}
+
+/** A content folder as it is; refused where it can't be read. */
+function readableFolder(contentDir: string): string {
+  try {
+    readdirSync(contentDir);
+    return contentDir;
+  } catch (error) {
+    throw new OutputFault(
+      `The content folder ${contentDir} can't be read, ${reasonRefused(error)}: nothing was packed`,
+      { cause: error },
+    );
   }
 }
 

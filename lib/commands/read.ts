@@ -4,7 +4,8 @@ import { codeOf, reasonRefused } from "../diagnostics/error-code.ts";
 import { given } from "../quantities/given.ts";
 import { wavelengthNm, type Spectrum } from "../quantities/spectrum.ts";
 import { decodedText } from "../records/decoded-text.ts";
-import { loadRecords } from "../records/load-records.ts";
+import { contentTree } from "../records/content-tree.ts";
+import { PARSERS, parsedFiles } from "../records/parsed-files.ts";
 import {
   readingFileText,
   understoodReadings,
@@ -145,6 +146,10 @@ function written(
     say(
       `{ reading: ${name}, column: ${again.length === 0 ? JSON.stringify(first) : `[${[first, ...again].map((one) => JSON.stringify(one)).join(", ")}]`}, ${further} }`,
     );
+  if (further.endsWith(OPEN))
+    say(
+      `${OPEN} stands for ${GEOMETRIES.join(", ")}: the file does not say it, nor does workshop.yaml`,
+    );
   return 0;
 }
 
@@ -166,10 +171,13 @@ function drawdowns(names: readonly string[], spectra: readonly Spectrum[]): stri
   });
 }
 
-/** Left out where workshop.yaml says it of all readings. */
+/** What is left to be filled in. */
+const OPEN = "GEOMETRY";
+
+/** Left out where workshop.yaml says it of all readings, whatever is wrong with other records as yet. */
 function geometryText(geometry: Geometry | undefined, contentDir: string): string {
-  const ofAll = loadRecords(contentDir).records?.workshop.readings?.geometry;
-  return geometry === undefined && ofAll !== undefined
+  const { workshop } = parsedFiles(contentTree(contentDir, process.cwd()), [], PARSERS);
+  return geometry === undefined && workshop?.record.readings?.geometry !== undefined
     ? ""
-    : `, geometry: ${geometry ?? "GEOMETRY"}`;
+    : `, geometry: ${geometry ?? OPEN}`;
 }

@@ -1,6 +1,13 @@
 import type { Words } from "../words/words.ts";
 import { unitText } from "../present/figure-text.ts";
-import type { CatalogueGridView, CatalogueTableView, LinkView } from "../present/views.ts";
+import type {
+  LinkView,
+  PageView,
+  ColourCardView,
+  DownloadView,
+  PictureView,
+  TableView,
+} from "../present/views.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { tableView, type Cell, type WrittenTable } from "../present/table-view.ts";
 import type { Language } from "../quantities/languages.ts";
@@ -18,6 +25,52 @@ import { remembered } from "../quantities/remembered.ts";
 import { pageHead } from "./site-frame.ts";
 import { nameOrder } from "../quantities/name-order.ts";
 import { grouped } from "../quantities/grouped.ts";
+
+export interface CatalogueGridView extends PageView {
+  readonly kind: "catalogue-grid";
+  readonly lead: readonly string[];
+  readonly compare: LinkView;
+  /** Worked by assets/scripts/range.ts, hidden without it. */
+  readonly filters: {
+    readonly label: string;
+    readonly families: string;
+    readonly heading: string;
+    readonly choices: readonly { readonly tag: string; readonly text: string }[];
+    readonly found: string;
+    readonly nothing: string;
+  };
+  /** This grid and the tables, the current one marked. */
+  readonly orders: readonly LinkView[];
+  /** Of a range on several pages: these, and where each family begins. */
+  readonly parts: readonly LinkView[];
+  readonly contents: readonly LinkView[];
+  readonly families: readonly {
+    readonly id: string;
+    readonly heading: string;
+    readonly count: string;
+    readonly colours: readonly ColourCardView[];
+  }[];
+  readonly downloads: readonly DownloadView[];
+}
+
+export interface CatalogueTableView extends PageView {
+  readonly kind: "catalogue-table";
+  readonly lead: readonly string[];
+  readonly orders: readonly LinkView[];
+  /** Of a range on several pages. */
+  readonly parts: readonly LinkView[];
+  /** The range in this order, drawn. */
+  readonly pictures?: readonly PictureView[];
+  /** Ways to the groups, where there are several. */
+  readonly contents: readonly LinkView[];
+  /** One group without heading, or one for each family or class. */
+  readonly groups: readonly {
+    readonly id: string;
+    readonly heading?: string;
+    readonly table: TableView;
+  }[];
+  readonly downloads: readonly DownloadView[];
+}
 
 /** The printed orders of the catalogue, each a page of its own. */
 export const ORDERS = [

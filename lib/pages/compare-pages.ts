@@ -1,10 +1,11 @@
-import type { EntryView } from "../blocks/block.ts";
-import type { CompareView } from "../blocks/page-kinds.ts";
+import type { ScreenColour } from "../plots/screen-colour.ts";
+import type { Words } from "../words/words.ts";
+import type { EntryView, SectionBlock } from "../blocks/block.ts";
 import { section } from "../blocks/section-blocks.ts";
 import { comparisonMarkup } from "../present/comparison-html.ts";
 import { comparisonView } from "../present/comparison-model.ts";
-import type { ComparePairView, ShownColour } from "../present/comparison-types.ts";
-import type { LinkView } from "../present/views.ts";
+import type { ShownColour } from "../present/comparison-types.ts";
+import type { LinkView, PageView, Markup } from "../present/views.ts";
 import { chosenPairs, type ChosenPair } from "../records/chosen-pairs.ts";
 import { colourTile, wallOrder } from "./colour-tile.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
@@ -13,6 +14,33 @@ import { rowOf } from "./colour-rows.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pictureFolder, picturedColours, sharedPicture } from "./shared-picture.ts";
 import { pageHead } from "./site-frame.ts";
+
+/** Any two to four colours, chosen by pressing swatches; without script the pairs that the workshop chose. */
+export interface CompareView extends PageView {
+  readonly kind: "compare";
+  readonly lead: readonly string[];
+  readonly picker: {
+    readonly words: Words["pages"]["compare"]["form"];
+    /** Of a large range not every colour can be pressed. */
+    readonly some?: string;
+    readonly colours: readonly {
+      readonly slug: string;
+      readonly name: string;
+      readonly colours: readonly ScreenColour[];
+      readonly missing?: string;
+    }[];
+  };
+  readonly sections: readonly SectionBlock[];
+}
+
+/** A pair (or three, or four) that the workshop chose: a page without script. */
+export interface ComparePairView extends PageView {
+  readonly kind: "compare-pair";
+  readonly lead: readonly string[];
+  readonly comparison: Markup;
+  /** To choose others. */
+  readonly more: LinkView;
+}
 
 /** "compare/bone-black-and-spinel-black/", from the site's root. */
 export function pairAddress({ colours }: ChosenPair): string {

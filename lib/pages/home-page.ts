@@ -1,4 +1,4 @@
-import type { HomeView } from "../present/views.ts";
+import type { PageView, TileView, WaysView } from "../present/views.ts";
 import { chosenPairs } from "../records/chosen-pairs.ts";
 import { answerLink } from "./answer-link.ts";
 import { colourTile, familyTiles, wallOrder } from "./colour-tile.ts";
@@ -9,6 +9,24 @@ import { rangeCounts } from "./range-counts.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import { pageHead } from "./site-frame.ts";
+
+export interface HomeView extends PageView {
+  readonly kind: "home";
+  /** Over the wall. */
+  readonly promise: string;
+  /** What is shown that is not measured, or has nothing to show yet. */
+  readonly besides?: string;
+  readonly press: string;
+  readonly wall: string;
+  /** Every colour, by family and from light to dark; of a large range every family. */
+  readonly tiles: readonly TileView[];
+  readonly isByFamily: boolean;
+  /** What the workshop makes, in its own words. */
+  readonly about: readonly string[];
+  readonly ask?: WaysView;
+  readonly beside?: WaysView;
+  readonly know: WaysView;
+}
 
 const MOST_LINKS = 4;
 

@@ -1,7 +1,6 @@
 import { tables } from "../blocks/section-blocks.ts";
 import { tableView } from "../present/table-view.ts";
 import type { SectionBlock } from "../blocks/block.ts";
-import type { TextPageView } from "../blocks/page-kinds.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { at } from "../quantities/at.ts";
 import { grouped } from "../quantities/grouped.ts";
@@ -18,14 +17,16 @@ import type { PageContext, PagePlace } from "./page-context.ts";
 import { sixFacts } from "./six-facts.ts";
 import { standingsKey } from "./site-frame.ts";
 import { NO_VALUE } from "../words/no-value.ts";
-import { textPage } from "./text-page.ts";
+import { declaredPage } from "./text-page.ts";
+import { LABEL_PAGE } from "../words/pages/label-page.ts";
+import { saidIn, type Said } from "../words/texts.ts";
+import type { Words } from "../words/words.ts";
 import { proseSection } from "./prose-section.ts";
 import { pigmentName } from "./pigment-name.ts";
 
 /** What each line of a label and of a sheet means, with the range's own examples: no figure here is typed by hand. */
-export function labelPage(context: PageContext, place: PagePlace): TextPageView {
+export const LABELS_PAGE = declaredPage(LABEL_PAGE, (text, context, place) => {
   const { words, sheets } = context;
-  const text = words.pages.labelPage;
   const example = exampleSheet(context);
   const mixed = sheets.filter(({ sheet }) => sheet.pigments.length > 1);
   const blacks = mixed.filter(({ sheet }) => sheet.family === "black" || sheet.family === "grey");
@@ -59,12 +60,11 @@ export function labelPage(context: PageContext, place: PagePlace): TextPageView 
       example === undefined ? [] : [factTable(example, context)],
     ),
   ];
-  return textPage(context, place, {
-    heading: text.heading,
-    description: text.lead,
-    sections,
-    close: [standingsKey(words)],
-  });
+  return { description: text.lead, sections, close: [standingsKey(words)] };
+});
+
+function said({ language }: Words): Said<typeof LABEL_PAGE> {
+  return saidIn(language, LABEL_PAGE);
 }
 
 function section(
@@ -91,7 +91,7 @@ function exampleSheet({ sheets, records }: PageContext): SheetTexts | undefined 
 }
 
 function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext): TableView {
-  const { columns, label } = words.pages.labelPage;
+  const { columns, label } = said(words);
   const { signalWord, hazardStatements, supplemental, unknown } = sheet.cautions;
   const { metals } = labelModel(sheet.cautions, words.language, words);
   const hazards = given([
@@ -141,7 +141,7 @@ function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext
 
 /** Cautions that every sheet shares, each once; those of one operation that one reason asks for stand together. */
 function studioTable({ sheets, words }: PageContext): TableView {
-  const { caption, columns, dust } = words.pages.labelPage.studio;
+  const { caption, columns, dust } = said(words).studio;
   const shared = new Map<string, Sheet["cautions"]["studio"][number]>();
   for (const { sheet } of sheets)
     for (const caution of sheet.cautions.studio) {
@@ -171,7 +171,7 @@ function studioTable({ sheets, words }: PageContext): TableView {
 }
 
 function factTable(worded: SheetTexts, context: PageContext): TableView {
-  const { columns, sheet: text } = context.words.pages.labelPage;
+  const { columns, sheet: text } = said(context.words);
   const facts = sixFacts(worded, context);
   return tableView({
     caption: text.caption,
@@ -200,7 +200,7 @@ function mixedTable(
   { words }: PageContext,
   { root }: PagePlace,
 ): TableView {
-  const { pigments: text } = words.pages.labelPage;
+  const { pigments: text } = said(words);
   return tableView({
     caption,
     columns: [text.columns.colour, text.columns.pigments, text.columns.weakest],
@@ -219,7 +219,7 @@ function driftTable(
   place: PagePlace,
 ): TableView {
   const { words } = context;
-  const { drift: text } = words.pages.labelPage;
+  const { drift: text } = said(words);
   const table = mixedTable(text.caption, blacks, context, place);
   return {
     ...table,
@@ -237,13 +237,13 @@ function driftCell(sheet: Sheet | undefined, { words }: PageContext): CellView {
     first === undefined ? [] : [statementText(first, words)],
   );
   return sentences.length === 0
-    ? { text: NO_VALUE, reason: words.pages.labelPage.drift.notReckoned }
+    ? { text: NO_VALUE, reason: said(words).drift.notReckoned }
     : { text: sentences.join(" "), standing: standingWord("estimated", words) };
 }
 
 function weakestWords(
   { permanence: { weakest }, pigments }: Sheet,
-  text: PageContext["words"]["pages"]["labelPage"]["pigments"],
+  text: Said<typeof LABEL_PAGE>["pigments"],
 ): string {
   if (weakest.length === 0) return text.unknown;
   return weakest.length === pigments.length ? text.alike : weakest.join(", ");
@@ -251,7 +251,7 @@ function weakestWords(
 
 /** Colour Index names of more than one pigment of the range, with the colours made from them. */
 function namesTable({ words, sheets, records }: PageContext): TableView[] {
-  const { names: text } = words.pages.labelPage;
+  const { names: text } = said(words);
   const names = [...records.pigments.values()].flatMap(({ slug, record: { colourIndexName } }) =>
     colourIndexName === undefined ? [] : [[colourIndexName, slug] as const],
   );

@@ -1,6 +1,7 @@
-import type { LinkView } from "../present/views.ts";
+import type { SectionBlock } from "../blocks/block.ts";
+import type { Words } from "../words/words.ts";
+import type { LinkView, PageView } from "../present/views.ts";
 import { readOnce, type RememberedReads } from "../kept/reads.ts";
-import type { PaintChoice } from "../blocks/page-kinds.ts";
 import type { MixingData, MixingPaint } from "../mixing/mixing-paint.ts";
 import { mixableColours, mixingRange, type MixingRange } from "../mixing/mixing-range.ts";
 import { rangeReach, reachLevels, type Reach } from "../mixing/reach/range-reach.ts";
@@ -8,6 +9,21 @@ import { offeredPaints } from "../mixing/offered-paints.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { given } from "../quantities/given.ts";
 import { addressTo, type PageContext, type PagePlace } from "./page-context.ts";
+
+/** A paint to choose on a page that mixes. */
+export interface PaintChoice {
+  readonly slug: string;
+  readonly name: string;
+}
+
+/** A page that mixes: a part that a script makes, and what stands there without one. */
+export interface MixingPageView extends PageView {
+  readonly lead: readonly string[];
+  /** This page and the others that mix; the one shown is marked. */
+  readonly ways: readonly LinkView[];
+  readonly words: Words["pages"]["mixing"];
+  readonly sections: readonly SectionBlock[];
+}
 
 export const BENCH_PATH = "bench/index.html";
 export const RECIPES_PATH = "bench/recipes/index.html";

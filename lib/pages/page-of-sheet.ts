@@ -25,9 +25,6 @@ export function pageOfSheet(worded: SheetTexts, context: PageContext, place: Pag
   return { context, words: context.words, worded, sheet: worded.sheet, place };
 }
 
-/** Sections of which some page shows what their declarations list. */
-type TabledSection = "drying" | "fill" | "notations" | "oil" | "optics" | "permanence";
-
 /**
  * The table of what the declarations of sections list, but for rows that say nothing.
  * @param isShown which of them this page shows, by path.
@@ -36,7 +33,7 @@ type TabledSection = "drying" | "fill" | "notations" | "oil" | "optics" | "perma
 export function sectionTable(
   { worded, words, place, context }: SheetPage,
   caption: string,
-  sections: readonly TabledSection[],
+  sections: readonly (keyof Sheet)[],
   isShown: (path: string) => boolean = () => true,
   nameOf: (path: string) => string | undefined = () => undefined,
 ): PropertyTableView {

@@ -1,12 +1,34 @@
-import type { PaletteView } from "../blocks/page-kinds.ts";
+import type { ScreenColour } from "../plots/screen-colour.ts";
 import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import { fatterBelow, layeringOrder } from "../mixing/layering-order.ts";
 import { REACH_LEVELS, TOLD_LEVEL } from "../mixing/reach/range-reach.ts";
 import { wallOrder } from "./colour-tile.ts";
-import { offeredLead, offeredOf, mixingWays, reachedWhites } from "./mixing-ways.ts";
+import {
+  offeredLead,
+  offeredOf,
+  mixingWays,
+  reachedWhites,
+  type MixingPageView,
+  type PaintChoice,
+} from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { pageHead } from "./site-frame.ts";
+
+/** A chosen set of tubes, kept in the address; without script the order of layering of them all. */
+export interface PaletteView extends MixingPageView {
+  readonly kind: "palette";
+  /** That colours mix in. */
+  readonly whites: readonly PaintChoice[];
+  /** L* at which its reach can be drawn, and is before another is asked for. */
+  readonly levels: readonly number[];
+  readonly level: number;
+  /** `missing` says that a tube was not read. */
+  readonly tubes: readonly (PaintChoice & {
+    readonly colours: readonly ScreenColour[];
+    readonly missing?: string;
+  })[];
+}
 
 /** The tubes to choose from, and all of them in the order in which layers dry. */
 export function palettePage(context: PageContext, place: PagePlace): PaletteView {

@@ -1,3 +1,4 @@
+import type { LabelView, CautionView } from "../present/handling-views.ts";
 import { tableOf } from "../blocks/section-blocks.ts";
 import { cautionLineOf } from "./caution-line.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
@@ -7,7 +8,14 @@ import { unitText, valueText } from "../present/figure-text.ts";
 import { propertyView } from "../present/property-view.ts";
 import { standingView } from "../present/standing-view.ts";
 import { notStatedCell } from "./order-cells.ts";
-import type { CellView, PigmentPageView, PropertyView } from "../present/views.ts";
+import type {
+  CellView,
+  PropertyView,
+  PageView,
+  PropertyTableView,
+  ColourCardView,
+  PhotographView,
+} from "../present/views.ts";
 import type { Words } from "../words/words.ts";
 import { FAMILY_KEYS } from "./catalogue-pages.ts";
 import { figureRow } from "../sheet/figure-table.ts";
@@ -32,6 +40,27 @@ import { wordedSheet } from "./worded-sheet.ts";
 import { textPage } from "./text-page.ts";
 import { cautionsByReason, isGraveDust } from "./studio-cautions.ts";
 import { nameOrder } from "../quantities/name-order.ts";
+
+export interface PigmentPageView extends PageView {
+  readonly kind: "pigment";
+  readonly name: string;
+  readonly colourIndexName?: string;
+  readonly whatItIs: readonly string[];
+  readonly properties: PropertyTableView;
+  readonly handlingHeading: string;
+  /** Of the dry pigment. */
+  readonly label: LabelView;
+  /** What weighing and mulling it calls for. */
+  readonly cautionsHeading: string;
+  readonly cautions: readonly CautionView[];
+  readonly handling: readonly string[];
+  readonly colours: readonly ColourCardView[];
+  /** How many of them are shown, where not all are. */
+  readonly someColours?: string;
+  /** Said in place of `colours` when no colour is made from it. */
+  readonly noColours?: string;
+  readonly photographs: { readonly heading: string; readonly list: readonly PhotographView[] };
+}
 
 /** Rows of a pigment's own page. */
 const ROWS = [

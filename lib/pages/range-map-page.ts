@@ -1,4 +1,3 @@
-import type { RangeMapView } from "../blocks/page-kinds.ts";
 import type { Block } from "../blocks/block.ts";
 import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import type { MixingRange } from "../mixing/mixing-range.ts";
@@ -8,14 +7,34 @@ import { hullArea, reachedShare, type Told } from "../mixing/reach/hull.ts";
 import { TOLD_LEVEL, type Reach } from "../mixing/reach/range-reach.ts";
 import { rangeMap, type MapColour, type MapScale } from "../plots/range-map.ts";
 import { percentText } from "../present/mix-facts-text.ts";
-import type { LinkView } from "../present/views.ts";
+import type { LinkView, PictureView } from "../present/views.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { decimalText, type PrintedNumbers } from "../words/number-text.ts";
-import { mapPath, offeredLead, offeredOf, mixingWays, reachesOf } from "./mixing-ways.ts";
+import {
+  mapPath,
+  offeredLead,
+  offeredOf,
+  mixingWays,
+  reachesOf,
+  type MixingPageView,
+  type PaintChoice,
+} from "./mixing-ways.ts";
 import { addressTo, type PageContext, type PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 import { median } from "../quantities/median.ts";
 import { given } from "../quantities/given.ts";
+
+/** The range in a*, b*, with what can be mixed of it; alive with script. */
+export interface RangeMapView extends MixingPageView {
+  readonly kind: "range-map";
+  /** Slug of the white that it is drawn in, and the same map in each. */
+  readonly white: string;
+  readonly whites: readonly LinkView[];
+  readonly colours: readonly PaintChoice[];
+  readonly picture: PictureView;
+  /** Where a* and b* lie in the wide picture and in the narrow one. */
+  readonly scales: { readonly wide: string; readonly narrow: string };
+}
 
 /** Parts of white to one of colour, by weight, along a trail. */
 const TRAIL = [0.2, 1, 5, 20, 80] as const;

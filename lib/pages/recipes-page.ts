@@ -1,9 +1,24 @@
-import type { RecipesView } from "../blocks/page-kinds.ts";
 import { section } from "../blocks/section-blocks.ts";
 import { replacementBlocks } from "./replacement-blocks.ts";
-import { colourChoices, offeredLead, offeredOf, mixingWays } from "./mixing-ways.ts";
+import {
+  colourChoices,
+  offeredLead,
+  offeredOf,
+  mixingWays,
+  type MixingPageView,
+  type PaintChoice,
+} from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
+
+/** Mixtures of the range that come near a colour; without script those that were looked up beforehand. */
+export interface RecipesView extends MixingPageView {
+  readonly kind: "recipes";
+  readonly colours: readonly PaintChoice[];
+  readonly whites: readonly PaintChoice[];
+  /** Metals that a paint of the range holds. */
+  readonly metals: readonly { readonly metal: string; readonly name: string }[];
+}
 
 /** What a colour can be mixed from, looked for in the reader's browser. */
 export function recipesPage(context: PageContext, place: PagePlace): RecipesView {

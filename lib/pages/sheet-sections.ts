@@ -24,6 +24,7 @@ import { neighboursBlocks } from "./neighbours-blocks.ts";
 import { replacementBlocks } from "./replacement-blocks.ts";
 import { safetyBlocks } from "./safety-blocks.ts";
 import { whiteBlocks } from "./white-blocks.ts";
+import { spectralFilms } from "../sheet/optics/opacity-chart.ts";
 import { addressTo } from "./page-context.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
 
@@ -102,20 +103,30 @@ function notTried(whites: readonly string[], page: SheetPage): Block[] {
 /** What nobody knows of it, each with what would tell: one list, in place of empty tables. */
 function notKnownYet(page: SheetPage): Block[] {
   const { worded, words } = page;
-  const { notations, tints, optics, oil, drying, permanence, cautions, family } = worded.sheet;
+  const { notations, tints, oil, drying, permanence, cautions, family } = worded.sheet;
   const text = words.pages.sheetPage.unknown;
   const isTinted = tints.length > 0 || family === "extender" || isWhite(page);
-  const hasFilms = (page.context.records.colours.get(worded.sheet.slug)?.films.length ?? 0) > 0;
   const lines = given([
     ownColour(notations.masstone) === undefined && text.colour,
     !isTinted && text.whites,
-    !isKnown(optics.opacityClass) && (hasFilms ? text.filmSpectra : text.opacity),
+    hidingUnknown(page),
     !isKnown(oil.oilIndexGPer100g) && text.oil,
     !isKnown(drying.touchDryDays) && text.drying,
     ...(isKnown(permanence.category) || isKnown(permanence.expectation) ? [] : [text.permanence]),
     cautions.unknown.length > 0 && text.hazard,
   ]);
   return linesOf(lines.map(({ name, takes }) => ({ name, sentences: [{ text: takes }] })));
+}
+
+/** What would tell how it hides. Of films that hide by their darkness those of its white do, of flakes that mirror none. */
+function hidingUnknown({ context, sheet, words }: SheetPage) {
+  const { opacityClass, contrastRatio } = sheet.optics;
+  const text = words.pages.sheetPage.unknown;
+  if (isKnown(opacityClass) || opacityClass.wanting.length === 0) return undefined;
+  if (isKnown(contrastRatio)) return text.filmsOfWhite;
+  const colour = context.records.colours.get(sheet.slug);
+  const hasFilms = colour !== undefined && colour.films.length > 0;
+  return hasFilms && spectralFilms(colour).length === 0 ? text.filmSpectra : text.opacity;
 }
 
 function notes({ context: { records }, sheet }: SheetPage): Block[] {

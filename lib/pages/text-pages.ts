@@ -6,50 +6,47 @@ import { MEASURED_COVERAGE } from "../optics/fit/measured-coverage.ts";
 import { MEASURED_ERRORS } from "../optics/fit/measured-errors.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { LinkView } from "../present/views.ts";
+import { LABELS_PAGE } from "./label-page.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { languageFolder, pageLanguages } from "./page-languages.ts";
 import { standingsKey } from "./site-frame.ts";
 import { sourceEntry } from "./source-entry.ts";
-import { textPage } from "./text-page.ts";
+import { declaredPage, textPage, type DeclaredPage } from "./text-page.ts";
+import { ABOUT } from "../words/pages/about.ts";
+import { METHODS } from "../words/pages/methods.ts";
+import { SOURCES } from "../words/pages/sources.ts";
 import { proseSection } from "./prose-section.ts";
 import { WORDS } from "../words/languages.ts";
 import { slugOrder } from "../quantities/name-order.ts";
 import { grouped } from "../quantities/grouped.ts";
 
-export function methodsPage(context: PageContext, place: PagePlace): TextPageView {
-  const { words, records } = context;
-  const text = words.pages.methods;
-  const areInvented = records.workshop.demonstration === true;
-  return textPage(context, place, {
-    heading: text.heading,
-    description: text.lead,
-    opening: [standingsKey(words)],
-    sections: text.sections.map(([id, heading, prose]) =>
-      proseSection([
-        id,
-        heading,
-        id === "tints"
-          ? [
-              prose,
-              text.measured(MEASURED_ERRORS, areInvented),
-              text.coverage(MEASURED_COVERAGE),
-            ].join("\n\n")
-          : prose,
-      ]),
-    ),
-    close: [
-      {
-        kind: "terms",
-        terms: Object.entries(words.trade).map(([term, gloss]) => ({ term, gloss })),
-      },
-    ],
-  });
-}
+const METHODS_PAGE = declaredPage(METHODS, (text, { words, records }) => ({
+  description: text.lead,
+  opening: [standingsKey(words)],
+  sections: text.sections.map(([id, heading, prose]) =>
+    proseSection([
+      id,
+      heading,
+      id === "tints"
+        ? [
+            prose,
+            text.measured(MEASURED_ERRORS, records.workshop.demonstration === true),
+            text.coverage(MEASURED_COVERAGE),
+          ].join("\n\n")
+        : prose,
+    ]),
+  ),
+  close: [
+    {
+      kind: "terms",
+      terms: Object.entries(words.trade).map(([term, gloss]) => ({ term, gloss })),
+    },
+  ],
+}));
 
 /** The bibliography: what these sheets use, then what the engine knows beside. */
-export function sourcesPage(context: PageContext, place: PagePlace): TextPageView {
+const SOURCES_PAGE = declaredPage(SOURCES, (text, context, place) => {
   const { words, records, sheets } = context;
-  const text = words.pages.sources;
   const usedBy = grouped(
     sheets.flatMap((worded) => {
       const { name, slug, keys } = sourcesOf(worded, context);
@@ -64,15 +61,14 @@ export function sourcesPage(context: PageContext, place: PagePlace): TextPageVie
       .map(([key, source]) => sourceEntry(key, source, words, fewLinks(usedBy.get(key) ?? [])));
     return section(id, heading, own.length === 0 ? [] : [{ kind: "sources", entries: own }]);
   };
-  return textPage(context, place, {
-    heading: text.heading,
+  return {
     description: text.lead,
     sections: [
       ...group("used", text.groups.used, (key) => usedBy.has(key)),
       ...group("other", text.groups.other, (key) => !usedBy.has(key)),
     ],
-  });
-}
+  };
+});
 
 /** What a sheet goes by, asked of it once for as long as it stays as it is. */
 function sourcesOf(
@@ -95,17 +91,14 @@ function fewLinks(links: readonly LinkView[]): readonly LinkView[] {
   return links.length > MOST_LINKS ? [] : links;
 }
 
-export function aboutPage(context: PageContext, place: PagePlace): TextPageView {
-  const { words, records } = context;
-  const text = words.pages.about;
-  const description = text.lead(records.workshop.name);
-  return textPage(context, place, {
-    heading: text.heading,
+const ABOUT_PAGE = declaredPage(ABOUT, (text, { records: { workshop }, revision }) => {
+  const description = text.lead(workshop.name);
+  return {
     description,
-    lead: [records.workshop.about ?? description, text.revision(context.revision)],
+    lead: [workshop.about ?? description, text.revision(revision)],
     sections: text.sections.map((one) => proseSection(one)),
-  });
-}
+  };
+});
 
 export function notFoundPage(context: PageContext, place: PagePlace): TextPageView {
   const text = context.words.pages.notFound;
@@ -129,3 +122,11 @@ function inOtherLanguages({ records, words }: PageContext, { root }: PagePlace):
     return { text: `${heading}. ${link}`, href, language };
   });
 }
+
+/** Pages to read through that a site has once, each by its folder. */
+export const TEXT_PAGES: Readonly<Record<string, DeclaredPage>> = {
+  methods: METHODS_PAGE,
+  label: LABELS_PAGE,
+  sources: SOURCES_PAGE,
+  about: ABOUT_PAGE,
+};

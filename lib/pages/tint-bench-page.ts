@@ -3,7 +3,6 @@ import { tristimulus } from "../colorimetry/tristimulus.ts";
 import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import { munsellOfLab } from "../colorimetry/munsell.ts";
 import type { BoardBlock, SectionBlock } from "../blocks/block.ts";
-import type { TintBenchView } from "../blocks/page-kinds.ts";
 import { section, statement } from "../blocks/section-blocks.ts";
 import type { MixingPaint } from "../mixing/mixing-paint.ts";
 import { mixableColours, type MixingRange } from "../mixing/mixing-range.ts";
@@ -11,10 +10,25 @@ import { predictedMix, type PredictedMix } from "../mixing/prediction/predicted-
 import { axisUncertainty } from "../optics/fit/prediction-uncertainty.ts";
 import { isStatement } from "../quantities/statement.ts";
 import { type PrintedNumbers } from "../words/number-text.ts";
-import { colourChoices, offeredLead, offeredOf, mixingWays } from "./mixing-ways.ts";
+import {
+  colourChoices,
+  offeredLead,
+  offeredOf,
+  mixingWays,
+  type MixingPageView,
+  type PaintChoice,
+} from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { pageHead } from "./site-frame.ts";
+
+/** Colours and a white mixed under the reader's hand; without script what was worked out beforehand. */
+export interface TintBenchView extends MixingPageView {
+  readonly kind: "tint-bench";
+  readonly colours: readonly PaintChoice[];
+  readonly whites: readonly PaintChoice[];
+  readonly mediums: readonly PaintChoice[];
+}
 
 /** Colour to white by weight, of the table that needs no script. */
 const RATIOS = [1, 5, 20, 100] as const;

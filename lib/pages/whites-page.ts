@@ -1,12 +1,11 @@
 import { tintsInWords } from "../words/tints-in-words.ts";
 import { isKnown, knownValue } from "../quantities/figure.ts";
-import type { Block, BoardBlock } from "../blocks/block.ts";
-import type { WhitesPageView } from "../blocks/page-kinds.ts";
+import type { Block, BoardBlock, SectionBlock } from "../blocks/block.ts";
 import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import { placesWithin } from "../words/number-text.ts";
 import { standingView } from "../present/standing-view.ts";
 import { notStatedCell } from "./order-cells.ts";
-import type { CellView, PictureView, TableView } from "../present/views.ts";
+import type { CellView, PictureView, TableView, PageView, LinkView } from "../present/views.ts";
 import { cellSwatch } from "../plots/small-swatch.ts";
 import { fittedFrame, tintTrail, type Trail, type TrailFrame } from "../plots/tint-trail.ts";
 import {
@@ -28,6 +27,17 @@ import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 import { trailOf, trailPoint } from "./trail-picture.ts";
 import { knownAb } from "../sheet/notations/known-lab.ts";
+
+/** All blacks and greys of the range, white by white. */
+export interface WhitesPageView extends PageView {
+  readonly kind: "in-the-whites";
+  readonly lead: readonly string[];
+  /** The catalogue's orders and this page, which is marked. */
+  readonly orders: readonly LinkView[];
+  /** Of a range on several pages. */
+  readonly parts: readonly LinkView[];
+  readonly sections: readonly SectionBlock[];
+}
 
 /** Darker let-downs than this crowd at the masstones, and say nothing of a tint. */
 const DARKEST_SHOWN_L = 30;

@@ -1,5 +1,5 @@
 import type { Block, LadderBlock } from "../blocks/block.ts";
-import type { AnyPageView, SheetView } from "../blocks/page-kinds.ts";
+import type { SheetView } from "../blocks/page-kinds.ts";
 import { wallOrder } from "../pages/colour-tile.ts";
 import { pairAddress } from "../pages/compare-pages.ts";
 import { rangeCounts } from "../pages/range-counts.ts";
@@ -29,17 +29,17 @@ export interface SitePicture {
   readonly face: () => PictureFace;
 }
 
-/** Pages by their addresses. */
-export type Pages = readonly { readonly path: string; readonly view: AnyPageView }[];
-
-/** What pages to be passed on are shown by: the range, each colour, colours beside each other, answers about several. */
+/**
+ * What pages to be passed on are shown by: the range, each colour, colours beside each other, answers about several.
+ * @param sheetOf a colour's page, by its slug.
+ */
 export function sitePictures(
-  pages: Pages,
+  sheetOf: (slug: string) => SheetView,
   answers: readonly Pick<AnswerLink, "slug" | "colours">[],
   context: PageContext,
 ): SitePicture[] {
   const imprint = imprintOf(context);
-  const paints = shownPaints(pages, context);
+  const paints = shownPaints(sheetOf, context);
   return [
     ...rangePicture(context),
     ...[...paints].flatMap(([slug, paint]) => colourPictures(slug, paint, imprint)),
@@ -57,10 +57,9 @@ export function sitePictures(
 
 /** Every colour that a picture can show, as its page shows it. */
 function shownPaints(
-  pages: Pages,
+  sheetOf: (slug: string) => SheetView,
   { sheets, steps }: Pick<PageContext, "sheets" | "steps">,
 ): ReadonlyMap<string, ShownPaint> {
-  const byPath = new Map(pages.map((page) => [page.path, page]));
   return new Map(
     sheets.flatMap(({ sheet: { slug } }) => {
       const step = {
@@ -68,10 +67,7 @@ function shownPaints(
         name: "paints of pictures",
         of: slug,
       };
-      const paint = madeStep(steps, step, () => {
-        const view = byPath.get(`colours/${slug}/index.html`)?.view;
-        return view?.kind === "sheet" ? shownPaint(view) : undefined;
-      });
+      const paint = madeStep(steps, step, () => shownPaint(sheetOf(slug)));
       return paint === undefined ? [] : [[slug, paint] as const];
     }),
   );

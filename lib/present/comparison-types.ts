@@ -1,6 +1,6 @@
 import type { ComparedColour } from "../collection/compared-colour.ts";
 import type { EqualLightness } from "../sheet/tints/tint-figures.ts";
-import type { Markup, PageView, LinkView, StandingView } from "./views.ts";
+import type { LinkView, StandingView } from "./views.ts";
 
 /** A paint as screens can show it. */
 export interface ShownPaint {
@@ -91,13 +91,4 @@ export interface ComparisonView {
   readonly parts: readonly ComparisonPartView[];
   /** What none of them states. */
   readonly unstated?: string;
-}
-
-/** A pair (or three, or four) that the workshop chose: a page without script. */
-export interface ComparePairView extends PageView {
-  readonly kind: "compare-pair";
-  readonly lead: readonly string[];
-  readonly comparison: Markup;
-  /** To choose others. */
-  readonly more: LinkView;
 }

@@ -1,7 +1,6 @@
 import type { StandingKind } from "../quantities/figure.ts";
 import type { OwnTexts } from "../records/own-texts.ts";
 import type { Words } from "../words/words.ts";
-import type { CautionView, LabelView } from "./handling-views.ts";
 
 /**
  * What a page template is given: finished text only. Rounding, units, language
@@ -263,71 +262,7 @@ export interface ColourCardView {
   readonly search?: string;
 }
 
-export interface CatalogueGridView extends PageView {
-  readonly kind: "catalogue-grid";
-  readonly lead: readonly string[];
-  readonly compare: LinkView;
-  /** Worked by assets/scripts/range.ts, hidden without it. */
-  readonly filters: {
-    readonly label: string;
-    readonly families: string;
-    readonly heading: string;
-    readonly choices: readonly { readonly tag: string; readonly text: string }[];
-    readonly found: string;
-    readonly nothing: string;
-  };
-  /** This grid and the tables, the current one marked. */
-  readonly orders: readonly LinkView[];
-  /** Of a range on several pages: these, and where each family begins. */
-  readonly parts: readonly LinkView[];
-  readonly contents: readonly LinkView[];
-  readonly families: readonly {
-    readonly id: string;
-    readonly heading: string;
-    readonly count: string;
-    readonly colours: readonly ColourCardView[];
-  }[];
-  readonly downloads: readonly DownloadView[];
-}
-
-export interface CatalogueTableView extends PageView {
-  readonly kind: "catalogue-table";
-  readonly lead: readonly string[];
-  readonly orders: readonly LinkView[];
-  /** Of a range on several pages. */
-  readonly parts: readonly LinkView[];
-  /** The range in this order, drawn. */
-  readonly pictures?: readonly PictureView[];
-  /** Ways to the groups, where there are several. */
-  readonly contents: readonly LinkView[];
-  /** One group without heading, or one for each family or class. */
-  readonly groups: readonly {
-    readonly id: string;
-    readonly heading?: string;
-    readonly table: TableView;
-  }[];
-  readonly downloads: readonly DownloadView[];
-}
-
 // ---------------------------------------------------------------- other pages
-
-export interface HomeView extends PageView {
-  readonly kind: "home";
-  /** Over the wall. */
-  readonly promise: string;
-  /** What is shown that is not measured, or has nothing to show yet. */
-  readonly besides?: string;
-  readonly press: string;
-  readonly wall: string;
-  /** Every colour, by family and from light to dark; of a large range every family. */
-  readonly tiles: readonly TileView[];
-  readonly isByFamily: boolean;
-  /** What the workshop makes, in its own words. */
-  readonly about: readonly string[];
-  readonly ask?: WaysView;
-  readonly beside?: WaysView;
-  readonly know: WaysView;
-}
 
 /** A colour on the wall: masstone above its tint, the name below. */
 export interface TileView {
@@ -347,27 +282,6 @@ export interface WaysView {
   readonly heading: string;
   readonly links: readonly LinkView[];
   readonly more?: LinkView;
-}
-
-export interface PigmentPageView extends PageView {
-  readonly kind: "pigment";
-  readonly name: string;
-  readonly colourIndexName?: string;
-  readonly whatItIs: readonly string[];
-  readonly properties: PropertyTableView;
-  readonly handlingHeading: string;
-  /** Of the dry pigment. */
-  readonly label: LabelView;
-  /** What weighing and mulling it calls for. */
-  readonly cautionsHeading: string;
-  readonly cautions: readonly CautionView[];
-  readonly handling: readonly string[];
-  readonly colours: readonly ColourCardView[];
-  /** How many of them are shown, where not all are. */
-  readonly someColours?: string;
-  /** Said in place of `colours` when no colour is made from it. */
-  readonly noColours?: string;
-  readonly photographs: { readonly heading: string; readonly list: readonly PhotographView[] };
 }
 
 export interface SourceEntryView {

@@ -1,8 +1,8 @@
+import type { PageView, LinkView, Markup, DownloadView } from "../present/views.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "../pages/range-parts.ts";
 import { pageHead } from "../pages/site-frame.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
-import type { CardsPageView } from "../present/card-views.ts";
 import { cardSizes, type CardSize } from "./card-size.ts";
 import type { LaidCard } from "./card-layout.ts";
 import { faceSvg } from "./card-face-svg.ts";
@@ -14,6 +14,33 @@ import {
   type RangeCards,
   type RevisedCard,
 } from "./range-cards.ts";
+
+/** Every shelf card of one size, as it will print. */
+export interface CardsPageView extends PageView {
+  readonly kind: "cards";
+  readonly lead: readonly string[];
+  readonly sizesLabel: string;
+  /** The same in the other sizes, this one marked. */
+  readonly sizes: readonly LinkView[];
+  /** Of cards on several pages. */
+  readonly parts: readonly LinkView[];
+  readonly cards: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly href: string;
+    readonly faces: readonly Markup[];
+  }[];
+  readonly withoutHeading: string;
+  /** Between such a colour and why. */
+  readonly colon: string;
+  /** Colours that get none, and why. */
+  readonly without: readonly {
+    readonly name: string;
+    readonly href: string;
+    readonly reason: string;
+  }[];
+  readonly downloads: readonly DownloadView[];
+}
 
 /** "cards/", of the leading size; "cards/strip/" of another. */
 export function cardsFolder(size: CardSize, context: PageContext): string {

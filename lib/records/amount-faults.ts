@@ -16,7 +16,14 @@ const FREE_ZERO = new Set<PropertyKey>(["temperatureC"]);
 const MAY_BE_NOUGHT = new Set<PropertyKey>(["deltaEab"]);
 
 /** Keys whose day has come when the record is written. */
-const DATES = new Set<PropertyKey>(["date", "started", "ended"]);
+/** Days that a record gives, and how many years ahead each may lie: what is to be made no more may be said before. */
+const DATES = new Map<PropertyKey, number>([
+  ["date", 0],
+  ["started", 0],
+  ["ended", 0],
+  ["calibration", 0],
+  ["discontinued", 5],
+]);
 
 /** A workshop's own readings and papers are no older [years]. Our own limit. */
 export const OLDEST_YEARS = 60;
@@ -52,10 +59,11 @@ const valueFaults = remembered(({ record, yaml }: Parsed<unknown>, today?: strin
     };
     const unit = typeof method === "string" ? methodUnitFault(key, method) : undefined;
     if (unit !== undefined) faults.push(faultAt(yaml.place([...path, "method"]), unit));
+    const yearsAhead = DATES.get(key);
     const date =
-      today === undefined || typeof value !== "string" || !DATES.has(key)
+      today === undefined || typeof value !== "string" || yearsAhead === undefined
         ? undefined
-        : dateFault(value, today);
+        : dateFault(value, today, yearsAhead);
     if (date !== undefined) faults.push(faultAt(yaml.place(path), date));
   });
   return faults;
@@ -82,7 +90,7 @@ function uncertaintyFault(key: PropertyKey, found: unknown): Fault | undefined {
   };
 }
 
-function dateFault(date: string, today: string): Fault | undefined {
+function dateFault(date: string, today: string, yearsAhead: number): Fault | undefined {
   const earliest = `${Number(today.slice(0, 4)) - OLDEST_YEARS}`;
   if (date < earliest)
     return {
@@ -93,13 +101,14 @@ function dateFault(date: string, today: string): Fault | undefined {
       expected: `${earliest} or after`,
       hint: "a digit of the year?",
     };
-  if (date <= today) return undefined;
+  const latest = `${Number(today.slice(0, 4)) + yearsAhead}${today.slice(4)}`;
+  if (date <= latest) return undefined;
   return {
     severity: "warning",
     rule: "records/date-to-come",
-    message: `The date ${date} lies after ${today}`,
+    message: `The date ${date} lies ${yearsAhead === 0 ? "" : `more than ${yearsAhead} years `}after ${today}`,
     actual: date,
-    expected: `${today} or before`,
+    expected: `${latest} or before`,
     hint: "a digit of the year, or day and month exchanged?",
   };
 }

@@ -7,14 +7,18 @@ export interface AskedColumns {
   readonly path: RecordPath;
   /** "masstone", "let-down 1:5 in titanium-white". */
   readonly as: string;
-  readonly part: "masstone" | "tint" | "film" | "ground";
+  readonly part:
+    "masstone" | "masstone over black" | "tint" | "tint over black" | "film" | "ground";
   /** The file's name without its ending. */
   readonly file: string;
   readonly columns: readonly string[];
 }
 
 /** A drawdown as a record gives it, and where. */
-type Drawdown = Pick<AskedColumns, "path" | "as" | "part"> & { readonly form: ReadingForm };
+type Drawdown<P = AskedColumns["part"]> = Pick<AskedColumns, "path" | "as"> & {
+  readonly part: P;
+  readonly form: ReadingForm;
+};
 
 /** Masstone and let-downs of a colour or a lot. */
 export function drawdowns({
@@ -24,15 +28,15 @@ export function drawdowns({
   readonly masstone?: ReadingForm | undefined;
   readonly tints?:
     readonly (ReadingForm & { readonly white: string; readonly massRatio: string })[] | undefined;
-}): Drawdown[] {
+}): Drawdown<"masstone" | "tint">[] {
   return [
     ...(masstone === undefined
       ? []
       : [{ path: ["masstone"], as: "masstone", part: "masstone" as const, form: masstone }]),
-    ...tints.map((form, i): Drawdown => ({
+    ...tints.map((form, i) => ({
       path: ["tints", i],
       as: `let-down ${form.massRatio} in ${form.white}`,
-      part: "tint",
+      part: "tint" as const,
       form,
     })),
   ];

@@ -26,6 +26,7 @@ export function* colourFaults(
   if (!hasSpecialEffect(colour.record, files)) {
     for (const [path, reading] of readingsOf(colour)) yield* solidFaults(colour, path, reading);
     yield* familyFaults(colour, files, knowledge);
+    yield* turnedHueFaults(colour);
   }
   yield* glossFaults(colour, files);
 }
@@ -164,6 +165,29 @@ function* familyFaults(
     expected: `the masstone of a ${family}`,
     hint: "another column, another colour's file, or a L*a*b* with its numbers exchanged or a decimal lost",
   });
+}
+
+/** Chroma C*ab from which a hue is told well, and how far [degree] a white turns one: of measured paints 31 at the most. Our own limit, wide. */
+const TURNED = { fromChroma: 20, degrees: 55 } as const;
+
+/** A masstone of quite another hue than its let-downs: a sign lost, a* and b* exchanged, another paint's column. */
+function* turnedHueFaults({ masstone, tints, place }: ReadColour): Faults {
+  const own = masstoneLab(masstone);
+  if (own === undefined || labToLch(own).C < TURNED.fromChroma) return;
+  const { h } = labToLch(own);
+  for (const [i, { reading, massRatio, white }] of tints.entries()) {
+    const lab = masstoneLab(reading);
+    if (lab === undefined || labToLch(lab).C < TURNED.fromChroma) continue;
+    const turned = Math.abs(((labToLch(lab).h - h + 540) % 360) - 180);
+    if (turned < TURNED.degrees) continue;
+    yield warningAt(place(["tints", i]), "records/turned-hue", {
+      message: `The let-down ${massRatio} in ${white} has the hue angle ${labToLch(lab).h.toFixed(0)}, and the masstone ${h.toFixed(0)}: no white turns a hue by ${turned.toFixed(0)} degrees`,
+      actual: `${turned.toFixed(0)} degrees apart`,
+      expected: `within ${TURNED.degrees} degrees of each other`,
+      hint: "a sign lost or a* and b* exchanged, in one of the two, or another paint's column",
+    });
+    return;
+  }
 }
 
 function onArc(hue: number, [from, to]: readonly [number, number]): boolean {

@@ -5,6 +5,7 @@ import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { remembered } from "../quantities/remembered.ts";
 import type { ColourRecord } from "./schema/colour.ts";
+import { grouped } from "../quantities/grouped.ts";
 import { GROUNDS } from "./schema/terms.ts";
 
 interface Use extends AskedColumns {
@@ -31,6 +32,7 @@ export function* columnFaults({ workshop, colours }: ParsedFiles): Faults {
     ...[...colours.values()].flatMap(usesOf),
   ];
   const first = new Map<string, Use>();
+  const shared: Shared[] = [];
   for (const one of uses) {
     const twice = one.columns.find((column, i) => one.columns.indexOf(column) < i);
     if (twice !== undefined)
@@ -45,15 +47,34 @@ export function* columnFaults({ workshop, colours }: ParsedFiles): Faults {
       if (before === undefined) first.set(key, one);
       return before === undefined ? [] : [{ column, before }];
     });
-    for (const { column, before } of taken.slice(0, 1)) yield sharedFault(one, before, column);
+    for (const { column, before } of taken.slice(0, 1))
+      if (one.from === before.from) yield twiceFault(one, before, column);
+      else shared.push(accused({ one, other: before, column }));
   }
+  const ofTwo = grouped(
+    shared.map((found) => [JSON.stringify([found.one.from.file, found.other.from.file]), found]),
+  );
+  for (const [found, ...more] of ofTwo.values())
+    if (found !== undefined) yield sharedFault(found, more.length);
+}
+
+/** Two records that ask for one column; the first of them is told of it. */
+interface Shared {
+  readonly one: Use;
+  readonly other: Use;
+  readonly column: string;
+}
+
+/** A file that bears one record's name is that record's, and the other has it by a slip. */
+function accused({ one, other, column }: Shared): Shared {
+  return one.file === one.from.slug ? { one: other, other: one, column } : { one, other, column };
 }
 
 /** Drawdowns of a colour, each with the same over black where it was read so too, and films. */
 const usesOf = remembered((colour: Parsed<ColourRecord>): readonly Use[] =>
   [
     ...drawdowns(colour.record).flatMap((drawdown) => {
-      const { path, as, form } = drawdown;
+      const { path, as, part, form } = drawdown;
       const overBlack = "overBlack" in form ? form.overBlack : undefined;
       return [
         drawdown,
@@ -63,7 +84,7 @@ const usesOf = remembered((colour: Parsed<ColourRecord>): readonly Use[] =>
               {
                 path: [...path, "overBlack"],
                 as: `${as} over black`,
-                part: "film" as const,
+                part: `${part} over black` as const,
                 form: overBlack,
               },
             ]),
@@ -80,15 +101,19 @@ const usesOf = remembered((colour: Parsed<ColourRecord>): readonly Use[] =>
     .map((asked) => ({ ...asked, from: colour })),
 );
 
-function sharedFault(one: Use, before: Use, column: string): Diagnostic {
-  if (one.from !== before.from)
-    return fault(one, {
-      severity: one.part === "ground" || before.part === "ground" ? "error" : "warning",
-      message: `The column ${column} of ${one.file} is the ${one.as} here and the ${before.as} of ${before.from.slug}`,
-      actual: column,
-      expected: "a column of this colour's own drawdowns",
-      hint: "is it the file of the other colour?",
-    });
+/** @param more further columns that the two share. */
+function sharedFault({ one, other, column }: Shared, more: number): Diagnostic {
+  const further = more === 0 ? "" : `, and so are ${more} more of its columns`;
+  return fault(one, {
+    severity: one.part === "ground" || other.part === "ground" ? "error" : "warning",
+    message: `The column ${column} of ${one.file} is the ${one.as} here and the ${other.as} of ${other.from.slug}${further}`,
+    actual: column,
+    expected: "a column of this colour's own drawdowns",
+    hint: "is it the file of the other colour?",
+  });
+}
+
+function twiceFault(one: Use, before: Use, column: string): Diagnostic {
   return fault(one, {
     severity: mayBeOneFilm(one, before) ? "warning" : "error",
     message: `The column ${column} of ${one.file} is the ${one.as} and the ${before.as} at once`,
@@ -98,10 +123,12 @@ function sharedFault(one: Use, before: Use, column: string): Diagnostic {
 }
 
 /** A film of `films` that hides may be the drawdown of the masstone, over white or over black. */
-function mayBeOneFilm(one: Use, other: Use): boolean {
-  const parts = [one.part, other.part].sort().join();
-  const from = [one.path[0], other.path[0]].sort().join();
-  return parts === "film,masstone" || (parts === "film,film" && from === "films,masstone");
+function mayBeOneFilm({ part: one }: Use, { part: other }: Use): boolean {
+  const beside = one === "film" ? other : one;
+  return (
+    (one === "film" || other === "film") &&
+    (beside === "masstone" || beside === "masstone over black")
+  );
 }
 
 function fault({ from, path }: Use, what: Omit<Fault, "rule">): Diagnostic {

@@ -66,6 +66,7 @@ export function formHint(
   if (issue.expected === "string" && typeof found === "number")
     return `in quotes: "${key === "massRatio" ? "1:" : ""}${written ?? String(found)}"`;
   if (issue.expected === "array") return listHint(key, found);
+  if (issue.expected === "object") return memberHint(path.at(-2), found);
   if (issue.expected !== "number") return undefined;
   const isPrice = (key === "price" || key === "pricePerKg") && typeof found === "string";
   return numberHint(found) ?? (isPrice ? priceHint(found) : undefined);
@@ -83,7 +84,19 @@ const LISTS_OF_WORDS: ReadonlySet<PropertyKey> = new Set([
   "pageLanguages",
 ]);
 
+/** Lists whose members name a record by this key, and may say more of it. */
+const NAMED_BY: Readonly<Record<string, string>> = { pigments: "pigment", additions: "vehicle" };
+
+function memberHint(list: PropertyKey | undefined, found: unknown): string | undefined {
+  const key = NAMED_BY[String(list)];
+  return key === undefined || typeof found !== "string"
+    ? undefined
+    : `written so: { ${key}: ${found} }`;
+}
+
 function listHint(key: PropertyKey | undefined, found: unknown): string | undefined {
+  const member = memberHint(key, found)?.replace(/\{.*\}/, "[$&]");
+  if (member !== undefined) return member;
   if (key === undefined || !LISTS_OF_WORDS.has(key) || typeof found !== "string") return undefined;
   const members = found.split(/[,;]\s*|\s+and\s+|(?<!\+)\s+(?!\+)/).filter((one) => one !== "");
   return members.length === 0 ? undefined : `a list stands in brackets: [${members.join(", ")}]`;
@@ -115,7 +128,7 @@ function formatHint(
   if (quoted !== undefined) return `in straight quotes: "${quoted}"`;
   const file = found.includes("/") ? "" : slugOf(found);
   return message.startsWith("lower-case letters") && file !== ""
-    ? `its file is named so: ${[...new Set([file, slugOf(inGermanLetters(found))])].join(" or ")}`
+    ? `${key === "source" ? "its text is a file in sources/, named so" : "its file is named so"}: ${[...new Set([file, slugOf(inGermanLetters(found))])].join(" or ")}`
     : undefined;
 }
 

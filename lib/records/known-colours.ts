@@ -3,6 +3,7 @@ import { gridOf, isConvex, type Quadrilateral } from "../patches/quadrilateral.t
 import { errorAt } from "./fault.ts";
 import type { KnownColours, PatchReadings } from "./photographs.ts";
 import type { Reading } from "./records.ts";
+import type { ColourRecord } from "./schema/colour.ts";
 import type { Box, PhotographRecord } from "./schema/photograph.ts";
 import type { RecordPath, YamlRecord } from "./yaml-record.ts";
 
@@ -88,12 +89,16 @@ function chartPatches(
 function swatchPatch(
   { at, colour: slug, white, massRatio }: Swatch,
   i: number,
-  { colours }: PatchReadings,
+  { colours, isFaulty }: PatchReadings,
   complain: Complain,
 ): Patch[] {
+  // What could not be read was told already.
+  if (isFaulty(slug)) return [];
   const colour = colours.find((one) => one.slug === slug);
   const name = [slug, ...(white === undefined ? [] : [`${massRatio ?? ""} ${white}`])].join(" ");
   const reading = colour && readingOf(colour, white, massRatio);
+  if (reading === undefined && colour !== undefined && isAskedFor(colour.record, white, massRatio))
+    return [];
   if (reading === undefined || reading.form === "chip") {
     complain(
       ["swatches", i, "colour"],
@@ -115,6 +120,18 @@ function readingOf(
   return white === undefined
     ? masstone
     : tints.find((tint) => tint.white === white && tint.massRatio === massRatio)?.reading;
+}
+
+/** Whether a record asks for a drawdown's reading, or leaves that to its standard. */
+function isAskedFor(
+  { masstone, tints, standard }: ColourRecord,
+  white: string | undefined,
+  massRatio: string | undefined,
+): boolean {
+  if (white === undefined) return masstone !== undefined || standard !== undefined;
+  return tints === undefined
+    ? standard !== undefined
+    : tints.some((tint) => tint.white === white && tint.massRatio === massRatio);
 }
 
 export function cornersOf([left, top, right, bottom]: Box): Quadrilateral {

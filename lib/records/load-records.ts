@@ -16,6 +16,7 @@ import { lotGlossSteps } from "./gloss-steps.ts";
 import { lotFaults, lotStateNotes } from "./lot-faults.ts";
 import {
   allRecords,
+  isFaulty,
   PARSERS,
   parsedFiles,
   type FileParsers,
@@ -118,6 +119,7 @@ export function checkedRecords(
   const photographed = namedPhotographs(files, tree, {
     resolve: resolver.resolve,
     colours: read,
+    isFaulty: (slug) => isFaulty(files, "colours", slug),
   });
   const whites = followedWhites(files, coloursNoted);
   const check = parsers.checks((name) =>

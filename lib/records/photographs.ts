@@ -47,6 +47,8 @@ export interface KnownColours {
 /** What resolves the readings of patches. */
 export interface PatchReadings extends Pick<ReadingResolver, "resolve"> {
   readonly colours: readonly Colour[];
+  /** Whether a colour is there, though its record could not be read. */
+  readonly isFaulty: (slug: string) => boolean;
 }
 
 /** Every photograph that a record names, in order of folder and slug, and what of them leads nowhere. */

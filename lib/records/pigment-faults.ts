@@ -34,6 +34,7 @@ export function* pigmentFaults(files: ParsedFiles, knowledge: Knowledge): Faults
   for (const pigment of files.pigments.values()) {
     yield* reachFaults(pigment, knowledge);
     yield* bulkFaults(pigment);
+    yield* indexFaults(pigment);
     yield* originFaults(pigment, knowledge);
     yield* nameFaults(pigment, knowledge);
     yield* calledFaults(pigment, knowledge);
@@ -132,6 +133,22 @@ function* bulkFaults({ record, yaml }: OfPigment): Faults {
       complaint,
     );
   }
+}
+
+/** Refractive index against air under which no mineral or organic solid lies, and that of a drying oil. Memory of optics. */
+const LEAST_INDEX = 1.3;
+const INDEX_OF_OIL = 1.48;
+
+/** An index that is one against oil, as theory takes it, and not against air. */
+function* indexFaults({ record: { particle }, yaml }: OfPigment): Faults {
+  const [end] = amountEnds(particle?.refractiveIndex, ["particle", "refractiveIndex"]);
+  if (end === undefined || end.value >= LEAST_INDEX) return;
+  yield warningAt(yaml.place(end.path), "records/refractive-index", {
+    message: `A refractive index of ${end.value} is lower than that of any pigment, ${LEAST_INDEX} and more against air`,
+    actual: String(end.value),
+    expected: `${LEAST_INDEX} or more`,
+    hint: `${(end.value * INDEX_OF_OIL).toFixed(2)}, if it was given against oil`,
+  });
 }
 
 function* originFaults(

@@ -53,7 +53,7 @@ export function priceList(file: string, text: string, currency: string | undefin
   const [header = [], ...lines] = table ?? [];
   const at = columnPlaces(header, faults);
   if (faults.errorCount() > 0) return { rows: [], diagnostics: faults.diagnostics };
-  const rows = lines.flatMap((cells) => priceRow(cells, at, currency, faults) ?? []);
+  const rows = lines.flatMap((cells) => priceRow(cells, at, header.length, currency, faults) ?? []);
   return { rows, diagnostics: faults.diagnostics };
 }
 
@@ -89,12 +89,23 @@ function columnPlaces(
 function priceRow(
   cells: readonly WrittenCell[],
   at: ReadonlyMap<Column, number>,
+  width: number,
   currency: string | undefined,
   faults: FaultList,
 ): PriceRow | undefined {
   const cell = (column: Column): WrittenCell =>
     cells[at.get(column) ?? -1] ?? { ...(cells[0] ?? { line: 1, column: 1 }), text: "" };
   const before = faults.errorCount();
+  const past = cells.slice(width).find(({ text }) => text !== "");
+  if (past !== undefined) {
+    faults.error("price", past, {
+      message: `The cell "${past.text}" lies past the last column: the first line has ${width}`,
+      actual: `${cells.length} cells`,
+      expected: `${width} cells, as in the first line`,
+      hint: "a decimal comma in the price? between commas a price has a decimal point",
+    });
+    return undefined;
+  }
   const refuse = (column: Column, expected: string, hint?: string): undefined => {
     const { text } = cell(column);
     faults.error("price", cell(column), {

@@ -11,6 +11,11 @@ const TIMES = 10;
 /** Times [1] from which on two sizes of one colour no longer bear each other out. Our own limit. */
 const OWN_TIMES = 5;
 
+/** Times [1] the cost of what is in it that no paint is sold at: in hundredths of a currency the dearest pigments pass it. Our own limit. */
+const MOST_OF_MATERIALS = 100;
+/** Mass of paint [kg/ml] by which that cost is told; lead whites weigh twice as much, blacks half. */
+const KG_PER_ML = 0.002;
+
 interface Priced {
   readonly slug: string;
   readonly perMl: number;
@@ -30,13 +35,24 @@ export function* priceReachFaults(colours: readonly Colour[], files: ParsedFiles
       price === 0 ? [] : [{ slug, perMl: price / ml, ml, written, place }],
     ),
   );
-  if (priced.length <= MANY) return;
-  const usual = median(priced.map(({ perMl }) => perMl));
+  const beyond = priced.filter(
+    ({ slug, perMl }) => perMl > MOST_OF_MATERIALS * KG_PER_ML * dearestPerKg(slug, files),
+  );
+  for (const { slug, ml, written, place } of beyond)
+    yield warningAt(place("price"), "records/price-reach", {
+      message: `${written} for ${ml} ml is more than ${MOST_OF_MATERIALS} times what is in it costs, by the ${dearestPerKg(slug, files)} a kilogram of its dearest material`,
+      actual: String(written),
+      expected: `far below ${Number((MOST_OF_MATERIALS * KG_PER_ML * ml * dearestPerKg(slug, files)).toPrecision(3))}`,
+      hint: `${Number((written / 100).toPrecision(6))}, if it was given in pence or cents`,
+    });
+  const rest = priced.filter((one) => !beyond.includes(one));
+  if (rest.length <= MANY) return;
+  const usual = median(rest.map(({ perMl }) => perMl));
   const dear = dearPigments(files);
-  for (const { slug, perMl, ml, written, place } of priced) {
+  for (const { slug, perMl, ml, written, place } of rest) {
     const times = perMl / usual;
     const isLikeOwn = (): boolean =>
-      priced.some(
+      rest.some(
         (other) =>
           other.slug === slug && other.ml !== ml && !isApart(perMl / other.perMl, OWN_TIMES),
       );
@@ -52,6 +68,21 @@ export function* priceReachFaults(colours: readonly Colour[], files: ParsedFiles
 
 function isApart(times: number, limit: number = TIMES): boolean {
   return times >= limit || times <= 1 / limit;
+}
+
+/** Price [1/kg] of the dearest pigment or oil of a colour; endless where one of them has none. */
+function dearestPerKg(
+  slug: string,
+  { colours, pigments, vehicles, workshop }: ParsedFiles,
+): number {
+  const record = colours.get(slug)?.record;
+  const vehicle = record?.vehicle ?? workshop?.record.vehicle ?? "";
+  return Math.max(
+    vehicles.get(vehicle)?.record.pricePerKg ?? Infinity,
+    ...(record?.pigments ?? []).map(
+      ({ pigment }) => pigments.get(pigment)?.record.pricePerKg ?? Infinity,
+    ),
+  );
 }
 
 /** Pigments that cost ten times what pigments do in the middle. */

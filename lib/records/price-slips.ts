@@ -98,7 +98,7 @@ function* materialFaults({ pigments, vehicles }: ParsedFiles): Faults {
         message: `${price} a kilogram is ${Math.round(price / dearest)} times what the dearest of all other materials costs`,
         actual: String(price),
         expected: `near ${dearest} or below`,
-        hint: `${Number((price / 1000).toPrecision(6))}, if it was given for a tonne, or a point parts its thousands`,
+        hint: `${Number((price / 100).toPrecision(6))}, if it was given in pence or cents; ${Number((price / 1000).toPrecision(6))}, if for a tonne, or if a point parts its thousands`,
       });
     if (price > 0 && price < middle / APART_TIMES.below && price < cheapest / APART_TIMES.end)
       yield warningAt(yaml.place(["pricePerKg"]), "records/price-reach", {

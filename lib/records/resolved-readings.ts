@@ -2,7 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
 import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
-import { VIEWINGS, type Lab, type LabViewing } from "../colorimetry/viewing.ts";
+import { VIEWINGS, type Lab, type LabViewing, type Viewing } from "../colorimetry/viewing.ts";
 import { parseMunsell } from "../colorimetry/munsell-notation.ts";
 import {
   HAND_HELD_NOISE,
@@ -295,6 +295,7 @@ export function readingResolver(
           message: `"${form.munsell}" is no Munsell notation, such as N 2/ or 5PB 3/1`,
           actual: form.munsell,
           expected: "N 2/ or 5PB 3/1",
+          hint: munsellHint(form.munsell),
         });
       }
       return {
@@ -412,6 +413,10 @@ function* ownLabFaults(
   const own = spectrumLab(spectrum, viewing);
   const apart = deltaE00(own, lab);
   if (!(apart > OWN_LAB_WITHIN)) return;
+  const apartUnder = (one: Viewing): number => deltaE00(spectrumLab(spectrum, one), lab);
+  const [other] = VIEWINGS.filter((one) => apartUnder(one) <= OWN_LAB_WITHIN).toSorted(
+    (one, next) => apartUnder(one) - apartUnder(next),
+  );
   const written = (of: Lab): string =>
     [of.L, of.a, of.b].map((part) => part.toFixed(1).replace(/^-(?=0\.0$)/, "")).join(", ");
   yield warningAt(
@@ -421,7 +426,10 @@ function* ownLabFaults(
       message: `The file gives ${name} L*a*b* ${written(lab)} (${viewing}), and its spectrum has ${written(own)}, Delta-E00 ${apart.toFixed(1)} away`,
       actual: written(lab),
       expected: `${written(own)}, within Delta-E00 ${OWN_LAB_WITHIN}`,
-      hint: "the spectrum is what is used",
+      hint:
+        other === undefined
+          ? "the spectrum is what is used"
+          : `it is what the spectrum has under ${other}; the spectrum is what is used`,
     },
   );
 }
@@ -458,6 +466,14 @@ function geometryOf(columns: readonly ReadingColumn[]): Geometry | undefined {
   const stated = new Set(columns.map(({ geometry }) => geometry));
   const [only] = stated;
   return stated.size === 1 ? GEOMETRIES.find((known) => known === only) : undefined;
+}
+
+/** A notation with its blanks as a book of chips has them, where that is all that is wrong. */
+function munsellHint(found: string): string | undefined {
+  const [, hue = "", rest = ""] =
+    /^([\d.]*[A-Z]{1,2})([\d.]+\/[\d.]*)$/i.exec(found.replaceAll(/\s/g, "")) ?? [];
+  const meant = `${hue} ${rest}`;
+  return parseMunsell(meant) === undefined ? undefined : `written so: ${meant}`;
 }
 
 function labReading(form: LabForm): LabReading {

@@ -207,6 +207,7 @@ function closestBranch(branches: readonly (readonly Issue[])[]): readonly Issue[
 const TYPE_WORDS: Readonly<Record<string, string>> = {
   string: "text",
   number: "a number",
+  int: "a whole number",
   boolean: "true or false",
   array: "a list",
   object: "keys and values",

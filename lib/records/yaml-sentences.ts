@@ -85,7 +85,9 @@ function fault(error: YAMLError, document: Document.Parsed, text: string): YamlF
       return here(
         isLineStart(text, offset)
           ? INDENTED
-          : "More text stands behind a value that is closed already",
+          : text[offset - 1] === "'"
+            ? APOSTROPHE
+            : "More text stands behind a value that is closed already",
       );
     default:
       return here(
@@ -94,6 +96,8 @@ function fault(error: YAMLError, document: Document.Parsed, text: string): YamlF
   }
 }
 
+const APOSTROPHE =
+  "An apostrophe ends a text that stands in single quotes; a text that holds one stands in double quotes";
 const UNCLOSED_QUOTE = "A quotation mark is opened here and not closed";
 
 function openQuote(document: Document.Parsed, offset: number): YamlFault | undefined {

@@ -9,7 +9,7 @@ import { labelNotes } from "./label-notes.ts";
 import { latestDate, printedDate } from "./printed-date.ts";
 import { addressFaults, keptManifests } from "./site-addresses.ts";
 import { diagnosticsOf, workedSites } from "./site-context.ts";
-import { allPagePaths } from "./site-of-records.ts";
+import { allPagePaths } from "./all-pages.ts";
 import type { SiteTask } from "./site-task.ts";
 import { clearResults } from "../kept/kept-result.ts";
 import { workCacheOf } from "../kept/work-cache.ts";

@@ -1,4 +1,4 @@
-import type { AnyPageView } from "../blocks/page-kinds.ts";
+import type { AnyPageView } from "./all-pages.ts";
 import { textHash } from "../kept/part-hashes.ts";
 import type { SiteView } from "../present/views.ts";
 import type { OwnTexts } from "../records/own-texts.ts";

@@ -1,4 +1,4 @@
-import type { AnyPageView } from "../blocks/page-kinds.ts";
+import type { AnyPageView } from "./all-pages.ts";
 import { contentHash } from "../kept/content-hash.ts";
 import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
 import { packedText, unpackedText } from "../print/packed-pages.ts";

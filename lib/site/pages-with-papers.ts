@@ -1,4 +1,4 @@
-import type { AnyPageView } from "../blocks/page-kinds.ts";
+import type { AnyPageView } from "./all-pages.ts";
 import { orderPath } from "../pages/catalogue-pages.ts";
 import type { DownloadView } from "../present/views.ts";
 import type { Paper } from "./asked-papers.ts";

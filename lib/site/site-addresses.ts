@@ -84,7 +84,7 @@ function lostFaults(
   const addresses = new Set(lost.map((path) => shortAddress(path, there)));
   return [...addresses].sort().map((address) =>
     errorAt(workshopPlace(["former"]), "site/lost-address", {
-      message: `The page ${address} was published and would be gone, and a printed QR code may lead there: name it under former in workshop.yaml, with what took its place`,
+      message: `The page ${address} was published and would be gone, and a printed QR code may lead there: name it under former in workshop.yaml, with what took its place, as in { address: ${address}, name: "Name", replacedBy: colours/ }`,
       actual: "no such page",
       expected: `former: [{ address: ${address}, name, replacedBy }]`,
     }),

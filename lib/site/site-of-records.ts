@@ -1,37 +1,15 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { answerIndex } from "../answers/answer-index.ts";
-import { answerPage, answerPath } from "../answers/answer-pages.ts";
-import { aboutPage, methodsPage, notFoundPage, sourcesPage } from "../pages/text-pages.ts";
 import { cautionLine } from "../pages/caution-line.ts";
-import { catalogueGrid, catalogueTable, ORDERS } from "../pages/catalogue-pages.ts";
-import { comparePage, comparePairPage, pairAddress } from "../pages/compare-pages.ts";
-import { formerPage, formerPages } from "../pages/former-page.ts";
-import { homePage } from "../pages/home-page.ts";
-import { labelPage } from "../pages/label-page.ts";
-import { pagePlace, type PageContext, type PagePlace } from "../pages/page-context.ts";
-import { pigmentIndex, pigmentPage } from "../pages/pigment-pages.ts";
-import { BENCH_PATH, PALETTE_PATH, reachesOf, RECIPES_PATH } from "../pages/mixing-ways.ts";
-import { palettePage } from "../pages/palette-page.ts";
-import { rangeMapPage } from "../pages/range-map-page.ts";
-import { recipesPage } from "../pages/recipes-page.ts";
-import { tintBenchPage } from "../pages/tint-bench-page.ts";
-import { benchPage, benchPath } from "../pages/bench-page.ts";
-import { evidencePage, evidencePath } from "../pages/evidence-page.ts";
-import { sheetPage } from "../pages/sheet-page.ts";
-import { cardSizes } from "../print/card-size.ts";
-import { cardsPage } from "../print/cards-page.ts";
+import { benchPath } from "../pages/bench-page.ts";
 import { shownColour } from "../pages/comparison-cells.ts";
-import { NOT_FOUND_PATH, siteFrame } from "../pages/site-frame.ts";
-import { whitesPage } from "../pages/whites-page.ts";
 import type { ShownColour } from "../present/comparison-types.ts";
-import type { AnyPageView } from "../blocks/page-kinds.ts";
+import { allPagePaths, sitePages, type AnyPageView, type Shown } from "./all-pages.ts";
 import { sitePictures } from "../pictures/site-pictures.ts";
 import { hostFiles } from "./host-files.ts";
 import { readingsOf, readingsOfRange } from "./exchange-files.ts";
 import { mixingFiles, otherPaintFiles } from "./mixing-files.ts";
 import { searchFiles } from "./search-files.ts";
 import { masstoneCsv } from "./masstone-csv.ts";
-import { chosenPairs } from "../records/chosen-pairs.ts";
 import type { Records } from "../records/records.ts";
 import { recordSchemas } from "../records/json-schemas.ts";
 import { catalogueCsv } from "./catalogue-csv.ts";
@@ -46,14 +24,13 @@ import {
   workshopManifestJson,
 } from "./published-data.ts";
 import { dataSchemas } from "./data-schemas.ts";
-import { at, certain } from "../quantities/at.ts";
+import { certain } from "../quantities/at.ts";
 import { keptBesideProgram } from "../kept/beside-program.ts";
 import { contentHash } from "../kept/content-hash.ts";
 import { followed } from "../kept/followed.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { readWhenAsked } from "../kept/reads.ts";
 import { contentKey } from "../sheet/revision.ts";
-import { plannedPaths, type PlannedPaths } from "./planned-paths.ts";
 import { dataFilesOf } from "./data-files.ts";
 import { pageEntry, pageWith, type PageEntry, type PagesKept } from "./page-entry.ts";
 import type { DataFile, PackedSheet, Site } from "./site.ts";
@@ -134,6 +111,8 @@ export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site
   const pages = sitePages(worked, shown).map((page) =>
     atom === undefined ? page : withFeed(page),
   );
+  const sheets = sheetsToPrint(worked, pages);
+  const sheetOf = new Map(sheets.map((sheet) => [sheet.slug, sheet]));
   const filesOf = (what: string, made: () => readonly DataFile[]): readonly DataFile[] =>
     dataFilesOf(worked.steps, { name: `files of ${what}` }, made);
   const mixing = readWhenAsked(() => filesOf("mixing", () => mixingFiles(context)));
@@ -151,9 +130,10 @@ export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site
     assets: mixing,
     keepSteps: worked.keepSteps,
     sheetCount: worked.published.length,
-    pictures: () => sitePictures(pages, context.answers, context),
+    pictures: () =>
+      sitePictures((slug) => certain(sheetOf.get(slug)).sheet, context.answers, context),
     prints: {
-      sheets: sheetsToPrint(worked, pages),
+      sheets,
       laidOut: worked.laidOut,
       context: worked.context,
     },
@@ -195,7 +175,7 @@ export interface WorkshopAsked {
   readonly printedCards: readonly EarlierCard[] | undefined;
 }
 
-function workshopOfWorked(
+export function workshopOfWorked(
   worked: WorkedSite,
   date: string | undefined,
   { isPrinted, printedCards }: WorkshopAsked,
@@ -245,136 +225,6 @@ function workshopOfWorked(
     ...(pdf === undefined ? {} : { papers: [{ path: LABELS_PDF, bytes: pdf.bytes }] }),
     sheetCount: worked.published.length,
   };
-}
-
-/** Colours by their slugs, as pages compare them. */
-type Shown = ReadonlyMap<string, () => ShownColour>;
-
-/** A page that is to be: where it lies, and how it is filled. */
-interface PlannedPage {
-  readonly isUnlisted?: boolean;
-  readonly place: PagePlace;
-  readonly view: (place: PagePlace) => AnyPageView;
-}
-type Plan = (path: string, view: PlannedPage["view"]) => PlannedPage;
-
-/** Where all pages of a site lie, in the folders of its languages. */
-export function allPagePaths(sites: readonly WorkedSite[]): PagePaths {
-  return sites.flatMap((worked) =>
-    pagePaths(worked)
-      .filter((path) => path !== NOT_FOUND_PATH || worked.context.folder === "")
-      .map((path) => `${worked.context.folder}${path}`),
-  );
-}
-
-/** Where the pages of a site lie in the folder of their language, those that only say what took their place among them. */
-function pagePaths(worked: WorkedSite): string[] {
-  return plannedPages(worked, new Map()).map(({ place: { path } }) => path);
-}
-
-function sitePages(worked: WorkedSite, shown: Shown): PageEntry[] {
-  const { context, steps } = worked;
-  const kept: PagesKept = { steps, of: "the site" };
-  return plannedPages(worked, shown).map(({ place, view, isUnlisted }) =>
-    pageEntry(
-      place.path,
-      () => ({ site: siteFrame(context, place), view: view(place) }),
-      kept,
-      isUnlisted,
-    ),
-  );
-}
-
-/** What a page is filled with is asked for when it is filled, so that it is known what it reads. */
-function plannedPages(worked: WorkedSite, shown: Shown): PlannedPage[] {
-  const { published, context } = worked;
-  const page: Plan = (path, view) => ({ place: pagePlace(path), view });
-  // The server may show it at any depth, so that its links start at the site's own folder.
-  const lost: PagePlace = { path: NOT_FOUND_PATH, root: context.records.siteBase };
-  const planned = plannedPaths(worked);
-  return [
-    page("index.html", (place) => homePage(context, place)),
-    ...planned.grid.map((path, nth) => page(path, (place) => catalogueGrid(nth, context, place))),
-    ...ORDERS.flatMap((order, i) =>
-      at(planned.orders, i).map((path, nth) =>
-        page(path, (place) => catalogueTable(order, nth, context, place)),
-      ),
-    ),
-    ...planned.whites.map((path, nth) => page(path, (place) => whitesPage(nth, context, place))),
-    ...published.map(({ worded }) =>
-      page(`colours/${worded.sheet.slug}/index.html`, (place) => sheetPage(worded, context, place)),
-    ),
-    ...published.map((one) =>
-      page(benchPath(one.worded.sheet.slug), (place) =>
-        benchPage(one.worded, one.revision, context, place),
-      ),
-    ),
-    ...published.map((one) =>
-      page(evidencePath(one.worded.sheet.slug), (place) =>
-        evidencePage(one.worded, one.revision, context, place),
-      ),
-    ),
-    ...(planned.mixes
-      ? [
-          page(BENCH_PATH, (place) => tintBenchPage(context, place)),
-          page(RECIPES_PATH, (place) => recipesPage(context, place)),
-          ...mapPages(planned, context, page),
-        ]
-      : []),
-    page("compare/index.html", (place) => comparePage(context, place)),
-    ...chosenPairs(context.records.workshop).map((pair) =>
-      page(`${pairAddress(pair)}index.html`, (place) =>
-        comparePairPage(
-          pair,
-          pair.colours.flatMap((slug) => shown.get(slug)?.() ?? []),
-          context,
-          place,
-        ),
-      ),
-    ),
-    ...(context.records.answers.size === 0
-      ? []
-      : [page("answers/index.html", (place) => answerIndex(context, place))]),
-    ...[...context.records.answers.keys()].map((slug) =>
-      page(answerPath(slug), (place) => {
-        const { heldOf, index } = worked.answers;
-        return answerPage(heldOf(slug), context, place, index);
-      }),
-    ),
-    ...cardSizes(context.records.workshop).flatMap((size, i) =>
-      at(planned.cards, i).map((path, nth) =>
-        page(path, (place) => {
-          const laid = at(worked.laidOut().sizes, i);
-          return cardsPage(worked.cards, size, laid.card, nth, context, place);
-        }),
-      ),
-    ),
-    page("pigments/index.html", (place) => pigmentIndex(context, place)),
-    ...[...context.records.pigments.values()].map((pigment) =>
-      page(`pigments/${pigment.slug}/index.html`, (place) => pigmentPage(pigment, context, place)),
-    ),
-    page("methods/index.html", (place) => methodsPage(context, place)),
-    page("label/index.html", (place) => labelPage(context, place)),
-    page("sources/index.html", (place) => sourcesPage(context, place)),
-    page("about/index.html", (place) => aboutPage(context, place)),
-    ...formerPages(context.records.workshop).map(({ path, former }) => ({
-      ...page(path, (place) => formerPage(former, context, place)),
-      isUnlisted: true,
-    })),
-    { place: lost, view: (place) => notFoundPage(context, place) },
-  ];
-}
-
-/** Where the range reaches, for a range of colours that mix. */
-function mapPages({ maps }: PlannedPaths, context: PageContext, page: Plan): PlannedPage[] {
-  return maps.length === 0
-    ? []
-    : [
-        ...maps.map((path, nth) =>
-          page(path, (place) => rangeMapPage(at(reachesOf(context), nth), context, place)),
-        ),
-        page(PALETTE_PATH, (place) => palettePage(context, place)),
-      ];
 }
 
 /** A colour's pages as paper takes them. */

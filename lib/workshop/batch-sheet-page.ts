@@ -1,4 +1,4 @@
-import type { BatchSheetView } from "../blocks/page-kinds.ts";
+import type { PageView, LinkView } from "../present/views.ts";
 import { batchPlan, inSteps, type BatchPlan, type Wanted } from "../lots/batch-plan.ts";
 import { learntFillMl } from "../lots/learnt-yield.ts";
 import type { BatchRecipe } from "../formulation/batch.ts";
@@ -8,9 +8,10 @@ import { mullingCautions } from "../pages/studio-cautions.ts";
 import { pageOfSheet } from "../pages/page-of-sheet.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { statementText } from "../present/statement-text.ts";
-import { type Interval, type Quantity, ends, midpoint } from "../quantities/interval.ts";
+import { type Quantity, ends, midpoint } from "../quantities/interval.ts";
 import { packedRemarks } from "./packed-remarks.ts";
 import type { Lot } from "../records/records.ts";
+import { quantityText } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 import { lotsOf } from "../sheet/lots/lot-book.ts";
 
@@ -18,6 +19,37 @@ import { lotAddress } from "./lot-words.ts";
 import { oilOfDeliveries } from "./supplier-lots.ts";
 import { workshopHead } from "./workshop-frame.ts";
 import { weighedInG } from "../records/made-of.ts";
+
+/** A batch to print on one page: what to weigh, blanks, order of work, cautions. */
+export interface BatchSheetView extends PageView {
+  readonly kind: "batch-sheet";
+  readonly back: LinkView;
+  /** Why nothing can be weighed out, in place of the rest. */
+  readonly withheld?: string;
+  readonly sheet?: {
+    /** What another amount is reckoned by; absent where the amounts are a lot's own. */
+    readonly reckoner?: {
+      /** JSON for assets/scripts/batch-sheet.ts. */
+      readonly plan: string;
+      readonly amountValue: string;
+      readonly units: readonly { readonly value: string; readonly text: string }[];
+    };
+    readonly words: Words["pages"]["lots"]["batchSheet"];
+    readonly rows: readonly {
+      readonly name: string;
+      /** What the script fills anew for another amount. */
+      readonly figure?: string;
+      readonly planned: string;
+    }[];
+    readonly comesOut: string;
+    readonly remarks: readonly string[];
+    readonly order: readonly string[];
+    readonly cautionsHeading: string;
+    readonly cautions: readonly string[];
+    /** Blanks to write in, filled in where it is known already. */
+    readonly fields: readonly { readonly name: string; readonly value?: string }[];
+  };
+}
 
 /** Without one in workshop.yaml [g]. Our own choice: kitchen scales and laboratory balances have it or finer. */
 export const CUSTOMARY_STEP_G = 0.1;
@@ -130,12 +162,13 @@ export function batchSheetPage(
   const places = Math.max(0, Math.ceil(-Math.log10(matter.stepG)));
   const lots = records.colours.get(sheet.slug)?.lotYields ?? [];
   const grams = (massG: number): string => words.numbers.decimal(massG, places);
-  const percent = (share: number): string => words.numbers.decimal(100 * share, 1);
-  const [least, most]: Interval = matter.recipe.loss;
+  const loss = quantityText(
+    matter.recipe.loss,
+    (share) => words.numbers.decimal(100 * share, 1),
+    words.about,
+  );
   const lossText =
-    lots.length === 0
-      ? text.loss.customary(percent(least), percent(most))
-      : text.loss.learnt(percent(least), percent(most), lots.length);
+    lots.length === 0 ? text.loss.customary(loss) : text.loss.learnt(loss, lots.length);
   const steps = sheet.dispersion === "mulled" ? text.order.mulled : text.order.milled;
   return {
     ...head,
@@ -147,8 +180,7 @@ export function batchSheetPage(
         plan.yieldMl === undefined
           ? ""
           : text.comesOut(
-              words.numbers.decimal(plan.yieldMl[0], 0),
-              words.numbers.decimal(plan.yieldMl[1], 0),
+              quantityText(plan.yieldMl, (ml) => words.numbers.decimal(ml, 0), words.about),
             ),
       remarks: [
         ...ofTubes(page),
@@ -213,7 +245,7 @@ function reckonerOf(
       matter,
       places,
       mark: words.numbers.mark,
-      texts: { comesOut: text.comesOut("{from}", "{to}") },
+      texts: { comesOut: text.comesOut("{ml}"), about: words.about },
     }),
     amountValue: String("pigmentG" in wanted ? wanted.pigmentG : wanted.tubes),
     units: [

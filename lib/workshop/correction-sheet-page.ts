@@ -1,9 +1,8 @@
-import type { BatchSheetView } from "../blocks/page-kinds.ts";
 import type { Correction } from "../lots/correction.ts";
 import { inSteps } from "../lots/batch-plan.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { Lot } from "../records/records.ts";
-import { CUSTOMARY_STEP_G } from "./batch-sheet-page.ts";
+import { CUSTOMARY_STEP_G, type BatchSheetView } from "./batch-sheet-page.ts";
 import { foreignIngredients } from "./foreign-ingredients.ts";
 import { lotAddress } from "./lot-words.ts";
 import { workshopHead } from "./workshop-frame.ts";

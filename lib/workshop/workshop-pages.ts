@@ -1,4 +1,4 @@
-import type { BatchSheetView, WorkshopPageView } from "../blocks/page-kinds.ts";
+import type { WorkshopPageView } from "../blocks/page-kinds.ts";
 import type { FigureIndex } from "../claims/figure-index.ts";
 import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
@@ -13,7 +13,7 @@ import { madeStep } from "../kept/kept-steps.ts";
 import { certain } from "../quantities/at.ts";
 import type { SiteView } from "../present/views.ts";
 import { bookOf, lotBooks, lotsOf, type JudgedLot, type LotBook } from "../sheet/lots/lot-book.ts";
-import { batchSheetPage } from "./batch-sheet-page.ts";
+import { batchSheetPage, type BatchSheetView } from "./batch-sheet-page.ts";
 import { labelsPage, type LabelMatter } from "./labels-page.ts";
 import { correctionSheetPage } from "./correction-sheet-page.ts";
 import { bestCorrection, lotPage } from "./lot-page.ts";
@@ -27,13 +27,16 @@ import type { DueMatter } from "./next-view.ts";
 import { NEXT_PATH, workshopNextPage } from "./workshop-next.ts";
 import { workshopHome } from "./workshop-home.ts";
 
+/** What pages of the workshop are filled with. */
+export type WorkshopView = WorkshopPageView | BatchSheetView;
+
 /** One page of the workshop's own, below the root of its own output. */
 interface WorkshopPage {
   readonly path: string;
   /** Asked for when the page is wanted: all that it reads is read then. */
   readonly filled: () => {
     readonly site: SiteView;
-    readonly view: WorkshopPageView | BatchSheetView;
+    readonly view: WorkshopView;
   };
 }
 
@@ -111,10 +114,7 @@ export function workshopPages(context: PageContext, matter: WorkshopMatter): Wor
     { text: nav.trials, href: "trials/" },
     { text: nav.answers, href: "#answers" },
   ];
-  const page = (
-    path: string,
-    view: (place: PagePlace) => WorkshopPageView | BatchSheetView,
-  ): WorkshopPage => {
+  const page = (path: string, view: (place: PagePlace) => WorkshopView): WorkshopPage => {
     const place = pagePlace(path);
     return {
       path,

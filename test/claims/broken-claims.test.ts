@@ -34,6 +34,12 @@ const BROKEN: readonly (readonly [string, string, string, string])[] = [
     "15 error No sheet has a figure lamp-black.oil.oilIndxGPer100g; nearest: lamp-black.oil.oilIndexGPer100g claims/unknown-figure",
   ],
   [
+    "a path that is near to none, with what its part of the sheet has",
+    "figure: lamp-black.oil.oilIndexGPer100g, above: 90",
+    "figure: lamp-black.permanence.lightfastness, above: 90",
+    "15 error No sheet has a figure lamp-black.permanence.lightfastness; there are permanence.category, permanence.expectation, permanence.blueWool, permanence.deltaEab claims/unknown-figure",
+  ],
+  [
     "a rank that is lost",
     "figure: bone-black.oil.oilIndexGPer100g, lowestOf: black",
     "figure: lamp-black.oil.oilIndexGPer100g, lowestOf: black",

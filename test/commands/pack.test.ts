@@ -67,6 +67,14 @@ describe("a content folder packed and brought back", () => {
     expect((await run("unpack", "older.tgz")).complaints).toContain("content is there already");
   });
 
+  test("a folder that is not there is told as such", async () => {
+    const { complaints, code } = await run("pack", "--content", "nowhere", "--output", "n.tgz");
+    expect([code, complaints]).toEqual([
+      1,
+      "The content folder nowhere can't be read, since nothing is there: nothing was packed\n",
+    ]);
+  });
+
   test("the same folder gives the same bytes", () => {
     expect(packedFolder(content).bytes).toEqual(packedFolder(content).bytes);
   });

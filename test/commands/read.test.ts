@@ -8,6 +8,9 @@ import { mullstone, type CommandRun } from "../support/mullstone.ts";
 const { home, content } = contentFolder(SMALLEST_WORKSHOP);
 const run = (...args: string[]): Promise<CommandRun> =>
   commandHere(["read", ...args], { cwd: home });
+/** Lines to be put into a record. */
+const forRecords = (output: string): string[] =>
+  output.split("\n").filter((line) => line.startsWith("{"));
 const NM = Array.from({ length: 31 }, (_, i) => 400 + 10 * i);
 const save = (name: string, values: readonly number[], columns = ["soot"]): string => {
   writeFileSync(
@@ -37,6 +40,7 @@ describe("an instrument's file", () => {
         "content/readings/soot-1.csv",
         '{ reading: soot-1, column: "soot", scale: factor, geometry: GEOMETRY }',
         '{ reading: soot-1, column: "grey soot", scale: factor, geometry: GEOMETRY }',
+        "GEOMETRY stands for 45/0, d/8 included, d/8 excluded: the file does not say it, nor does workshop.yaml",
         "",
       ].join("\n"),
     );
@@ -53,10 +57,9 @@ describe("an instrument's file", () => {
     const { output } = await run(
       save("Lot 7.csv", [2.5, 3.7], ["LB-7 masstone 1", "LB-7 masstone 2", "LB-7 tint"]),
     );
-    expect(output.split("\n").slice(-3)).toEqual([
+    expect(forRecords(output)).toEqual([
       '{ reading: lot-7, column: ["LB-7 masstone 1", "LB-7 masstone 2"], scale: factor, geometry: GEOMETRY }',
       '{ reading: lot-7, column: "LB-7 tint", scale: factor, geometry: GEOMETRY }',
-      "",
     ]);
   });
 
@@ -64,10 +67,9 @@ describe("an instrument's file", () => {
     const rows = Array.from({ length: 31 }, (_, i) => `${400 + 10 * i},2.5,40`);
     const file = join(home, "Two.csv");
     writeFileSync(file, `nm,Probe 1,Probe 2\n${rows.join("\n")}\n`);
-    expect((await run(file)).output.split("\n").slice(-3)).toEqual([
+    expect(forRecords((await run(file)).output)).toEqual([
       '{ reading: two, column: "Probe 1", scale: factor, geometry: GEOMETRY }',
       '{ reading: two, column: "Probe 2", scale: factor, geometry: GEOMETRY }',
-      "",
     ]);
   });
 
@@ -108,6 +110,17 @@ describe("an instrument's file", () => {
     expect(code).toBe(1);
     expect(complaints).toMatch(/^letter\.txt:1:1 error /);
     expect((await run()).complaints).toBe("A file is read by: mullstone read FILE\n");
+  });
+
+  test("without a geometry goes by that of workshop.yaml, whatever else is still to be written", async () => {
+    const begun = contentFolder({
+      "workshop.yaml": 'name: Test Workshop\nreadings: { geometry: "45/0" }\n',
+      "colours/red.md": "---\nname: Red\n---\n",
+    });
+    const { output } = await commandHere(["read", join(home, save("Begun.csv", [2.5, 3.7]))], {
+      cwd: begun.home,
+    });
+    expect(output).toMatch(/\n\{ reading: begun, column: "soot", scale: factor \}\n$/);
   });
 
   test("that says its geometry before the table says it in what is written", async () => {

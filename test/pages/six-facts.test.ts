@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
-import { labelPage } from "../../lib/pages/label-page.ts";
+import { LABEL_PAGE } from "../../lib/words/pages/label-page.ts";
+import { saidIn } from "../../lib/words/texts.ts";
+import { LABELS_PAGE } from "../../lib/pages/label-page.ts";
 import { orderKeys } from "../../lib/pages/order-keys.ts";
 import { pagePlace } from "../../lib/pages/page-context.ts";
 import { sixFacts } from "../../lib/pages/six-facts.ts";
@@ -97,7 +99,7 @@ test("a page that tells what lines of a first screen say has one of its own for 
   const rows = (slug: string): readonly (string | undefined)[] => {
     const leadingPair: [string, string] = [slug, "lamp-black"];
     const workshop = { ...context.records.workshop, leadingPair };
-    const view = labelPage(
+    const view = LABELS_PAGE.filled(
       { ...context, records: { ...context.records, workshop } },
       pagePlace("label/index.html"),
     );
@@ -109,7 +111,7 @@ test("a page that tells what lines of a first screen say has one of its own for 
         : [],
     );
   };
-  const { facts, whitens } = context.words.pages.labelPage.sheet;
+  const { facts, whitens } = saidIn(context.words.language, LABEL_PAGE).sheet;
   expect(rows("bone-black")).toContain(facts.strength);
   expect(rows("bone-black")).not.toContain(whitens);
   expect(rows("zinc-white")).toContain(whitens);

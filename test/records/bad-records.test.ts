@@ -82,7 +82,7 @@ describe("keys and values", () => {
       what: "one in place of a list",
       files: { [COLOUR]: colourBut("\n  - { pigment: lamp-black }", " lamp-black") },
       told: [
-        `${COLOUR_LINE}:3:11 error pigments can't be "lamp-black": it takes a list records/schema`,
+        `${COLOUR_LINE}:3:11 error pigments can't be "lamp-black": it takes a list; written so: [{ pigment: lamp-black }] records/schema`,
       ],
     },
     {
@@ -196,6 +196,19 @@ describe("closed vocabularies and notations", () => {
       },
       told: [
         `${COLOUR_LINE}:5:22 error "blackish" is no Munsell notation, such as N 2/ or 5PB 3/1 records/munsell`,
+        unused(READING_LINE, "lamp-black"),
+      ],
+    },
+    {
+      what: "a chip without the blank behind its hue",
+      files: {
+        [COLOUR]: colourBut(
+          `{ reading: lamp-black, column: masstone, scale: factor, geometry: "45/0" }`,
+          "{ munsell: 5PB3/1 }",
+        ),
+      },
+      told: [
+        `${COLOUR_LINE}:5:22 error "5PB3/1" is no Munsell notation, such as N 2/ or 5PB 3/1; written so: 5PB 3/1 records/munsell`,
         unused(READING_LINE, "lamp-black"),
       ],
     },

@@ -180,6 +180,21 @@ describe("what is written in another form", () => {
       '4:16 error pigments[0].pigment can\'t be "Lamp black": it takes lower-case letters, digits and single hyphens; its file is named so: lamp-black records/schema',
     ),
     colour(
+      "{ pigment: lamp-black }",
+      "lamp-black",
+      '4:5 error pigments[0] can\'t be "lamp-black": it takes keys and values; written so: { pigment: lamp-black } records/schema',
+    ),
+    colour(
+      "pigments:\n  - { pigment: lamp-black }",
+      "pigments: lamp-black",
+      '3:11 error pigments can\'t be "lamp-black": it takes a list; written so: [{ pigment: lamp-black }] records/schema',
+    ),
+    colour(
+      "masstone:",
+      'lightfastness: { category: I, form: tint, source: "Supplier\'s paper" }\nmasstone:',
+      "5:51 error lightfastness.source can't be \"Supplier's paper\": it takes lower-case letters, digits and single hyphens; its text is a file in sources/, named so: supplier-s-paper records/schema",
+    ),
+    colour(
       "pigment: lamp-black",
       "pigment: CHANGE-ME",
       '4:16 error pigments[0].pigment can\'t be "CHANGE-ME": it takes lower-case letters, digits and single hyphens; a starter leaves it open: write the right one in its place records/schema',

@@ -22,6 +22,13 @@ interface Slip {
   readonly at?: string;
 }
 
+const SPINEL_ROWS = ["500", "510"].map(
+  (nm) =>
+    new RegExp(`^${nm},.*$`, "m").exec(
+      readFileSync("content/readings/spinel-black.csv", "utf8"),
+    )?.[0] ?? "",
+) as [string, string];
+
 const KEPT = [
   "lamp-black",
   "spinel-black",
@@ -422,6 +429,37 @@ describe("columns", () => {
       told: /The column masstone 1 of bone-black is the masstone here and the masstone of bone-black; is it the file of the other colour\?/,
     },
     {
+      what: "another colour's file attached, of a record that stands before it",
+      file: "colours/lead-white.md",
+      edits: [
+        [
+          "reading: lead-white.csv\n  column: [masstone 1, masstone 2, masstone 3]",
+          "reading: titanium-white.csv\n  column: [masstone 1, masstone 2, masstone 3]",
+        ],
+      ],
+      severity: "warning",
+      told: /The column masstone 1 of titanium-white is the masstone here and the masstone of titanium-white; is it the file of the other colour\?/,
+    },
+    {
+      what: "a let-down of another hue",
+      file: YELLOW,
+      edits: [
+        [
+          'reading: cadmium-yellow.csv, column: "titanium-white 1:1"',
+          'reading: phthalocyanine-blue.csv, column: "titanium-white 1:20"',
+        ],
+      ],
+      severity: "warning",
+      told: /The let-down 1:\d+ in titanium-white has the hue angle 2\d\d, and the masstone \d\d: no white turns a hue by 1\d\d degrees/,
+    },
+    {
+      what: "a row of readings copied into the next",
+      file: "readings/spinel-black.csv",
+      edits: [[SPINEL_ROWS[1], SPINEL_ROWS[0].replace("500,", "510,")]],
+      severity: "warning",
+      told: /Every value at 510 nm is that at 500 nm once more; a row that was copied/,
+    },
+    {
       what: "another colour's file attached, of another hue",
       file: YELLOW,
       edits: [
@@ -632,7 +670,58 @@ describe("pigments and lots", () => {
       file: "pigments/raw-umber.yaml",
       edits: [["pricePerKg: 9", "pricePerKg: 9000"]],
       severity: "warning",
-      told: /9000 a kilogram is \d+ times what the dearest of all other materials costs; 9, if it was given for a tonne, or a point parts its thousands/,
+      told: /9000 a kilogram is \d+ times what the dearest of all other materials costs; 90, if it was given in pence or cents; 9, if for a tonne, or if a point parts its thousands/,
+    },
+    {
+      what: "a metal's share as a fraction, of a pigment without a number",
+      file: "pigments/cadmium-zinc-sulphide.yaml",
+      edits: [
+        ["colourIndexName: PY 35\n", ""],
+        ['colourIndexNumber: "77205"\n', ""],
+        ["casNumber: 8048-07-5\n", "metals: [{ metal: cadmium, percent: 0.66 }]\n"],
+      ],
+      severity: "warning",
+      told: /Cadmium zinc sulphide has cadmium in its name, and 0.66 % of it is next to none; 66 %, if it was given as a fraction/,
+    },
+    {
+      what: "a refractive index against oil",
+      file: "pigments/titanium-dioxide.yaml",
+      edits: [["refractiveIndex: { value: 2.74", "refractiveIndex: { value: 1.18"]],
+      severity: "warning",
+      told: /A refractive index of 1.18 is lower than that of any pigment, 1.3 and more against air; 1.75, if it was given against oil/,
+    },
+    {
+      what: "an M-factor that is no whole number",
+      file: "pigments/zinc-oxide.yaml",
+      edits: [
+        [
+          "H410, hazardClass: Aquatic Chronic 1, mFactor: 1",
+          "H410, hazardClass: Aquatic Chronic 1, mFactor: 0.1",
+        ],
+      ],
+      severity: "error",
+      told: /mFactor can't be 0.1: it takes a whole number/,
+    },
+    {
+      what: "an empty tube in kilograms",
+      file: "lots/bb-2602.yaml",
+      edits: [["massG: 53.8", "massG: 53.8, tareG: 0.0095"]],
+      severity: "warning",
+      told: /An empty tube of 0.0095 g is hardly anything beside the 53.3 g of paint that it takes; 9.5 g, if it was given in kilograms/,
+    },
+    {
+      what: "an empty tube ten times as heavy",
+      file: "lots/bb-2602.yaml",
+      edits: [["massG: 53.8", "massG: 53.8, tareG: 95"]],
+      severity: "warning",
+      told: /An empty tube of 95 g is far heavier than the 53.3 g of paint that it takes; 9.5 g, if it was given with a decimal point lost/,
+    },
+    {
+      what: "a day that a colour is made to, in another century",
+      file: SPINEL,
+      edits: [["lot: SB-2603", "lot: SB-2603\ndiscontinued: 2206-06-01"]],
+      severity: "warning",
+      told: /The date 2206-06-01 lies more than 5 years after/,
     },
     {
       what: "a price a kilogram that is one a gram",
@@ -822,6 +911,20 @@ describe("names and numbers", () => {
       edits: [["{ ml: 40, price: 12 }", "{ ml: 3.7, price: 12 }"]],
       severity: "warning",
       told: /A size of 3.7 ml is outside what colours are sold in, 5 to 5000 ml; 37 ml, if the decimal point slipped/,
+    },
+    {
+      what: "a price in pence",
+      file: SPINEL,
+      edits: [["{ ml: 40, price: 12 }", "{ ml: 40, price: 1200 }"]],
+      severity: "warning",
+      told: /1200 for 40 ml is more than 100 times what is in it costs, by the \d+ a kilogram of its dearest material; 12, if it was given in pence or cents/,
+    },
+    {
+      what: "a decimal comma in the price list",
+      file: "prices.csv",
+      edits: [["lead-white,60,38,", "lead-white,60,38,5,"]],
+      severity: "error",
+      told: /The cell "2000000000206" lies past the last column: the first line has 5; a decimal comma in the price\?/,
     },
     {
       what: "a price ten times the range's",

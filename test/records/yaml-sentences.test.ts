@@ -67,6 +67,11 @@ describe("a slip in the marks of a record is told in one sentence, at its place"
       "1:8 More text stands behind a value that is closed already",
     ],
     [
+      "an apostrophe within single quotes",
+      "name: 'Terre d'ombre'\n",
+      "1:16 An apostrophe ends a text that stands in single quotes; a text that holds one stands in double quotes",
+    ],
+    [
       "a line too far in",
       "a: 1\n b: 2\n",
       "2:1 This line begins farther in, or less far, than it should: keys that belong together begin in one column",

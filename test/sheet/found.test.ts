@@ -11,7 +11,7 @@ import {
   word,
   type Declared,
 } from "../../lib/sheet/declaration.ts";
-import { LISTED, listedRows } from "../../lib/sheet/figure-table.ts";
+import { listedRows } from "../../lib/sheet/figure-table.ts";
 import { pathBelow } from "../../lib/sheet/figure-path.ts";
 import {
   filled,
@@ -183,10 +183,4 @@ describe("rows of a section's table", () => {
     ]);
   });
   test("are none of a section that lists nothing", () => expect(paths("tints")).toEqual([]));
-  /** `TabledSection` of lib/pages/page-of-sheet.ts, and a page that asks for it, where a section comes to list its first. */
-  test("belong to sections of which a page makes a table", () => {
-    const tabled = ["drying", "fill", "notations", "oil", "optics", "permanence"];
-    const sections = LISTED.map(({ pattern }) => pattern.split(".")[0] ?? "");
-    expect([...new Set(sections)].filter((section) => !tabled.includes(section))).toEqual([]);
-  });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { AnyPageView } from "../../lib/blocks/page-kinds.ts";
+import type { AnyPageView } from "../../lib/site/all-pages.ts";
 import type { KeptSteps, Step } from "../../lib/kept/kept-steps.ts";
 import { noteRead, readBy } from "../../lib/kept/reads.ts";
 import { viewKey, type FilledPage } from "../../lib/site/filled-page.ts";

@@ -27,10 +27,14 @@ function editedFiles(): string[] {
   ];
 }
 
-/** A program to its end: what it said, and whether it was content. */
-async function run(...args: readonly string[]): Promise<{ isSound: boolean; said: string }> {
+/** A program to its end, its own or that of `signal`: what it said, and whether it was content. */
+async function run(
+  args: readonly string[],
+  signal?: AbortSignal,
+): Promise<{ isSound: boolean; said: string }> {
   return new Promise((done) => {
     const child = spawn(process.execPath, args, { cwd: ROOT, stdio: ["ignore", "pipe", "pipe"] });
+    signal?.addEventListener("abort", () => child.kill());
     const held: Buffer[] = [];
     for (const stream of [child.stdout, child.stderr])
       stream.on("data", (chunk: Buffer) => held.push(chunk));
@@ -42,21 +46,26 @@ async function run(...args: readonly string[]): Promise<{ isSound: boolean; said
 async function typeFaults(files: readonly string[]): Promise<string[]> {
   if (files.length === 0) return [];
   const oxlint = ["node_modules/oxlint/bin/oxlint", "--type-check", "--format=unix"];
-  const { isSound, said } = await run(...oxlint, ...files);
+  const { isSound, said } = await run([...oxlint, ...files]);
   const lines = said.split("\n").filter((line) => /^\S+:\d+:\d+: /.test(line));
   return isSound ? [] : lines.length === 0 ? [said] : lines;
 }
 
-async function testFaults(tests: readonly string[]): Promise<string[]> {
+/** What tests complain of: a line each, or one that says that they were broken off. */
+async function testFaults(tests: readonly string[], signal: AbortSignal): Promise<string[]> {
   if (tests.length === 0) return [];
   const folder = mkdtempSync(join(tmpdir(), "mullstone-adding-"));
   const report = join(folder, "report.json");
   try {
     const { isSound, said } = await run(
-      ...["node_modules/vitest/vitest.mjs", "run", "--project=units", "--maxWorkers=1", "--update"],
-      ...["--reporter=json", `--outputFile=${report}`],
-      ...new Set(tests),
+      [
+        ...["node_modules/vitest/vitest.mjs", "run", "--project=units", "--maxWorkers=1"],
+        ...["--update", "--reporter=json", `--outputFile=${report}`],
+        ...new Set(tests),
+      ],
+      signal,
     );
+    if (signal.aborted) return ["Tests are asked once the compiler is content"];
     const faults = existsSync(report)
       ? faultLines(JSON.parse(readFileSync(report, "utf8")) as FaultReport)
       : [];
@@ -102,9 +111,9 @@ if (edited.length === 0) {
 const kinds = addedKinds(edited);
 process.stdout.write(`${whatIsAdded(edited, kinds)}\n`);
 process.env["MULLSTONE_TRANSLATED"] = await translatedModules(ROOT);
-await run("node_modules/prettier/bin/prettier.cjs", "--write", "--ignore-unknown", ...edited);
+await run(["node_modules/prettier/bin/prettier.cjs", "--write", "--ignore-unknown", ...edited]);
 for (const writer of new Set(kinds.flatMap(({ writer: own = [] }) => own)))
-  await run(...ownProgram(join(ROOT, writer)));
+  await run(ownProgram(join(ROOT, writer)));
 const before = new Set(statements());
 const modules = [
   ...edited,
@@ -115,18 +124,22 @@ const modules = [
   ),
 ].filter((file) => file.endsWith(".ts"));
 const faults = [...unlistedFaults(), ...tableFaults()];
-if (faults.length === 0)
-  faults.push(
-    ...(
-      await Promise.all([
-        typeFaults([...new Set(modules)]),
-        testFaults([
-          ...kinds.flatMap(({ tests }) => tests),
-          ...edited.filter((file) => /^test\/(?!site|contract).*\.test\.ts$/.test(file)),
-        ]),
-      ])
-    ).flat(),
+if (faults.length === 0) {
+  // What does not compile fails tests by its own consequences, which say less than the compiler.
+  const tests = new AbortController();
+  const types = typeFaults([...new Set(modules)]).then((found) => {
+    if (found.length > 0) tests.abort();
+    return found;
+  });
+  const tried = testFaults(
+    [
+      ...kinds.flatMap(({ tests: own }) => own),
+      ...edited.filter((file) => /^test\/(?!site|contract).*\.test\.ts$/.test(file)),
+    ],
+    tests.signal,
   );
+  faults.push(...(await types), ...(await tried));
+}
 for (const line of statements().filter((each) => !before.has(each)))
   process.stdout.write(`to be read in ${STATEMENTS_FILE}: ${line}\n`);
 for (const fault of faults) process.stdout.write(`${fault}\n`);

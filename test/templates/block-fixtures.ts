@@ -1,11 +1,7 @@
 /** Invented pages that are made of blocks: one block of each kind at least. No figure here is anybody's reading. */
+import type { AnyPageView } from "../../lib/site/all-pages.ts";
 import type { Block, SectionBlock } from "../../lib/blocks/block.ts";
-import type {
-  AnyPageView,
-  BenchView,
-  WorkshopPageView,
-  SheetView,
-} from "../../lib/blocks/page-kinds.ts";
+import type { BenchView, WorkshopPageView, SheetView } from "../../lib/blocks/page-kinds.ts";
 import type { ReplyView } from "../../lib/present/answer-views.ts";
 import type { HazardView, LabelView } from "../../lib/present/handling-views.ts";
 import {

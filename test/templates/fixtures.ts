@@ -3,36 +3,25 @@
  * the templates without records. No figure here is anybody's reading.
  */
 import type { HazardView, LabelView } from "../../lib/present/handling-views.ts";
-import type { CardsPageView } from "../../lib/present/card-views.ts";
-import type { ComparePairView } from "../../lib/present/comparison-types.ts";
+import type { AnswerPageView } from "../../lib/answers/answer-pages.ts";
+import type { CatalogueGridView, CatalogueTableView } from "../../lib/pages/catalogue-pages.ts";
+import type { PigmentPageView } from "../../lib/pages/pigment-pages.ts";
+import type { WhitesPageView } from "../../lib/pages/whites-page.ts";
+import type { CardsPageView } from "../../lib/print/cards-page.ts";
+import type { AnyPageView } from "../../lib/site/all-pages.ts";
+import type { BatchSheetView } from "../../lib/workshop/batch-sheet-page.ts";
 import type { ReplyView } from "../../lib/present/answer-views.ts";
 import { pictogramSvg } from "../../lib/plots/pictogram.ts";
 import {
   asMarkup,
-  type CatalogueGridView,
-  type CatalogueTableView,
   type CellView,
   type ColourCardView,
-  type HomeView,
-  type PigmentPageView,
   type PropertyView,
   type SiteView,
   type StandingView,
   type TableView,
 } from "../../lib/present/views.ts";
-import type {
-  AnyPageView,
-  BatchSheetView,
-  CompareView,
-  WhitesPageView,
-  PaletteView,
-  RangeMapView,
-  RecipesView,
-  TintBenchView,
-  AnswerPageView,
-} from "../../lib/blocks/page-kinds.ts";
 import type { StandingKind } from "../../lib/quantities/figure.ts";
-import { MIXING_PAGES } from "../../lib/words/in-browser/mixing.ts";
 import { WORDS } from "../../lib/words/languages.ts";
 import { blockPages, PHOTOGRAPH, type FixtureParts } from "./block-fixtures.ts";
 import { cellSwatch, swatch, trail } from "./drawings.ts";
@@ -355,40 +344,6 @@ export const CATALOGUE_TABLE: CatalogueTableView = {
   downloads: [],
 };
 
-export const HOME: HomeView = {
-  ...PAGE,
-  kind: "home",
-  heading: "Saltreach Colourworks",
-  promise: "3 oil colours, each shown as we measured it.",
-  besides: "1 still to measure.",
-  press: "Press a colour for its sheet.",
-  wall: "The range",
-  isByFamily: false,
-  about: ["Oil colours from single dry pigments, mulled in small batches."],
-  tiles: [
-    {
-      name: "Bone black",
-      href: "colours/bone-black/",
-      colours: [
-        { hex: "#211f1e", displayP3: "color(display-p3 0.13 0.12 0.12)" },
-        { hex: "#73777e" },
-      ],
-    },
-    { name: "Vine black", href: "colours/vine-black/", colours: [], missing: "not read yet" },
-  ],
-  ask: {
-    heading: "Ask",
-    links: [{ text: "When is it dry?", href: "answers/when-dry/" }],
-    more: { text: "All 16 questions", href: "answers/" },
-  },
-  beside: {
-    heading: "Put side by side",
-    links: [{ text: "Two blacks", href: "compare/two/" }],
-    more: { text: "Choose your own", href: "compare/" },
-  },
-  know: { heading: "How we know", links: [{ text: "Each figure says which.", href: "methods/" }] },
-};
-
 export const PIGMENT: PigmentPageView = {
   ...PAGE,
   kind: "pigment",
@@ -460,10 +415,14 @@ export const ANSWER: AnswerPageView = {
     },
   },
   coloursHeading: "Colours named",
-  colours: HOME.tiles,
+  colours: [
+    { name: "Bone black", href: "../../colours/bone-black/", colours: [{ hex: "#211f1e" }] },
+    { name: "Vine black", href: "../../colours/vine-black/", colours: [], missing: "not read yet" },
+  ],
   revision: "Checked against the records of 3 November 2026.",
   all: { text: "All answers", href: "../" },
 };
+
 const IN_THE_WHITES: WhitesPageView = {
   ...PAGE,
   kind: "in-the-whites",
@@ -534,124 +493,6 @@ const BATCH_SHEET: BatchSheetView = {
   },
 };
 
-const COMPARE: CompareView = {
-  ...PAGE,
-  kind: "compare",
-  heading: "Colours side by side",
-  lead: ["Any two to four colours."],
-  picker: {
-    words: WORDS.en.pages.compare.form,
-    colours: [
-      { slug: "bone-black", name: "Bone Black", colours: [{ hex: "#211f1e" }, { hex: "#77777a" }] },
-      { slug: "lamp-black", name: "Lamp Black", colours: [], missing: "not read yet" },
-    ],
-  },
-  sections: [
-    {
-      kind: "section",
-      id: "pairs",
-      heading: "Often asked about",
-      blocks: [
-        {
-          kind: "entries",
-          entries: [
-            {
-              heading: "Bone Black and Lamp Black",
-              href: "bone-black-and-lamp-black/",
-              text: "Two blacks of carbon.",
-              colours: [{ hex: "#211f1e" }, { hex: "#1b1c1f" }],
-            },
-            { heading: "Two that nobody read", href: "two-that-nobody-read/", colours: [] },
-          ],
-        },
-      ],
-    },
-  ],
-};
-
-const PAINTS = [
-  { slug: "bone-black", name: "Bone Black" },
-  { slug: "raw-umber", name: "Raw <Umber>" },
-];
-const WHITES = [{ slug: "titanium-white", name: "Titanium White" }];
-const MIXING_WAYS = [
-  { text: "Tint bench", href: "../", current: true },
-  { text: "Find a recipe", href: "../recipes/" },
-];
-
-const TINT_BENCH: TintBenchView = {
-  ...PAGE,
-  kind: "tint-bench",
-  heading: "Tint bench",
-  lead: ["Mix two colours and a white."],
-  ways: MIXING_WAYS,
-  words: MIXING_PAGES,
-  colours: PAINTS,
-  whites: WHITES,
-  mediums: [{ slug: "chalk-medium", name: "Chalk Medium" }],
-  sections: COMPARE.sections,
-};
-
-const RECIPES: RecipesView = {
-  ...PAGE,
-  kind: "recipes",
-  heading: "Find a recipe",
-  lead: ["Name a colour."],
-  ways: MIXING_WAYS,
-  words: MIXING_PAGES,
-  colours: PAINTS,
-  whites: WHITES,
-  metals: [{ metal: "lead", name: "lead" }],
-  sections: COMPARE.sections,
-};
-
-const RANGE_MAP: RangeMapView = {
-  ...PAGE,
-  kind: "range-map",
-  white: "zinc-white",
-  whites: [
-    { text: "zinc white", href: "../", current: true },
-    { text: "Lead <White>", href: "lead-white/" },
-  ],
-  heading: "Map of the range",
-  lead: ["Where the colours lie."],
-  ways: MIXING_WAYS,
-  words: MIXING_PAGES,
-  colours: PAINTS,
-  picture: {
-    ...trail("map", "Lines without a gap."),
-    narrow: trail("map-narrow", "The range").svg,
-  },
-  scales: { wide: "100 100 2", narrow: "50 50 1" },
-  sections: COMPARE.sections,
-};
-
-const PALETTE: PaletteView = {
-  ...PAGE,
-  kind: "palette",
-  whites: WHITES,
-  levels: [30, 50, 70],
-  level: 50,
-  heading: "Palette",
-  lead: ["Choose your tubes."],
-  ways: MIXING_WAYS,
-  words: MIXING_PAGES,
-  tubes: [
-    { slug: "bone-black", name: "Bone Black", colours: [{ hex: "#211f1e" }] },
-    { slug: "vine-black", name: "Vine <Black>", colours: [] },
-  ],
-  sections: COMPARE.sections,
-};
-
-const COMPARE_PAIR: ComparePairView = {
-  ...PAGE,
-  kind: "compare-pair",
-  heading: "Bone Black and Lamp Black",
-  lead: ["Two blacks of carbon."],
-  comparison: asMarkup(`<p class="comparison__summary">Of what is known, 1 thing differs.</p>`),
-  more: { text: "Choose other colours", href: "../?colours=bone-black,lamp-black" },
-};
-
 /** What pages of blocks are filled with. */
 export const BLOCK_PARTS: FixtureParts = {
   label: LABEL_BLOCK,
@@ -661,25 +502,18 @@ export const BLOCK_PARTS: FixtureParts = {
   reply: REPLY,
 };
 
-/** Every page kind, and how deep below the root it stands. */
+/** Pages with what the demonstration has not, and how deep below the root they stand. */
 export const PAGES: readonly {
   readonly name: string;
   readonly root: string;
   readonly current?: string;
   readonly view: AnyPageView;
 }[] = [
-  { name: "home", root: "", current: "home", view: HOME },
   { name: "catalogue-grid", root: "../", current: "Colours", view: GRID },
   { name: "catalogue-table", root: "../../", current: "Colours", view: CATALOGUE_TABLE },
   ...blockPages(BLOCK_PARTS),
   { name: "pigment", root: "../../", view: PIGMENT },
   { name: "answer", root: "../../", view: ANSWER },
-  { name: "compare", root: "../", current: "Compare", view: COMPARE },
-  { name: "compare-pair", root: "../../", view: COMPARE_PAIR },
-  { name: "tint-bench", root: "../", view: TINT_BENCH },
-  { name: "recipes", root: "../../", view: RECIPES },
-  { name: "range-map", root: "../../", view: RANGE_MAP },
-  { name: "palette", root: "../../", view: PALETTE },
   { name: "in-the-whites", root: "../../", current: "Colours", view: IN_THE_WHITES },
   { name: "cards", root: "../", view: SHELF_CARDS },
   { name: "batch-sheet", root: "../../../", view: BATCH_SHEET },

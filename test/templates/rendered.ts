@@ -1,5 +1,5 @@
 import nunjucks from "nunjucks";
-import type { AnyPageView } from "../../lib/blocks/page-kinds.ts";
+import type { AnyPageView } from "../../lib/site/all-pages.ts";
 import type { SiteView } from "../../lib/present/views.ts";
 
 /** The options that the site is built with: a missing figure stops the build. */

@@ -12,7 +12,7 @@ import { ENGLISH } from "../../lib/words/en/english.ts";
 import { METHODS } from "../../lib/words/methods.ts";
 import type { OwnWords } from "../../lib/words/words.ts";
 import { KNOWN } from "../support/known.ts";
-import { faultsOf, textsOf } from "./said.ts";
+import { faultsOf, pagesIn, textsOf } from "./said.ts";
 
 interface HeldLanguage {
   readonly words: OwnWords;
@@ -46,8 +46,8 @@ export function textsBesidePages(language: OtherLanguage): string[] {
 export function holdLanguage({ words, metal }: HeldLanguage): void {
   const { language } = words;
   describe("words of pages", () => {
-    const said = textsOf(words.pages, "pages");
-    const english = textsOf(ENGLISH.pages, "pages");
+    const said = textsOf(pagesIn(words), "pages");
+    const english = textsOf(pagesIn(ENGLISH), "pages");
 
     test("a text or a function stands at every place of the English", () => {
       expect([...english.keys()].filter((path) => !said.has(path))).toEqual([]);

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { pagesIn } from "./said.ts";
 import { ENGLISH } from "../../lib/words/en/english.ts";
 
 /** What asks for words: the program but for the words themselves, the templates, the scripts of pages. */
@@ -35,7 +36,7 @@ function unread(words: object, asked: ReadonlySet<string>, path = "pages"): stri
 
 test("each word of the pages is asked for somewhere", () => {
   expect(READERS.length).toBeGreaterThan(500);
-  expect(unread(ENGLISH.pages, askedNames(READERS))).toEqual([]);
+  expect(unread(pagesIn(ENGLISH), askedNames(READERS))).toEqual([]);
 });
 
 test("one that is only declared is named", () => {

@@ -2,6 +2,8 @@
 import { forbiddenWords } from "../support/known.ts";
 import type { StatementLanguage } from "../../lib/hazard/texts/statement-texts.ts";
 import { frenchFaults } from "./french-glossary.ts";
+import { TEXT_PAGES } from "../../lib/pages/text-pages.ts";
+import type { OwnWords } from "../../lib/words/words.ts";
 import { germanFaults } from "./german-glossary.ts";
 import { spanishFaults } from "./spanish-glossary.ts";
 
@@ -64,4 +66,14 @@ function saidBy(wording: (...args: unknown[]) => unknown): string {
     tuples = tuples.flatMap((args) => SAMPLES.map((sample) => [...args, sample]));
   }
   return "";
+}
+
+/** What pages say: what several may, and what one alone is declared with. */
+export function pagesIn({ pages, language }: Pick<OwnWords, "pages" | "language">): object {
+  return {
+    ...pages,
+    ...Object.fromEntries(
+      Object.entries(TEXT_PAGES).map(([folder, { said }]) => [folder, said(language)]),
+    ),
+  };
 }

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { BatchSheetView } from "../../lib/blocks/page-kinds.ts";
+import type { BatchSheetView } from "../../lib/workshop/batch-sheet-page.ts";
 import { siteOf } from "../../lib/site/site-of-records.ts";
 import { partOfDemonstration } from "../commands/demonstration-part.ts";
 import type { RecordTexts } from "../support/content-folder.ts";
@@ -39,6 +39,21 @@ function sheetOfLot(
   const view = pages.find(({ path }) => path === "lots/lb-2611/batch/index.html")?.view;
   return view?.kind === "batch-sheet" ? view.sheet : undefined;
 }
+
+// Two equal ends are one number: 656.5 g weighed in and 640 g filled are 2.5 % lost.
+test("what one lot lost is a single number, and so is what should come out", () => {
+  const made = LOT.replace("planned: true", "yieldG: 640\ndensityGPerCm3: 1.28");
+  const others = Object.entries(lampBlack()).map(([path, text]): [string, string] => [
+    path,
+    path.startsWith("lots/") ? text.replace(/^yieldG: .*\n/m, "") : text,
+  ]);
+  const page = workshopPages(Object.fromEntries(others), made).find(
+    ({ path }) => path === "batches/lamp-black/index.html",
+  );
+  const sheet = page?.view.kind === "batch-sheet" ? page.view.sheet : undefined;
+  expect(sheet?.remarks).toContain("Loss 2.5 %, as one lot of it lost.");
+  expect(sheet?.comesOut).toMatch(/^\d+ ml should come out\.$/);
+});
 
 describe("the batch sheet of a planned lot", () => {
   let sheet: BatchSheetView["sheet"];

@@ -61,6 +61,7 @@ export function csvReading(source: ReadText): ReadingFile | undefined {
   }
   checkMarks(lines, faults);
   checkWidths(header, lines, faults);
+  checkRepeats(lines, faults);
   const found = foundGrid(
     lines.map((row) => cellAt(row, 0)),
     wavelengthHead,
@@ -155,6 +156,28 @@ function checkMarks(lines: readonly WrittenCell[][], faults: FaultList): void {
   const check = decimalMarkCheck(faults);
   for (const row of lines)
     for (const cell of row) check({ ...cell, text: cell.text.replace(/\s*(?:%|nm)$/i, "") });
+}
+
+/** So many columns that change from row to row do not all stand still together. */
+const LEAST_CHANGING = 3;
+
+/** A row that was copied from the one above it, its wavelength alone changed. */
+function checkRepeats(lines: readonly WrittenCell[][], faults: FaultList): void {
+  const columns = Array.from({ length: lines[0]?.length ?? 0 }, (_, i) => i).slice(1);
+  const changing = columns.filter((i) => new Set(lines.map((row) => row[i]?.text)).size > 2);
+  if (changing.length < LEAST_CHANGING) return;
+  for (const [i, row] of lines.entries()) {
+    const above = lines[i - 1];
+    const [nm] = row;
+    if (above === undefined || nm === undefined) continue;
+    if (!changing.every((column) => row[column]?.text === above[column]?.text)) continue;
+    faults.warning("repeated-row", nm, {
+      message: `Every value at ${nm.text} nm is that at ${above[0]?.text} nm once more`,
+      actual: `the row of ${above[0]?.text} nm twice`,
+      expected: "a row of its own for each wavelength",
+      hint: "a row that was copied; the rows below it may stand one too low",
+    });
+  }
 }
 
 /** Every row of a file with decimal commas between commas is too wide: one complaint says it. */

@@ -105,7 +105,7 @@ export function opacityFigure(of: OpacityOfColour): Figure<string> {
       ? untold(films)
       : notStated(
           "too dark for a class by contrast ratio, and how much it scatters is not told",
-          films.wanting,
+          isKnown(scatteringPower) ? films.wanting : scatteringPower.wanting,
           films.inputs,
         );
   const word: string = opacity.class;

@@ -74,9 +74,21 @@ export function scatteringPowerFigure(
     fit?.kind === "fit"
       ? "its let-downs tell how much it scatters beside its whites, and not how much a film of it does"
       : "neither its films nor let-downs tell how much it scatters",
-    [`colours.${colour.slug}.films`],
+    filmsWanted(colour, fit, records),
     [...drawn, ...filmRecords(colour, records)],
   );
+}
+
+/** Its own films; where it has some, those of the whites that it was let down in and that have none. */
+function filmsWanted(
+  colour: Colour,
+  fit: ColourFit | FitRefusal | undefined,
+  records: Records,
+): string[] {
+  const whites = fit?.kind === "fit" ? fit.whites.map(({ slug }) => slug) : [];
+  const undrawn = whites.filter((slug) => records.colours.get(slug)?.films.length === 0);
+  const wanted = colour.films.length === 0 || undrawn.length === 0 ? [colour.slug] : undrawn;
+  return wanted.map((slug) => `colours.${slug}.films`);
 }
 
 /** Films of the whites that a colour was let down in, and the oil that their density goes by. */

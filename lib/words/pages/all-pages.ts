@@ -1,6 +1,5 @@
 import type { Language } from "../../quantities/languages.ts";
 import { saidIn, type Said } from "../texts.ts";
-import { ABOUT } from "./about.ts";
 import { ANSWERS } from "./answers.ts";
 import { BLACKS } from "./blacks.ts";
 import { CARDS } from "./cards.ts";
@@ -14,10 +13,8 @@ import { FOUND } from "./found.ts";
 import { HANDLING } from "./handling.ts";
 import { HOME } from "./home.ts";
 import { HAZARD_NOTES } from "./hazard-notes.ts";
-import { LABEL_PAGE } from "./label-page.ts";
 import { LISTING } from "./listing.ts";
 import { LOTS } from "./lots.ts";
-import { METHODS } from "./methods.ts";
 import { MIXING } from "./mixing.ts";
 import { MIXTURE } from "./mixture.ts";
 import { NEXT_STEPS } from "./next-steps.ts";
@@ -41,7 +38,7 @@ import { STRENGTH } from "./strength.ts";
 import { WHITES } from "./whites.ts";
 import { WORKSHOP } from "./workshop.ts";
 
-/** Headings, captions and sentences of the pages that do not come from a science, a file a page. */
+/** Headings, captions and sentences of the pages that do not come from a science, a file a page; but what `declaredPage` of lib/pages is handed. */
 const PAGES = {
   ...EVERY_PAGE,
   sheet: SHEET,
@@ -59,9 +56,7 @@ const PAGES = {
   catalogue: CATALOGUE,
   pigments: PIGMENTS,
   home: HOME,
-  methods: METHODS,
   sources: SOURCES,
-  about: ABOUT,
   blacks: BLACKS,
   mixture: MIXTURE,
   compare: COMPARE,
@@ -74,7 +69,6 @@ const PAGES = {
   lots: LOTS,
   optics: OPTICS,
   hazardNotes: HAZARD_NOTES,
-  labelPage: LABEL_PAGE,
   sheetPage: SHEET_PAGE,
   sheetPaper: SHEET_PAPER,
   cards: CARDS,

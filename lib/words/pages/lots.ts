@@ -937,24 +937,26 @@ export const LOTS = {
         es: "Pintura en total",
       },
     },
-    comesOut: (from: string, to: string) => ({
-      en: `${from} to ${to} ml should come out.`,
-      de: `${from} bis ${to}\u00a0ml sollten herauskommen.`,
-      fr: `Il doit en sortir ${from} à ${to}\u00a0ml.`,
-      es: `Deben salir de ${from} a ${to}\u00a0ml.`,
+    /** @param ml how much, as one number or two ends. */
+    comesOut: (ml: string) => ({
+      en: `${ml} ml should come out.`,
+      de: `${ml}\u00a0ml sollten herauskommen.`,
+      fr: `Il doit en sortir ${ml}\u00a0ml.`,
+      es: `Deben salir ${ml}\u00a0ml.`,
     }),
+    /** @param percent the share that is lost, as one number or two ends. */
     loss: {
-      learnt: (from: string, to: string, count: number) => ({
-        en: `Loss ${from} to ${to} %, as ${count === 1 ? "one lot" : `${count} lots`} of it lost.`,
-        de: `Verlust ${from} bis ${to}\u00a0%, wie bei ${count === 1 ? "einer Charge" : `${count} Chargen`} davon.`,
-        fr: `Perte ${from} à ${to}\u00a0%, d’après ${count === 1 ? "un lot" : `${count} lots`} de cette couleur.`,
-        es: `Pérdida de ${from} a ${to}\u00a0%, como ${count === 1 ? "la de un lote suyo" : `la de ${count} lotes suyos`}.`,
+      learnt: (percent: string, count: number) => ({
+        en: `Loss ${percent} %, as ${count === 1 ? "one lot" : `${count} lots`} of it lost.`,
+        de: `Verlust ${percent}\u00a0%, wie bei ${count === 1 ? "einer Charge" : `${count} Chargen`} davon.`,
+        fr: `Perte ${percent}\u00a0%, d’après ${count === 1 ? "un lot" : `${count} lots`} de cette couleur.`,
+        es: `Pérdida de ${percent}\u00a0%, como ${count === 1 ? "la de un lote suyo" : `la de ${count} lotes suyos`}.`,
       }),
-      customary: (from: string, to: string) => ({
-        en: `Loss ${from} to ${to} %, as is customary: no lot of it is on record.`,
-        de: `Verlust ${from} bis ${to}\u00a0%, wie üblich: Es ist keine Charge davon aufgezeichnet.`,
-        fr: `Perte ${from} à ${to}\u00a0%, selon l’usage\u202f: aucun lot de cette couleur n’est consigné.`,
-        es: `Pérdida de ${from} a ${to}\u00a0%, como es costumbre: no hay ningún lote suyo registrado.`,
+      customary: (percent: string) => ({
+        en: `Loss ${percent} %, as is customary: no lot of it is on record.`,
+        de: `Verlust ${percent}\u00a0%, wie üblich: Es ist keine Charge davon aufgezeichnet.`,
+        fr: `Perte ${percent}\u00a0%, selon l’usage\u202f: aucun lot de cette couleur n’est consigné.`,
+        es: `Pérdida de ${percent}\u00a0%, como es costumbre: no hay ningún lote suyo registrado.`,
       }),
     },
     fill: (ml: string, really: string) => ({

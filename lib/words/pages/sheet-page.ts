@@ -710,6 +710,20 @@ export const SHEET_PAGE = {
         es: "Los espectros de sus películas sobre una carta en blanco y negro: se midieron sin espectro.",
       },
     },
+    filmsOfWhite: {
+      name: {
+        en: "How transparent it is",
+        de: "Die Transparenz",
+        fr: "Sa transparence",
+        es: "Su transparencia",
+      },
+      takes: {
+        en: "Films of its white over a black-and-white chart, read: its own film hides by being dark, and does not show how much it scatters.",
+        de: "Filme des zugehörigen Weiß über einer schwarzweißen Prüfkarte, gemessen: Der eigene Film deckt, weil er dunkel ist, und zeigt nicht, wie stark er streut.",
+        fr: "Des films de son blanc sur une carte noire et blanche, mesurés\u202f: le sien couvre parce qu’il est sombre, et ne montre pas combien il diffuse.",
+        es: "Películas de su blanco sobre una carta en blanco y negro, medidas: la suya cubre por ser oscura, y no muestra cuánto dispersa.",
+      },
+    },
     oil: {
       name: { en: "Its oil", de: "Das Öl", fr: "Son huile", es: "Su aceite" },
       takes: {

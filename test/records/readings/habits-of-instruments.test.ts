@@ -226,13 +226,14 @@ describe("files that give L*a*b* and no spectrum", () => {
 });
 
 describe("a file's own L*a*b*", () => {
-  const file = (L: number): string =>
-    `CGATS.17\nILLUMINATION_NAME D65\nOBSERVER_ANGLE 10\nMEASUREMENT_SOURCE "Illumination=M3"\nMEASUREMENT_GEOMETRY 45/0\nNUMBER_OF_FIELDS 35\nBEGIN_DATA_FORMAT\nSAMPLE_NAME LAB_L LAB_A LAB_B ${WAVELENGTHS.map((nm) => `SPECTRAL_NM${nm}`).join(" ")}\nEND_DATA_FORMAT\nNUMBER_OF_SETS 1\nBEGIN_DATA\nmasstone ${L} 0 0 ${WAVELENGTHS.map(() => "0.18418652").join(" ")}\nEND_DATA\n`;
-  const told = (L: number) => {
+  const file = (lab: string, factor = (_nm: string) => 0.18418652): string =>
+    `CGATS.17\nILLUMINATION_NAME D65\nOBSERVER_ANGLE 10\nMEASUREMENT_SOURCE "Illumination=M3"\nMEASUREMENT_GEOMETRY 45/0\nNUMBER_OF_FIELDS 35\nBEGIN_DATA_FORMAT\nSAMPLE_NAME LAB_L LAB_A LAB_B ${WAVELENGTHS.map((nm) => `SPECTRAL_NM${nm}`).join(" ")}\nEND_DATA_FORMAT\nNUMBER_OF_SETS 1\nBEGIN_DATA\nmasstone ${lab} ${WAVELENGTHS.map(factor).join(" ")}\nEND_DATA\n`;
+  const told = (L: number) => toldOf(file(`${L} 0 0`));
+  const toldOf = (text: string) => {
     const { content, home } = contentFolder({
       ...SMALLEST_WORKSHOP,
       "readings/lamp-black.csv": "",
-      "readings/own.txt": file(L),
+      "readings/own.txt": text,
       "colours/lamp-black.md":
         "---\nname: Lamp Black\npigments: [{ pigment: lamp-black }]\nmasstone: { reading: own, column: masstone, scale: factor }\n---\n",
     });
@@ -244,6 +245,15 @@ describe("a file's own L*a*b*", () => {
     expect(told(50)).toEqual([]);
   });
 
+  test("is told as that of another light, summed by hand over the 5 nm tables of CIE 15:2004", () => {
+    const red = (nm: string): number => 0.05 + 0.45 / (1 + Math.exp((600 - Number(nm)) / 15));
+    expect(toldOf(file("48.83 40.82 38.01", red))).toEqual([
+      expect.stringContaining(
+        "it is what the spectrum has under A/10; the spectrum is what is used",
+      ),
+    ]);
+  });
+
   test("differs from it: 6 / (1 + 0.015 * 9 / sqrt(29)) of CIEDE2000, by hand", () => {
     expect(told(56)).toEqual([
       "content/readings/own.txt:12:1 warning The file gives masstone L*a*b* 56.0, 0.0, 0.0 (D65/10), and its spectrum has 50.0, 0.0, 0.0, Delta-E00 5.9 away; the spectrum is what is used readings/lab-of-spectrum",
@@ -251,7 +261,7 @@ describe("a file's own L*a*b*", () => {
   });
 
   test("read between crossed polarisers it says so", () => {
-    const { reading } = parseReadingFile("a.txt", file(50));
+    const { reading } = parseReadingFile("a.txt", file("50 0 0"));
     expect(reading?.columns.get("masstone")).toMatchObject({ isPolarised: true, geometry: "45/0" });
   });
 });
