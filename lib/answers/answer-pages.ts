@@ -107,7 +107,10 @@ export function answerTiles(
         ),
       ].filter((colour) => colour !== undefined),
     })),
-    coloursNote: text.coloursNote(whites.map(({ name }) => name)),
+    coloursNote: text.coloursNote(
+      whites.map(({ name }) => name),
+      sheets.length,
+    ),
   };
 }
 

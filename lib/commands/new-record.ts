@@ -8,7 +8,7 @@ import { name as recordName } from "../records/schema/amount.ts";
 import { slugOf } from "../records/slug-of.ts";
 import { starter, STARTER_FORMS, type StarterKind } from "./starters.ts";
 import { slugOrder } from "../quantities/name-order.ts";
-import { complaint } from "./told.ts";
+import { asked, complaint } from "./told.ts";
 
 /** Write a commented starter record; never over one that is there. What is to be filled in is said in one line. */
 export function newRecord(
@@ -19,11 +19,11 @@ export function newRecord(
   if (kind === undefined || !isKind(kind)) {
     const near = kind === undefined ? undefined : nearestWord(kind, Object.keys(STARTER_FORMS));
     return complaint(
-      `${kind === undefined ? "A new record" : `There is no starter record of a ${kind}: one`} is written by: mullstone ${STARTER_FORMS[near !== undefined && isKind(near) ? near : "colour"]}; kinds are ${Object.keys(STARTER_FORMS).join(", ")}`,
+      `${kind === undefined ? "A new record" : `There is no starter record of a ${kind}: one`} is written by: ${asked(STARTER_FORMS[near !== undefined && isKind(near) ? near : "colour"])}; kinds are ${Object.keys(STARTER_FORMS).join(", ")}`,
     );
   }
   if (name === undefined || rest.length > 0)
-    return complaint(`A new ${kind} is written by: mullstone ${STARTER_FORMS[kind]}`);
+    return complaint(`A new ${kind} is written by: ${asked(STARTER_FORMS[kind])}`);
   if (!recordName.safeParse(name).success)
     return complaint(`The name has ${name.trim().length} characters; right would be 1 to 80`);
   const slug = slugOf(name);
@@ -31,7 +31,7 @@ export function newRecord(
     return complaint(`The name "${name}" has no letters or digits, and no file can be called so`);
   if (kind !== "workshop" && !existsSync(join(contentDir, "workshop.yaml")))
     return complaint(
-      `The content folder ${contentDir} has no workshop.yaml: mullstone ${STARTER_FORMS.workshop} writes one`,
+      `The content folder ${contentDir} has no workshop.yaml: ${asked(STARTER_FORMS.workshop)} writes one`,
     );
   const known = {
     pigments: namesIn(join(contentDir, "pigments")),

@@ -5,7 +5,7 @@ import { packedFolder, unpackedFiles, writeUnpacked } from "../publish/packed-fo
 import { asFault, OutputFault } from "../site/output-fault.ts";
 import { isWithin } from "../site/output-place.ts";
 import type { CommandOptions } from "./command-line.ts";
-import { counted, say, seconds } from "./told.ts";
+import { asked, complaint, counted, say, seconds } from "./told.ts";
 import { isUnderGit } from "./under-git.ts";
 
 /** Put a content folder into one file that can be brought back whole. */
@@ -55,10 +55,8 @@ export async function unpack(
   file: string | undefined,
 ): Promise<number> {
   const started = performance.now();
-  if (file === undefined) {
-    process.stderr.write("A pack is brought back by: mullstone unpack FILE --content NEW-FOLDER\n");
-    return 1;
-  }
+  if (file === undefined)
+    return complaint(`A pack is brought back by: ${asked("unpack FILE --content NEW-FOLDER")}`);
   try {
     const unpacked = await unpackedFiles(file, readPack(file));
     writeUnpacked(unpacked, contentDir);

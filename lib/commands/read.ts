@@ -15,7 +15,7 @@ import { replicateComplaint } from "../records/replicate-faults.ts";
 import { GEOMETRIES, type Geometry, type Scale } from "../records/schema/terms.ts";
 import type { CommandOptions } from "./command-line.ts";
 import { slugOf } from "../records/slug-of.ts";
-import { complaint, counted, printDiagnostics, say } from "./told.ts";
+import { asked, complaint, counted, printDiagnostics, say } from "./told.ts";
 
 /** Names of samples that are printed. */
 const NAMED = 12;
@@ -29,7 +29,7 @@ export function read(
   file: string | undefined,
   scale: string | undefined,
 ): number {
-  if (file === undefined) return complaint("A file is read by: mullstone read FILE");
+  if (file === undefined) return complaint(`A file is read by: ${asked("read FILE")}`);
   if (scale !== undefined && scale !== "factor" && scale !== "percent")
     return complaint(`--scale can't be ${scale}: it takes factor or percent`);
   let text: string;

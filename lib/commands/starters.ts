@@ -1,5 +1,6 @@
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { RECORDS_VERSION } from "../records/schema/records-version.ts";
+import { asked } from "./told.ts";
 
 /** A record as it is begun: where it goes, its text, and what has to be filled in before `check` accepts it. */
 export interface Starter {
@@ -21,6 +22,7 @@ export const STARTER_FORMS = {
   vehicle: 'new vehicle "Name"',
   colour: 'new colour "Name"',
   answer: 'new answer "Question"',
+  source: 'new source "Citation"',
   lot: "new lot COLOUR",
   trial: "new trial COLOUR",
 } as const;
@@ -60,6 +62,8 @@ export function starter(
         text: answerText(name),
         toFillIn: "summary, the short answer in a sentence or two",
       };
+    case "source":
+      return { path: `sources/${slug}.yaml`, text: sourceText(name) };
   }
 }
 
@@ -69,7 +73,7 @@ function pigmentWanted(slug: string, pigments: readonly string[]): string {
     near !== undefined
       ? `, such as ${near}`
       : pigments.length === 0
-        ? `, where none is yet: ${STARTER_FORMS.pigment} writes one`
+        ? `, where none is yet: ${asked(STARTER_FORMS.pigment)} writes one`
         : `: ${pigments.slice(0, 6).join(", ")}${pigments.length > 6 ? " ..." : ""}`;
   return `pigment in place of ${OPEN}, the name of a file in pigments/${there}`;
 }
@@ -81,6 +85,9 @@ name: ${JSON.stringify(name)}
 # address: "1 Mill Lane, Town"
 # telephone: "000 000 000"
 # contact: workshop@example.org
+
+# Languages of pages and papers, first that of these records: en | fr | de | es
+# pageLanguages: [en]
 
 # Where colours are sold, and in which languages their labels are printed:
 # markets: [EU, GB]
@@ -150,8 +157,18 @@ summary:
 # claims:
 #   - { figure: bone-black.drying.touchDryDays, below: 15 }
 # date: 2026-01-31
+
+# The answer, in Markdown, stands below this line:
 ---
-The answer, in Markdown.
+`;
+}
+
+function sourceText(citation: string): string {
+  return `citation: ${JSON.stringify(citation)}
+# read | derived | memory | practice
+# standing: read
+# note: "what it is used for"
+# date: 2026-01-31
 `;
 }
 
@@ -207,7 +224,8 @@ pigments:
 #   - { touchDryDays: 6, filmThicknessUm: 75, temperatureC: 20, humidityPercent: 50, date: 2026-01-31 }
 # exposures:
 #   - { deltaEab: 2.1, form: tint, standard: "after ASTM D4303", exposure: "south window, under glass, 6 months", date: 2026-01-31 }
+
+# Notes for the sheet, in Markdown, stand below this line:
 ---
-Notes for the sheet, in Markdown.
 `;
 }

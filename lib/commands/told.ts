@@ -46,6 +46,14 @@ export function seconds(started: number): string {
   return `${((performance.now() - started) / 1000).toFixed(1)} s`;
 }
 
+/** How a command is written, `new colour "Name"`: by npm where npm ran the one that says so, else by the program's name. */
+export function asked(form: string): string {
+  const [command = "", ...rest] = form.split(" ");
+  return process.env["npm_lifecycle_event"] === command
+    ? ["npm run", command, "--", ...rest].join(" ")
+    : `mullstone ${form}`;
+}
+
 /** Why a command did nothing, in one line. @returns its exit code */
 export function complaint(sentence: string): number {
   process.stderr.write(`${sentence}\n`);

@@ -20,8 +20,8 @@ export type Due =
       readonly name: string;
       readonly date: string;
     }
-  /** Hazards of a record that says not of what day they are. */
-  | { readonly due: "undated-paper"; readonly record: string; readonly name: string }
+  /** Hazards of records that say not of what day they are, told together. */
+  | { readonly due: "undated-papers"; readonly record: string; readonly names: readonly string[] }
   /** A trial that is to be looked at on a day, which may be past. */
   | {
       readonly due: "trial";
@@ -67,7 +67,7 @@ export function duePapers(
   today: string | undefined,
 ): Due[] {
   const before = today === undefined ? undefined : yearsBefore(today, PAPER_YEARS);
-  return [
+  const papers = [
     ...[...pigments.values()].map(({ slug, record }) => ({
       record: `pigments/${slug}`,
       ...record,
@@ -76,11 +76,26 @@ export function duePapers(
       record: `vehicles/${slug}`,
       ...record,
     })),
-  ].flatMap(({ record, name, hazards, components, date }): Due[] => {
-    if (hazards === undefined && components === undefined) return [];
-    if (date === undefined) return [{ due: "undated-paper", record, name }];
-    return before !== undefined && date < before ? [{ due: "old-paper", record, name, date }] : [];
-  });
+  ].filter(({ hazards, components }) => hazards !== undefined || components !== undefined);
+  return [
+    ...undatedPapers(papers.filter(({ date }) => date === undefined)),
+    ...papers.flatMap(({ record, name, date }): Due[] =>
+      before !== undefined && date !== undefined && date < before
+        ? [{ due: "old-paper", record, name, date }]
+        : [],
+    ),
+  ];
+}
+
+/** Told at the record, or of several at their folders. */
+function undatedPapers(
+  papers: readonly { readonly record: string; readonly name: string }[],
+): Due[] {
+  const [only, ...more] = papers.map(({ record }) => record);
+  if (only === undefined) return [];
+  const folders = new Set([only, ...more].map((record) => record.split("/")[0] ?? ""));
+  const record = more.length === 0 ? only : [...folders].join(", ");
+  return [{ due: "undated-papers", record, names: papers.map(({ name }) => name) }];
 }
 
 /** The same day so many years before; of 29 February the 28th. @param date YYYY-MM-DD. */

@@ -138,8 +138,8 @@ function dueLines(due: readonly Due[], context: PageContext): DueLine[] {
     switch (one.due) {
       case "old-paper":
         return text["old-paper"](one.name, words.date(one.date));
-      case "undated-paper":
-        return text["undated-paper"](one.name);
+      case "undated-papers":
+        return text["undated-papers"](words.listed(one.names));
       case "trial":
         return text.trial(trialName(one.trial, context), words.date(one.date));
       case "trial-result": {

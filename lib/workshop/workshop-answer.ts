@@ -44,7 +44,7 @@ export function workshopAnswerPage(
       lead: [],
       sections,
     }),
-    contents: [{ text: reply.heading, href: "#reply" }, ...contentsOf(sections)],
+    contents: [...contentsOf(sections), { text: reply.heading, href: "#reply" }],
     reply,
   };
 }

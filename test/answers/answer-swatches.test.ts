@@ -16,7 +16,7 @@ const tiles = (...slugs: readonly string[]) =>
 describe("the swatches of an answer", () => {
   test("show the white that it names, and no other", () => {
     const { colours, coloursNote } = tiles("lamp-black", "lead-white");
-    expect(coloursNote).toBe(text.coloursNote(["Lead White"]));
+    expect(coloursNote).toBe(text.coloursNote(["Lead White"], 2));
     expect(colours.map(({ colours: paints }) => paints.length)).toEqual([2, 1]);
     const other = tiles("lamp-black", "titanium-white").colours;
     expect(other[0]?.colours[0]).toEqual(colours[0]?.colours[0]);
@@ -25,7 +25,7 @@ describe("the swatches of an answer", () => {
 
   test("show the whites that all were tried in where none is named", () => {
     const { colours, coloursNote } = tiles("lamp-black", "bone-black");
-    expect(coloursNote).toBe(text.coloursNote(["Titanium White", "Lead White", "Zinc White"]));
+    expect(coloursNote).toBe(text.coloursNote(["Titanium White", "Lead White", "Zinc White"], 2));
     expect(colours.map(({ colours: paints }) => paints.length)).toEqual([4, 4]);
   });
 

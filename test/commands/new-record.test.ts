@@ -141,6 +141,21 @@ test("a workshop begun from nothing has a pigment, its oil and its colour, and c
   );
 });
 
+test("nothing that a starter says to its writer is published: what stands below it is empty", () => {
+  const folder = contentFolder(SMALLEST_WORKSHOP);
+  newRecord(options(folder.content), ["colour", "Soot"]);
+  newRecord(options(folder.content), ["answer", "Is it one pigment?"]);
+  for (const file of ["colours/soot.md", "answers/is-it-one-pigment.md"])
+    expect(readFileSync(join(folder.content, file), "utf8"), file).toMatch(/\n---\n$/);
+});
+
+test("a source is named by its citation, and sound as it is written", () => {
+  const folder = contentFolder(SMALLEST_WORKSHOP);
+  expect(newRecord(options(folder.content), ["source", "Supplier's paper, 2026"])).toBe(0);
+  expect(existsSync(join(folder.content, "sources", "supplier-s-paper-2026.yaml"))).toBe(true);
+  expect(errorsOf(folder)).toEqual([]);
+});
+
 test("an answer says that its summary is to be filled in, and is accepted with it", () => {
   const folder = contentFolder(SMALLEST_WORKSHOP);
   expect(newRecord(options(folder.content), ["answer", "Is it one pigment?"])).toBe(0);
@@ -155,13 +170,20 @@ test("an answer says that its summary is to be filled in, and is accepted with i
 test.each([
   [
     ["pigmet", "Soot"],
-    /^There is no starter record of a pigmet: one is written by: mullstone new pigment "Name"; kinds are workshop, pigment, vehicle, colour, answer, lot, trial/,
+    /^There is no starter record of a pigmet: one is written by: mullstone new pigment "Name"; kinds are workshop, pigment, vehicle, colour, answer, source, lot, trial/,
   ],
   [["vehicle"], /^A new vehicle is written by: mullstone new vehicle "Name"\n$/],
   [[], /^A new record is written by: mullstone new colour "Name"; kinds are/],
 ])("%j is told in one line how it is asked for", (words, line) => {
   expect(newRecord(options(contentFolder(SMALLEST_WORKSHOP).content), words)).toBe(1);
   expect(written.join("")).toMatch(line);
+});
+
+test("whoever asked by npm is told how by npm", () => {
+  vi.stubEnv("npm_lifecycle_event", "new");
+  newRecord(options(contentFolder(SMALLEST_WORKSHOP).content), ["vehicle"]);
+  vi.unstubAllEnvs();
+  expect(written.join("")).toBe('A new vehicle is written by: npm run new -- vehicle "Name"\n');
 });
 
 test("a lot has its weights planned and a trial its beginning, and check accepts them as written", () => {

@@ -235,10 +235,9 @@ test("each measurement has its work and its line", () => {
 });
 
 describe("a supplier's paper", () => {
-  const papers = (text: string, today: string | undefined) =>
-    duePapers(soundRecords({ ...FILES, "pigments/chalk.yaml": text }), today).filter(
-      ({ record }) => record === "pigments/chalk",
-    );
+  const WORKSHOP = { "workshop.yaml": "name: Test Workshop\n" };
+  const papers = (text: string, today: string | undefined, more: RecordTexts = {}) =>
+    duePapers(soundRecords({ ...WORKSHOP, "pigments/chalk.yaml": text, ...more }), today);
   const dated = "name: Chalk\nhazards: []\ndate: 2023-03-10\n";
 
   test("is asked for anew past three years, not on the day", () => {
@@ -251,9 +250,18 @@ describe("a supplier's paper", () => {
 
   test("without a date is told of; where no hazards are recorded there is none", () => {
     expect(papers("name: Chalk\nhazards: []\n", "2026-03-10")).toEqual([
-      { due: "undated-paper", record: "pigments/chalk", name: "Chalk" },
+      { due: "undated-papers", record: "pigments/chalk", names: ["Chalk"] },
     ]);
     expect(papers("name: Chalk\n", "2026-03-10")).toEqual([]);
+  });
+
+  test("of several without a date all are told of together, at their folders", () => {
+    const oil = "name: Walnut oil\nkind: oil\noil: walnut\nhazards: []\n";
+    expect(
+      papers("name: Chalk\nhazards: []\n", "2026-03-10", { "vehicles/walnut-oil.yaml": oil }),
+    ).toEqual([
+      { due: "undated-papers", record: "pigments, vehicles", names: ["Chalk", "Walnut oil"] },
+    ]);
   });
 });
 

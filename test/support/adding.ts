@@ -1,6 +1,6 @@
 /**
- * `npm run adding`: what a pigment, a figure, a rule or a text that was added still lacks, a line
- * each, without the tests that it does not concern. It goes by the files that git knows as edited,
+ * `npm run adding`: what a pigment, a figure, a rule, a section, a page or a text that was added still
+ * lacks, a line each, without the tests that it does not concern. It goes by the files that git knows as edited,
  * or by those that are named; formats them, and writes what follows from them and is kept as text.
  */
 import { execFileSync, spawn } from "node:child_process";
@@ -51,7 +51,7 @@ async function typeFaults(files: readonly string[]): Promise<string[]> {
   return isSound ? [] : lines.length === 0 ? [said] : lines;
 }
 
-/** What tests complain of: a line each, or one that says that they were broken off. */
+/** What tests complain of, a line each; nothing where they are broken off. */
 async function testFaults(tests: readonly string[], signal: AbortSignal): Promise<string[]> {
   if (tests.length === 0) return [];
   const folder = mkdtempSync(join(tmpdir(), "mullstone-adding-"));
@@ -65,7 +65,7 @@ async function testFaults(tests: readonly string[], signal: AbortSignal): Promis
       ],
       signal,
     );
-    if (signal.aborted) return ["Tests are asked once the compiler is content"];
+    if (signal.aborted) return [];
     const faults = existsSync(report)
       ? faultLines(JSON.parse(readFileSync(report, "utf8")) as FaultReport)
       : [];
@@ -139,6 +139,7 @@ if (faults.length === 0) {
     tests.signal,
   );
   faults.push(...(await types), ...(await tried));
+  if (tests.signal.aborted) process.stdout.write("Tests are asked once the compiler is content\n");
 }
 for (const line of statements().filter((each) => !before.has(each)))
   process.stdout.write(`to be read in ${STATEMENTS_FILE}: ${line}\n`);

@@ -495,11 +495,11 @@ export const ANSWERS = {
     fr: `en bas\u202f: un dégradé avec ${fr.namesWithin([white])}`,
     es: `abajo: un rebaje con ${es.namesWithin([white])}`,
   }),
-  coloursNote: (whites: readonly string[]) => ({
-    en: `Each alone, then as a middle tone with ${en.namesWithin(whites)}.`,
-    de: `Jede allein, dann als Mittelton mit ${de.namesWithin(whites)}.`,
-    fr: `Chacune pure, puis en ton moyen avec ${fr.namesWithin(whites)}.`,
-    es: `Cada uno puro, y luego en tono medio con ${es.namesWithin(whites)}.`,
+  coloursNote: (whites: readonly string[], count: number) => ({
+    en: `${count === 1 ? "Alone" : "Each alone"}, then as a middle tone with ${en.namesWithin(whites)}.`,
+    de: `${count === 1 ? "Allein" : "Jede allein"}, dann als Mittelton mit ${de.namesWithin(whites)}.`,
+    fr: `${count === 1 ? "Pure" : "Chacune pure"}, puis en ton moyen avec ${fr.namesWithin(whites)}.`,
+    es: `${count === 1 ? "Puro" : "Cada uno puro"}, y luego en tono medio con ${es.namesWithin(whites)}.`,
   }),
   reply: {
     heading: {

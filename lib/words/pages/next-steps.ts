@@ -348,11 +348,11 @@ export const NEXT_STEPS = {
       fr: `Le lot ${number} n’est pas conforme à son étalon\u202f: sa page dit pourquoi, et que faire`,
       es: `El lote ${number} no es conforme a su patrón: su página dice por qué y qué hacer`,
     }),
-    "undated-paper": (name: string) => ({
-      en: `The hazards of ${name} bear no date: write down of what day the supplier's paper is`,
-      de: `${name}: Die Gefahrenangaben tragen kein Datum; notieren, von wann die Unterlagen des Lieferanten sind`,
-      fr: `${name}\u202f: ses dangers ne portent pas de date\u202f; noter de quel jour est le document du fournisseur`,
-      es: `${name}: sus peligros no llevan fecha; anote de qué día es el documento del proveedor`,
+    "undated-papers": (names: string) => ({
+      en: `The hazards of ${names} bear no date: write down under date of what day the supplier's paper is`,
+      de: `${names}: Die Gefahrenangaben tragen kein Datum; unter date notieren, von wann die Unterlagen des Lieferanten sind`,
+      fr: `${names}\u202f: les dangers ne portent pas de date\u202f; noter sous date de quel jour est le document du fournisseur`,
+      es: `${names}: los peligros no llevan fecha; anote en date de qué día es el documento del proveedor`,
     }),
   },
 } satisfies Texts;

@@ -21,13 +21,13 @@ export interface PartsToParts {
   readonly white: string;
 }
 
-/** How many parts of it; French counts up to two, and not included, as one. */
+/** How many parts of it; French counts up to two, and not included, as one, and of two ends by the upper. */
 function ofColour({ colour }: PartsToParts): Readonly<Record<Language, string>> {
   const isOne = colour === "1";
   return {
     en: `${colour} ${isOne ? "part" : "parts"}`,
     de: `${colour} ${isOne ? "Teil" : "Teile"}`,
-    fr: `${colour} ${/^1(?:,|$)/.test(colour) ? "part" : "parts"}`,
+    fr: `${colour} ${/(?:^|[\s\u2013])1(?:,\d+)?$/.test(colour) ? "part" : "parts"}`,
     es: `${colour} ${isOne ? "parte" : "partes"}`,
   };
 }
