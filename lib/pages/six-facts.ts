@@ -136,7 +136,7 @@ function hidingDetail(worded: SheetTexts, context: PageContext): string | undefi
   if (isMoreThanACoat(worded.sheet)) return detail.never;
   if (film !== undefined)
     return glazesThoughItHides(worded.sheet)
-      ? detail.glazesThin(detail.byDarkness(detail.film(film)))
+      ? detail.byDarkness(detail.film(film))
       : detail.film(film);
   if (isDark) return detail.byDarkness(detail.filmUnknown);
   const ratio = statedText(worded, "optics.contrastRatio", context.words);

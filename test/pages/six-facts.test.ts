@@ -24,7 +24,7 @@ function strengthOf(slug: string): readonly (string | undefined)[] {
 test("whether it lasts says whose finding that is", () => {
   expect(factOf("lamp-black", "Lasts")).toEqual([
     "Hardly changed",
-    "our own window test: within category I; not the standard’s full test",
+    "our own window test: no more change than category I allows; not the standard’s full test",
     "our own test",
   ]);
   expect(factOf("bone-black", "Lasts")).toEqual([
