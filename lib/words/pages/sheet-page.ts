@@ -215,10 +215,10 @@ export const SHEET_PAGE = {
       es: `categoría\u00a0${category}, ensayada según la norma`,
     }),
     own: (category: string) => ({
-      en: `our own window test: it changed no more than category ${category} allows; worth more than a supplier\u2019s word, less than the standard\u2019s test`,
-      de: `eigene Prüfung am Fenster: änderte sich nicht stärker, als Kategorie\u00a0${category} zulässt; zählt mehr als die Angabe eines Lieferanten, weniger als die Prüfung nach der Norm`,
-      fr: `notre propre essai à la fenêtre\u202f: elle a changé dans les limites de la catégorie\u00a0${category}\u202f; cela vaut plus que la parole d’un fournisseur, moins que l’essai de la norme`,
-      es: `nuestro propio ensayo en la ventana: cambió dentro de los límites de la categoría\u00a0${category}; vale más que la palabra de un proveedor, menos que el ensayo de la norma`,
+      en: `our own window test: no more change than category ${category} allows; not the standard\u2019s full test`,
+      de: `eigene Prüfung am Fenster: nicht stärker verändert, als Kategorie\u00a0${category} zulässt; nicht die volle Prüfung der Norm`,
+      fr: `notre propre essai à la fenêtre\u202f: dans les limites de la catégorie\u00a0${category}\u202f; non l’essai complet de la norme`,
+      es: `nuestro propio ensayo en la ventana: dentro de los límites de la categoría\u00a0${category}; no el ensayo completo de la norma`,
     }),
     expected: {
       en: "what its pigment leads us to expect; not tested here",
@@ -379,7 +379,6 @@ export const SHEET_PAGE = {
   },
   white: {
     names: {
-      use: { en: "Good for", de: "Gut für", fr: "Bon pour", es: "Sirve para" },
       whitens: { en: "Whitens", de: "Aufhellvermögen", fr: "Blanchit", es: "Blanquea" },
       bright: { en: "Bright", de: "Helligkeit", fr: "Clarté", es: "Claridad" },
       yellow: { en: "Yellow", de: "Gelb", fr: "Jaune", es: "Amarillo" },
