@@ -3,7 +3,7 @@ import { MISSING } from "./figures/all-figures.ts";
 import { of } from "./fr/phrases.ts";
 import { textsIn, type InEach, type InOthers } from "./in-each.ts";
 import { upperFirst } from "./letter-case.ts";
-import { SEMICOLONS } from "./semicolons.ts";
+import { phrasesIn } from "./phrases-in-each.ts";
 import { slottedTexts, type SlottedText } from "./slotted-text.ts";
 import type { Words } from "./words.ts";
 
@@ -201,7 +201,7 @@ export function absenceIn(language: Language): Words["absence"] {
       reason
         .split("; ")
         .map((part) => reasonText?.(part) ?? part)
-        .join(SEMICOLONS[language]),
+        .join(phrasesIn(language).SEMICOLON),
     );
     return wanting.length === 0
       ? `${why}.`

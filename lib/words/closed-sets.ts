@@ -34,6 +34,12 @@ export const HUES: Readonly<Record<HueWord, InOthers>> = {
   purple: { de: "purpurn", fr: "pourpre", es: "púrpura" },
 };
 
+/** What a finger finds of a film that is not dry to the touch. */
+export const NOT_DRY: Readonly<Record<"wet" | "tacky", InEach>> = {
+  wet: { en: "wet", de: "nass", fr: "humide", es: "húmeda" },
+  tacky: { en: "tacky", de: "klebrig", fr: "collant", es: "pegajosa" },
+};
+
 /** What label elements are worked out by. */
 export const FRAMES: Readonly<Record<HazardFrame, InOthers>> = {
   "EU CLP": { de: "EU CLP", fr: "CLP (UE)", es: "CLP (UE)" },
@@ -115,6 +121,13 @@ export const FORMS: Readonly<Record<ExposedForm | "let-down", InOthers>> = {
   masstone: { de: "Vollton", fr: "ton plein", es: "tono pleno" },
   tint: { de: "Aufhellung", fr: "dégradé", es: "rebaje" },
   "let-down": { de: "Aufhellung", fr: "dégradé", es: "rebaje" },
+};
+
+/** The same with their articles. */
+export const THE_FORM: Readonly<Record<keyof typeof FORMS, InEach>> = {
+  masstone: { en: "the masstone", de: "der Vollton", fr: "le ton plein", es: "el tono pleno" },
+  tint: { en: "the tint", de: "die Aufhellung", fr: "le dégradé", es: "el rebaje" },
+  "let-down": { en: "the let-down", de: "die Aufhellung", fr: "le dégradé", es: "el rebaje" },
 };
 
 export const OILS: Readonly<Record<Oil, InEach>> = {
@@ -300,30 +313,38 @@ export const SUBSTANCES: Readonly<Record<SubstanceName, InOthers>> = {
   },
 };
 
-/** What may hold respirable quartz, as the table names it: after "Das ist", "C’est" or "Es". */
-export const QUARTZ: Readonly<Record<string, InOthers>> = {
+/** What may hold respirable quartz, as the table names it: after "It is", "Das ist", "C’est" or "Es". */
+export const QUARTZ: Readonly<Record<string, InEach>> = {
   "natural sienna or umber": {
+    en: "a natural sienna or umber",
     de: "natürliche Siena oder Umbra",
     fr: "une terre de Sienne ou d’ombre naturelle",
     es: "una siena o sombra natural",
   },
-  "natural ochre": { de: "natürlicher Ocker", fr: "une ocre naturelle", es: "un ocre natural" },
+  "natural ochre": {
+    en: "a natural ochre",
+    de: "natürlicher Ocker",
+    fr: "une ocre naturelle",
+    es: "un ocre natural",
+  },
   "natural red earth": {
+    en: "a natural red earth",
     de: "natürliche rote Erde",
     fr: "une terre rouge naturelle",
     es: "una tierra roja natural",
   },
-  "green earth": { de: "Grüne Erde", fr: "une terre verte", es: "tierra verde" },
+  "green earth": { en: "green earth", de: "Grüne Erde", fr: "une terre verte", es: "tierra verde" },
   "natural chalk or limestone": {
+    en: "natural chalk or limestone",
     de: "natürliche Kreide oder Kalkstein",
     fr: "de la craie ou du calcaire naturels",
     es: "creta o caliza naturales",
   },
-  kaolin: { de: "Kaolin", fr: "du kaolin", es: "caolín" },
-  mica: { de: "Glimmer", fr: "du mica", es: "mica" },
-  gypsum: { de: "Gips", fr: "du gypse", es: "yeso" },
-  talc: { de: "Talk", fr: "du talc", es: "talco" },
-  silica: { de: "Kieselsäure", fr: "de la silice", es: "sílice" },
+  kaolin: { en: "kaolin", de: "Kaolin", fr: "du kaolin", es: "caolín" },
+  mica: { en: "mica", de: "Glimmer", fr: "du mica", es: "mica" },
+  gypsum: { en: "gypsum", de: "Gips", fr: "du gypse", es: "yeso" },
+  talc: { en: "talc", de: "Talk", fr: "du talc", es: "talco" },
+  silica: { en: "silica", de: "Siliciumdioxid", fr: "de la silice", es: "sílice" },
 };
 
 /** What a value of a set is called in a language; one that is not in the set stands as it is. */

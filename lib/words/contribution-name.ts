@@ -11,6 +11,7 @@ import * as fr from "./fr/phrases.ts";
 import * as es from "./es/phrases.ts";
 import { textsIn } from "./in-each.ts";
 import { upperFirst } from "./letter-case.ts";
+import { phrasesIn } from "./phrases-in-each.ts";
 import { withUnit, type printedFigures } from "./phrases.ts";
 import { saidIn, type Texts } from "./texts.ts";
 
@@ -47,7 +48,7 @@ const NAMES = {
 } satisfies Texts;
 
 export function contributionWords(language: Language): ContributionWords {
-  const { listed, micrometres, degrees } = { en, de, fr, es }[language];
+  const { listed, micrometres, degrees } = phrasesIn(language);
   return {
     ...saidIn(language, NAMES),
     oils: textsIn<Language, string, Oil>(language, OILS),

@@ -1,16 +1,14 @@
 import type { Language } from "../quantities/languages.ts";
-import { GERMAN } from "./de/german.ts";
 import { ENGLISH } from "./en/english.ts";
-import { SPANISH } from "./es/spanish.ts";
-import { FRENCH } from "./fr/french.ts";
+import { ownWords } from "./own-words.ts";
 import type { OwnWords, Words } from "./words.ts";
 
 /** What this room says, by language. */
 export const WORDS: Readonly<Record<Language, OwnWords> & { en: Words }> = {
   en: ENGLISH,
-  fr: FRENCH,
-  de: GERMAN,
-  es: SPANISH,
+  fr: ownWords("fr"),
+  de: ownWords("de"),
+  es: ownWords("es"),
 };
 
 /** What pages are worded with. @param said what tables say in English, in a language. */

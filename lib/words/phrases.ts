@@ -1,5 +1,5 @@
 /** Phrases that no language changes, and figures as every language prints them. */
-import type { Lab, LabViewing } from "../colorimetry/viewing.ts";
+import type { Lab } from "../colorimetry/viewing.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import { upperFirst } from "./letter-case.ts";
 import { quantityText, type PrintedNumbers } from "./number-text.ts";
@@ -83,12 +83,4 @@ export function sentence(words: string): string {
 export function bracketed(...parts: readonly (string | undefined)[]): string {
   const said = parts.filter((part) => part !== undefined && part !== "");
   return said.length === 0 ? "" : ` (${said.join(", ")})`;
-}
-
-/** "D65/10" as "D65, 10\u00b0"; a viewing of lamplight says so. @param lamplight the language's word for it. */
-export function viewingIn(lamplight: string): (viewing: LabViewing) => string {
-  return (viewing) => {
-    const [light = "", observer = ""] = viewing.split("/");
-    return `${light === "A" ? `A (${lamplight})` : light}, ${observer}\u00b0`;
-  };
 }

@@ -5,7 +5,7 @@ import { elided } from "./fr/phrases.ts";
 import { figureWords } from "./figures/all-figures.ts";
 import { textsIn } from "./in-each.ts";
 import { METHODS } from "./methods.ts";
-import { SEMICOLONS } from "./semicolons.ts";
+import { phrasesIn } from "./phrases-in-each.ts";
 import { allWorded, slottedTexts } from "./slotted-text.ts";
 import { termsIn } from "./terms.ts";
 import { unitWords } from "./units.ts";
@@ -32,7 +32,7 @@ function methodIn(language: Language): OwnWords["method"] {
   if (language === "en") return (method) => method;
   const text = slottedTexts(textsIn(language, METHODS));
   const bent = language === "fr" ? elided : (said: string) => said;
-  return (method) => bent(inPrint(allWorded(method, text, SEMICOLONS[language]), method));
+  return (method) => bent(inPrint(allWorded(method, text, phrasesIn(language).SEMICOLON), method));
 }
 
 /** Numbers that were put in, as each language but English prints them; a record's own words stay. */

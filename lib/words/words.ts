@@ -1,4 +1,6 @@
-import type { Criteria, criterionFigures } from "./lot-criteria.ts";
+import type { Criteria } from "./lot-criteria.ts";
+import type { Criterion } from "../lots/judgement.ts";
+import type { Interval } from "../quantities/interval.ts";
 import type { Language } from "../quantities/languages.ts";
 import type { Family } from "../records/schema/terms.ts";
 import type { PageWords } from "./pages/all-pages.ts";
@@ -83,7 +85,7 @@ export interface OwnWords {
   /** What a lot is judged by: its name, and figures as they are given. */
   readonly criteria: Criteria;
   /** The limits of one of them. */
-  readonly limits: ReturnType<typeof criterionFigures>["limitsText"];
+  readonly limits: (of: Criterion, limits: Interval) => string;
   /** What a comparison states, which a browser words as well. */
   readonly comparisons: WordingsOf<ComparisonStatement>;
   /** A sentence for each rule of each science. */

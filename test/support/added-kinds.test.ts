@@ -13,6 +13,10 @@ describe("what is added", () => {
     ["lib/hazard/studio/dust-nature.csv", ["a pigment, or a table's row"]],
     ["lib/drying/film-defects.ts", ["a rule"]],
     ["lib/words/pages/oil.ts", ["a page's text"]],
+    ["lib/sheet/sheet.ts", ["a figure", "a section"]],
+    ["lib/pages/bench-page.ts", ["a section", "a page's text"]],
+    ["lib/pages/text-pages.ts", ["a page", "a page's text"]],
+    ["templates/pages/palette.njk", ["a page"]],
     ["lib/print/mark.ts", []],
     ["test/sheet/by-hand.test.ts", []],
   ])("is known by its files: %s", (file, kinds) => {

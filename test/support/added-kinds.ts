@@ -45,6 +45,16 @@ export const ADDED_KINDS: readonly AddedKind[] = [
   },
   RULE,
   {
+    name: "a section",
+    isOf: /^lib\/sheet\/sheet\.ts$|^lib\/pages\/(?:bench-page|sheet-sections)\.ts$/,
+    tests: ["test/pages/section-table.test.ts", "test/print/sheet-layout.test.ts"],
+  },
+  {
+    name: "a page",
+    isOf: /^lib\/(?:pages\/text-pages|site\/all-pages|workshop\/workshop-pages)\.ts$|^templates\/pages\//,
+    tests: ["test/templates/hostile-text.test.ts", "test/package/readme-reference.test.ts"],
+  },
+  {
     name: "a page's text",
     isOf: /^lib\/(?:pages|words\/pages)\//,
     tests: ["french", "german", "spanish"].map((language) => `test/words/${language}.test.ts`),

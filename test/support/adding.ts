@@ -1,6 +1,6 @@
 /**
- * `npm run adding`: what a pigment, a figure, a rule or a text that was added still lacks, a line
- * each, without the tests that it does not concern. It goes by the files that git knows as edited,
+ * `npm run adding`: what a pigment, a figure, a rule, a section, a page or a text that was added still
+ * lacks, a line each, without the tests that it does not concern. It goes by the files that git knows as edited,
  * or by those that are named; formats them, and writes what follows from them and is kept as text.
  */
 import { execFileSync, spawn } from "node:child_process";

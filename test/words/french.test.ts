@@ -5,7 +5,7 @@ import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
 import { WORDED } from "../support/worded.ts";
-import { metalWord } from "../../lib/words/fr/studio-phrases.ts";
+import { metalWord } from "../../lib/words/rulings/studio-phrases.ts";
 import { GLOSSARY, frenchFaults } from "./french-glossary.ts";
 import { absent, greyIn, holdLanguage, official, textsBesidePages } from "./held-language.ts";
 
@@ -13,7 +13,7 @@ const FRENCH = WORDED.fr;
 
 holdLanguage({
   words: FRENCH,
-  metal: (metal) => article(metalWord(metal)),
+  metal: (metal) => article(metalWord(metal).fr),
 });
 
 describe("hazard words beside those", () => {

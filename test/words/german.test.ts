@@ -4,7 +4,7 @@ import { tintsInWords } from "../../lib/words/tints-in-words.ts";
 import { describe, expect, test } from "vitest";
 import { statementText } from "../../lib/present/statement-text.ts";
 import { WORDED } from "../support/worded.ts";
-import { metalWord } from "../../lib/words/de/studio-phrases.ts";
+import { metalWord } from "../../lib/words/rulings/studio-phrases.ts";
 import { GLOSSARY, germanFaults } from "./german-glossary.ts";
 import { absent, greyIn, holdLanguage, official, textsBesidePages } from "./held-language.ts";
 
@@ -12,7 +12,7 @@ const GERMAN = WORDED.de;
 
 holdLanguage({
   words: GERMAN,
-  metal: metalWord,
+  metal: (metal) => metalWord(metal).de,
 });
 
 describe("hazard words beside those", () => {

@@ -5,7 +5,7 @@ import { describe, expect, test } from "vitest";
 import { UNKNOWN_TOXICITY } from "../../lib/hazard/texts/statement-texts.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
 import { WORDED } from "../support/worded.ts";
-import { metalWord } from "../../lib/words/es/studio-phrases.ts";
+import { metalWord } from "../../lib/words/rulings/studio-phrases.ts";
 import { GLOSSARY, spanishFaults } from "./spanish-glossary.ts";
 import { absent, greyIn, holdLanguage, official, textsBesidePages } from "./held-language.ts";
 
@@ -13,7 +13,7 @@ const SPANISH = WORDED.es;
 
 holdLanguage({
   words: SPANISH,
-  metal: metalWord,
+  metal: (metal) => metalWord(metal).es,
 });
 
 describe("hazard words beside those", () => {

@@ -1,15 +1,16 @@
 /** Phrases that sentences of several sciences share, in German: figures with their units, lists, days. */
 import { ends, type Quantity } from "../../quantities/interval.ts";
 import { printedNumbers } from "../number-text.ts";
+import * as letterCase from "../letter-case.ts";
 import { dayIn, printedFigures, within, withUnit } from "../phrases.ts";
 
 export { bracketed, sentence, within, withUnit } from "../phrases.ts";
 
-export const ABOUT = "etwa";
+export const ABOUT: string = "etwa";
 
 /** Between what is named and what is said of it. */
-export const COLON = ": ";
-export const SEMICOLON = "; ";
+export const COLON: string = ": ";
+export const SEMICOLON: string = "; ";
 
 export const NUMBERS = printedNumbers(",");
 
@@ -65,3 +66,8 @@ export function namesWithin(names: readonly string[], before: keyof typeof JOINE
 
 /** "2009-06-01" as "1. Juni 2009". */
 export const dateWords = dayIn("de-DE");
+
+/** Nouns keep their capital, and most names of figures begin with one; a preposition loses it. */
+export function lowerFirst(text: string): string {
+  return /^(?:Nach|In|Mit|Von|Ohne) /.test(text) ? letterCase.lowerFirst(text) : text;
+}

@@ -1,15 +1,16 @@
 /** Phrases that sentences of several sciences share: figures with their units, lists, names as they stand within a sentence. */
 import { ends, type Quantity } from "../../quantities/interval.ts";
 import { printedNumbers } from "../number-text.ts";
+import * as letterCase from "../letter-case.ts";
 import { dayIn, printedFigures, within, withUnit } from "../phrases.ts";
 
 export { bracketed, sentence, within, withUnit } from "../phrases.ts";
 
-export const ABOUT = "about";
+export const ABOUT: string = "about";
 
 /** Between what is named and what is said of it. */
-export const COLON = ": ";
-export const SEMICOLON = "; ";
+export const COLON: string = ": ";
+export const SEMICOLON: string = "; ";
 
 export const NUMBERS = printedNumbers(".");
 
@@ -56,3 +57,10 @@ export function namesWithin(names: readonly string[], before: "and" | "or" = "an
 
 /** "2009-06-01" as "1 June 2009". */
 export const dateWords = dayIn("en-GB");
+
+/** Names that keep their capital inside a sentence. */
+const PROPER = /^(Prussian|Venetian|Indian|Naples|Mars|Cologne|Pozzuoli|Verona|Paris)\b/;
+
+export function lowerFirst(text: string): string {
+  return PROPER.test(text) ? text : letterCase.lowerFirst(text);
+}

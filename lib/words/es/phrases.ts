@@ -3,13 +3,14 @@ import { ends, type Quantity } from "../../quantities/interval.ts";
 import { printedNumbers } from "../number-text.ts";
 import { dayIn, printedFigures, within, withUnit } from "../phrases.ts";
 
+export { lowerFirst } from "../letter-case.ts";
 export { bracketed, sentence, within, withUnit } from "../phrases.ts";
 
-export const ABOUT = "alrededor de";
+export const ABOUT: string = "alrededor de";
 
 /** Between what is named and what is said of it. */
-export const COLON = ": ";
-export const SEMICOLON = "; ";
+export const COLON: string = ": ";
+export const SEMICOLON: string = "; ";
 
 export const NUMBERS = printedNumbers(",");
 

@@ -3,13 +3,14 @@ import { ends, type Quantity } from "../../quantities/interval.ts";
 import { printedNumbers } from "../number-text.ts";
 import { dayIn, printedFigures, within, withUnit } from "../phrases.ts";
 
+export { lowerFirst } from "../letter-case.ts";
 export { bracketed, sentence, within, withUnit } from "../phrases.ts";
 
-export const ABOUT = "environ";
+export const ABOUT: string = "environ";
 
 /** Between what is named and what is said of it. */
-export const COLON = "\u202f: ";
-export const SEMICOLON = "\u202f; ";
+export const COLON: string = "\u202f: ";
+export const SEMICOLON: string = "\u202f; ";
 
 export const NUMBERS = printedNumbers(",");
 

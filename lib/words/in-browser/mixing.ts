@@ -1,10 +1,7 @@
 /** What the scripts that mix say. */
 import { worded } from "../by-rule.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
 import type { PrintedNumbers } from "../number-text.ts";
+import { phrasesIn } from "../phrases-in-each.ts";
 import { MIXING } from "../pages/mixing.ts";
 import { MIXING_RULINGS, type MixingStatement } from "../rulings/mixing.ts";
 import { wordingsIn } from "../rulings/rulings-in-each.ts";
@@ -19,9 +16,4 @@ export function mixingSentence(statement: MixingStatement): string {
   return worded(MIXING_WORDINGS, statement);
 }
 
-export const NUMBERS: PrintedNumbers = {
-  en: en.NUMBERS,
-  de: de.NUMBERS,
-  fr: fr.NUMBERS,
-  es: es.NUMBERS,
-}[LANGUAGE];
+export const NUMBERS: PrintedNumbers = phrasesIn(LANGUAGE).NUMBERS;

@@ -1,12 +1,10 @@
-import { EXPECTED } from "../closed-sets.ts";
+import { EXPECTED, NOT_DRY } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
 import * as de from "../de/phrases.ts";
 import * as fr from "../fr/phrases.ts";
 import * as es from "../es/phrases.ts";
-import { NOT_DRY as NOT_DRY_DE } from "../de/drying-phrases.ts";
-import { NOT_DRY as NOT_DRY_ES } from "../es/drying-phrases.ts";
-import { NOT_DRY as NOT_DRY_FR } from "../fr/drying-phrases.ts";
 import type { Expectation } from "../../permanence/expected-lightfastness.ts";
+import type { InEach } from "../in-each.ts";
 import type { Texts } from "../texts.ts";
 
 /** A change on exposure, as what category it counts. */
@@ -103,9 +101,9 @@ export const FOUND = {
       recordedDays: number,
     ) => ({
       en: `${trial(ended).en}, still ${found} on day ${day}, and ${colour} says dry to the touch in ${recordedDays} days${BETTER.en}`,
-      de: `${trial(ended).de}, am Tag ${day} noch ${notDry(found, NOT_DRY_DE, "oder")}, und ${colour} nennt grifftrocken nach ${de.dayCount(recordedDays, "dative")}${BETTER.de}`,
-      fr: `${trial(ended).fr}, le film étant encore ${notDry(found, NOT_DRY_FR, "ou")} au jour ${day}, et ${colour} indique sec au toucher en ${fr.dayCount(recordedDays)}${BETTER.fr}`,
-      es: `${trial(ended).es}, con la película aún ${notDry(found, NOT_DRY_ES, "o")} el día ${day}, y ${colour} indica seco al tacto en ${es.dayCount(recordedDays)}${BETTER.es}`,
+      de: `${trial(ended).de}, am Tag ${day} noch ${notDry(found).de}, und ${colour} nennt grifftrocken nach ${de.dayCount(recordedDays, "dative")}${BETTER.de}`,
+      fr: `${trial(ended).fr}, le film étant encore ${notDry(found).fr} au jour ${day}, et ${colour} indique sec au toucher en ${fr.dayCount(recordedDays)}${BETTER.fr}`,
+      es: `${trial(ended).es}, con la película aún ${notDry(found).es} el día ${day}, y ${colour} indica seco al tacto en ${es.dayCount(recordedDays)}${BETTER.es}`,
     }),
   },
 
@@ -182,10 +180,13 @@ const BETTER = {
   es: ": la ficha promete más de lo que se halló",
 };
 
-function notDry(
-  found: "wet" | "tacky" | "wet or tacky",
-  words: Readonly<Record<"wet" | "tacky", string>>,
-  or: string,
-): string {
-  return found === "wet or tacky" ? `${words.wet} ${or} ${words.tacky}` : words[found];
+function notDry(found: "wet" | "tacky" | "wet or tacky"): InEach {
+  if (found !== "wet or tacky") return NOT_DRY[found];
+  const { wet, tacky } = NOT_DRY;
+  return {
+    en: found,
+    de: `${wet.de} oder ${tacky.de}`,
+    fr: `${wet.fr} ou ${tacky.fr}`,
+    es: `${wet.es} o ${tacky.es}`,
+  };
 }

@@ -1,34 +1,23 @@
 import type { ColorimetryStatement } from "../../colorimetry/statements.ts";
 import * as en from "../en/phrases.ts";
-import * as enColorimetry from "../en/colorimetry-phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deColorimetry from "../de/colorimetry-phrases.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frColorimetry from "../fr/colorimetry-phrases.ts";
 import * as es from "../es/phrases.ts";
-import * as esColorimetry from "../es/colorimetry-phrases.ts";
+import { underEach, shifted, LAMP_NAMES, viewingText } from "./colorimetry-phrases.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Colour notations, lamplight, metamerism. */
 export const COLORIMETRY_RULINGS: RulingsInEach<ColorimetryStatement> = {
   "holds-in-lamplight": (shifts) => ({
-    en: `Holds its colour in lamplight: ${enColorimetry.underEach(shifts)}.`,
-    de: `Behält ihre Farbe bei Lampenlicht: ${deColorimetry.underEach(shifts)}.`,
-    fr: `Garde sa couleur sous la lampe\u202f: ${frColorimetry.underEach(shifts)}.`,
-    es: `Mantiene su color a la luz de lámpara: ${esColorimetry.underEach(shifts)}.`,
+    en: `Holds its colour in lamplight: ${underEach(shifts).en}.`,
+    de: `Behält ihre Farbe bei Lampenlicht: ${underEach(shifts).de}.`,
+    fr: `Garde sa couleur sous la lampe\u202f: ${underEach(shifts).fr}.`,
+    es: `Mantiene su color a la luz de lámpara: ${underEach(shifts).es}.`,
   }),
-  "shifts-slightly-in-lamplight": (shift) => ({
-    en: enColorimetry.shifted(shift, "slightly"),
-    de: deColorimetry.shifted(shift, "leicht"),
-    fr: frColorimetry.shifted(shift, "légèrement"),
-    es: esColorimetry.shifted(shift, "ligeramente"),
-  }),
-  "shifts-clearly-in-lamplight": (shift) => ({
-    en: enColorimetry.shifted(shift, "clearly"),
-    de: deColorimetry.shifted(shift, "deutlich"),
-    fr: frColorimetry.shifted(shift, "nettement"),
-    es: esColorimetry.shifted(shift, "claramente"),
-  }),
+  "shifts-slightly-in-lamplight": (shift) =>
+    shifted(shift, { en: "slightly", de: "leicht", fr: "légèrement", es: "ligeramente" }),
+  "shifts-clearly-in-lamplight": (shift) =>
+    shifted(shift, { en: "clearly", de: "deutlich", fr: "nettement", es: "claramente" }),
 
   "differs-in-daylight": ({ daylight }) => ({
     en: `The two differ in daylight already (${en.deltaE00Text(daylight)}).`,
@@ -37,10 +26,10 @@ export const COLORIMETRY_RULINGS: RulingsInEach<ColorimetryStatement> = {
     es: `Los dos difieren ya a la luz del día (${es.deltaE00Text(daylight)}).`,
   }),
   "metameric-pair": ({ daylight, lamp, index }) => ({
-    en: `A metameric pair: alike in daylight (${en.deltaE00Text(daylight)}), but different under ${enColorimetry.LAMP_NAMES[lamp]} (${en.deltaE00Text(index)} from the light alone).`,
-    de: `Ein metameres Paar: gleich bei Tageslicht (${de.deltaE00Text(daylight)}), verschieden unter ${deColorimetry.LAMP_NAMES[lamp]} (${de.deltaE00Text(index)} durch das Licht allein).`,
-    fr: `Une paire métamère\u202f: semblables à la lumière du jour (${fr.deltaE00Text(daylight)}), mais différentes sous ${frColorimetry.LAMP_NAMES[lamp]} (${fr.deltaE00Text(index)} par le seul changement de lumière).`,
-    es: `Un par metámero: iguales a la luz del día (${es.deltaE00Text(daylight)}), pero distintos bajo ${esColorimetry.LAMP_NAMES[lamp]} (${es.deltaE00Text(index)} por el solo cambio de luz).`,
+    en: `A metameric pair: alike in daylight (${en.deltaE00Text(daylight)}), but different under ${LAMP_NAMES[lamp].en} (${en.deltaE00Text(index)} from the light alone).`,
+    de: `Ein metameres Paar: gleich bei Tageslicht (${de.deltaE00Text(daylight)}), verschieden unter ${LAMP_NAMES[lamp].de} (${de.deltaE00Text(index)} durch das Licht allein).`,
+    fr: `Une paire métamère\u202f: semblables à la lumière du jour (${fr.deltaE00Text(daylight)}), mais différentes sous ${LAMP_NAMES[lamp].fr} (${fr.deltaE00Text(index)} par le seul changement de lumière).`,
+    es: `Un par metámero: iguales a la luz del día (${es.deltaE00Text(daylight)}), pero distintos bajo ${LAMP_NAMES[lamp].es} (${es.deltaE00Text(index)} por el solo cambio de luz).`,
   }),
   "matches-in-both-lights": ({ daylight, index }) => ({
     en: `Alike in daylight (${en.deltaE00Text(daylight)}), and under an incandescent lamp, a white LED or a fluorescent tube too: the change of light alone parts them by ${en.deltaE00Text(index)} at most.`,
@@ -50,16 +39,16 @@ export const COLORIMETRY_RULINGS: RulingsInEach<ColorimetryStatement> = {
   }),
 
   "impossible-colour": ({ viewing, ...lab }) => ({
-    en: `No surface has this colour under ${enColorimetry.viewingText(viewing)}: ${en.labText(lab)}.`,
-    de: `Keine Oberfläche hat diese Farbe unter ${deColorimetry.viewingText(viewing)}: ${de.labText(lab)}.`,
-    fr: `Aucune surface n’a cette couleur sous ${frColorimetry.viewingText(viewing)}\u202f: ${fr.labText(lab)}.`,
-    es: `Ninguna superficie tiene este color bajo ${esColorimetry.viewingText(viewing)}: ${es.labText(lab)}.`,
+    en: `No surface has this colour under ${viewingText(viewing).en}: ${en.labText(lab)}.`,
+    de: `Keine Oberfläche hat diese Farbe unter ${viewingText(viewing).de}: ${de.labText(lab)}.`,
+    fr: `Aucune surface n’a cette couleur sous ${viewingText(viewing).fr}\u202f: ${fr.labText(lab)}.`,
+    es: `Ninguna superficie tiene este color bajo ${viewingText(viewing).es}: ${es.labText(lab)}.`,
   }),
   "lamplight-needs-a-spectrum": ({ from, to }) => ({
-    en: `Only a spectrum tells how a colour changes from ${enColorimetry.viewingText(from)} to ${enColorimetry.viewingText(to)}.`,
-    de: `Nur ein Spektrum sagt, wie sich eine Farbe von ${deColorimetry.viewingText(from)} zu ${deColorimetry.viewingText(to)} ändert.`,
-    fr: `Seul un spectre dit comment une couleur change de ${frColorimetry.viewingText(from)} à ${frColorimetry.viewingText(to)}.`,
-    es: `Solo un espectro dice cómo cambia un color de ${esColorimetry.viewingText(from)} a ${esColorimetry.viewingText(to)}.`,
+    en: `Only a spectrum tells how a colour changes from ${viewingText(from).en} to ${viewingText(to).en}.`,
+    de: `Nur ein Spektrum sagt, wie sich eine Farbe von ${viewingText(from).de} zu ${viewingText(to).de} ändert.`,
+    fr: `Seul un spectre dit comment une couleur change de ${viewingText(from).fr} à ${viewingText(to).fr}.`,
+    es: `Solo un espectro dice cómo cambia un color de ${viewingText(from).es} a ${viewingText(to).es}.`,
   }),
   "lighter-than-munsell-white": ({ luminanceFactor }) => ({
     en: `Lighter than the white of the Munsell scale (Y ${en.decimals(luminanceFactor, 1)}), so it has no Munsell notation.`,

@@ -6,6 +6,7 @@ import * as en from "../en/phrases.ts";
 import * as de from "../de/phrases.ts";
 import * as fr from "../fr/phrases.ts";
 import * as es from "../es/phrases.ts";
+import { sentences } from "../phrases-in-each.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** How many times as much, between the names of the two. */
@@ -83,61 +84,40 @@ function atLeast(language: Language, { atLeast: ends }: { readonly atLeast?: str
 }
 
 /** "darker and bluer than" another: of the masstone or of a tint. */
-const APART: RulingsInEach<ComparisonStatement>["compared-masstones"] = (v) => ({
-  en: en.sentence(
-    `${en.within(v.one)} is ${en.listed(ways("en", v))} than ${en.within(v.other)} (colour difference \u0394E*ab ${en.decimals(v.distance, 1)})`,
-  ),
-  de: de.sentence(
-    `${de.within(v.one)} ist ${de.listed(ways("de", v))} als ${de.within(v.other)} (Farbabstand \u0394E*ab ${de.decimals(v.distance, 1)})`,
-  ),
-  fr: fr.sentence(
-    `${fr.within(v.one)} est ${fr.listed(ways("fr", v))} ${fr.than(fr.within(v.other))} (écart de couleur \u0394E*ab ${fr.decimals(v.distance, 1)})`,
-  ),
-  es: es.sentence(
-    `${es.within(v.one)} es ${es.listed(ways("es", v))} que ${es.within(v.other)} (diferencia de color \u0394E*ab ${es.decimals(v.distance, 1)})`,
-  ),
-});
+const APART: RulingsInEach<ComparisonStatement>["compared-masstones"] = (v) =>
+  sentences({
+    en: `${en.within(v.one)} is ${en.listed(ways("en", v))} than ${en.within(v.other)} (colour difference \u0394E*ab ${en.decimals(v.distance, 1)})`,
+    de: `${de.within(v.one)} ist ${de.listed(ways("de", v))} als ${de.within(v.other)} (Farbabstand \u0394E*ab ${de.decimals(v.distance, 1)})`,
+    fr: `${fr.within(v.one)} est ${fr.listed(ways("fr", v))} ${fr.than(fr.within(v.other))} (écart de couleur \u0394E*ab ${fr.decimals(v.distance, 1)})`,
+    es: `${es.within(v.one)} es ${es.listed(ways("es", v))} que ${es.within(v.other)} (diferencia de color \u0394E*ab ${es.decimals(v.distance, 1)})`,
+  });
 
 /** Colours side by side: by how much they differ, or why it cannot be told. */
 export const COMPARISON_RULINGS: RulingsInEach<ComparisonStatement> = {
   "compared-masstones": APART,
   "compared-tints": APART,
-  "compared-ratio": (v) => ({
-    en: en.sentence(
-      `${en.within(v.more)} ${TIMES[v.of].en(`${atLeast("en", v)}${en.significant(v.ratio, 2)}`, en.within(v.less))}`,
-    ),
-    de: de.sentence(
-      `${de.within(v.more)} ${TIMES[v.of].de(`${atLeast("de", v)}${de.significant(v.ratio, 2)}`, de.within(v.less))}`,
-    ),
-    fr: fr.sentence(
-      `${fr.within(v.more)} ${TIMES[v.of].fr(`${atLeast("fr", v)}${fr.significant(v.ratio, 2)}`, fr.within(v.less))}`,
-    ),
-    es: es.sentence(
-      `${es.within(v.more)} ${TIMES[v.of].es(`${atLeast("es", v)}${es.significant(v.ratio, 2)}`, es.within(v.less))}`,
-    ),
-  }),
-  "compared-days": (v) => ({
-    en: en.sentence(
-      `${en.within(v.earlier)} is dry ${atLeast("en", v)}${en.dayCount(Math.round(v.days))} before ${en.within(v.later)}`,
-    ),
-    de: de.sentence(
-      `${de.within(v.earlier)} trocknet ${atLeast("de", v)}${de.dayCount(Math.round(v.days))} früher als ${de.within(v.later)}`,
-    ),
-    fr: fr.sentence(
-      `${fr.within(v.earlier)} est sec ${atLeast("fr", v)}${fr.dayCount(Math.round(v.days))} avant ${fr.within(v.later)}`,
-    ),
-    es: es.sentence(
-      `${es.within(v.earlier)} está seco ${atLeast("es", v)}${es.dayCount(Math.round(v.days))} antes que ${es.within(v.later)}`,
-    ),
-  }),
+  "compared-ratio": (v) =>
+    sentences({
+      en: `${en.within(v.more)} ${TIMES[v.of].en(`${atLeast("en", v)}${en.significant(v.ratio, 2)}`, en.within(v.less))}`,
+      de: `${de.within(v.more)} ${TIMES[v.of].de(`${atLeast("de", v)}${de.significant(v.ratio, 2)}`, de.within(v.less))}`,
+      fr: `${fr.within(v.more)} ${TIMES[v.of].fr(`${atLeast("fr", v)}${fr.significant(v.ratio, 2)}`, fr.within(v.less))}`,
+      es: `${es.within(v.more)} ${TIMES[v.of].es(`${atLeast("es", v)}${es.significant(v.ratio, 2)}`, es.within(v.less))}`,
+    }),
+  "compared-days": (v) =>
+    sentences({
+      en: `${en.within(v.earlier)} is dry ${atLeast("en", v)}${en.dayCount(Math.round(v.days))} before ${en.within(v.later)}`,
+      de: `${de.within(v.earlier)} trocknet ${atLeast("de", v)}${de.dayCount(Math.round(v.days))} früher als ${de.within(v.later)}`,
+      fr: `${fr.within(v.earlier)} est sec ${atLeast("fr", v)}${fr.dayCount(Math.round(v.days))} avant ${fr.within(v.later)}`,
+      es: `${es.within(v.earlier)} está seco ${atLeast("es", v)}${es.dayCount(Math.round(v.days))} antes que ${es.within(v.later)}`,
+    }),
   "compared-within": (v) => ({
-    en: `Too close to call (colour difference \u0394E*ab ${en.decimals(v.apart, 1)}; our readings can tell ${en.decimals(v.borne, 1)}).`,
+    en: `Too close to call (colour difference \u0394E*ab ${en.decimals(v.apart, 1)}; our readings tell two colours apart from ${en.decimals(v.borne, 1)} on).`,
     de: `Zu ähnlich für ein Urteil (Farbabstand \u0394E*ab ${de.decimals(v.apart, 1)}; unterscheiden lassen sich unsere Messungen ab ${de.decimals(v.borne, 1)}).`,
     fr: `Trop proche pour trancher (écart de couleur \u0394E*ab ${fr.decimals(v.apart, 1)}\u202f; au-dessous de ${fr.decimals(v.borne, 1)}, nos mesures ne distinguent rien).`,
     es: `Demasiado parecido para decidir (diferencia de color \u0394E*ab ${es.decimals(v.apart, 1)}; por debajo de ${es.decimals(v.borne, 1)} nuestras mediciones no distinguen nada).`,
   }),
   "compared-within-share": (v) => ({
-    en: `Too close to call (${en.percent(v.share, 1)} apart; such figures can tell ${en.percent(v.borne, 1)}).`,
+    en: `Too close to call (${en.percent(v.share, 1)} apart; such figures tell two colours apart from ${en.percent(v.borne, 1)} on).`,
     de: `Zu ähnlich für ein Urteil (Abstand ${de.percent(v.share, 1)}; unterscheiden lassen sich solche Werte ab ${de.percent(v.borne, 1)}).`,
     fr: `Trop proche pour trancher (écart de ${fr.percent(v.share, 1)}\u202f; au-dessous de ${fr.percent(v.borne, 1)}, de tels chiffres ne distinguent rien).`,
     es: `Demasiado parecido para decidir (diferencia del ${es.percent(v.share, 1)}; por debajo del ${es.percent(v.borne, 1)} tales cifras no distinguen nada).`,

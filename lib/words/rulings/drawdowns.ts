@@ -1,13 +1,10 @@
 import type { DrawdownStatement } from "../../optics/statements.ts";
 import { GEOMETRIES, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
-import * as enDrawdown from "../en/drawdown-phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deDrawdown from "../de/drawdown-phrases.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frDrawdown from "../fr/drawdown-phrases.ts";
 import * as es from "../es/phrases.ts";
-import * as esDrawdown from "../es/drawdown-phrases.ts";
+import { letDown, luminances, drawdown, wavelengths } from "./drawdown-phrases.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Why drawdowns carry no fit, or less than one would like; which are doubtful; how far a ladder reaches. */
@@ -25,10 +22,10 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     es: `No se prevé cómo queda en mezclas y en blancos: contiene un pigmento en laminillas (${es.listed(v.pigments)}), que hacen de espejo, y la teoría solo cuenta lo que se absorbe y lo que se dispersa por igual en todas direcciones. Una medición solo vale para sus propios ángulos.`,
   }),
   "white-not-predicted": (v) => ({
-    en: `${enDrawdown.letDown(v)} is not fitted: its white fluoresces or is made of flakes, for which theory does not hold.`,
-    de: `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Ihr Weiß fluoresziert oder besteht aus Plättchen, und dafür gilt die Theorie nicht.`,
-    fr: `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: son blanc est fluorescent ou en paillettes, et la théorie ne vaut alors pas.`,
-    es: `${esDrawdown.letDown(v)} no se ajusta: su blanco es fluorescente o está formado por laminillas, y entonces la teoría no vale.`,
+    en: `${letDown(v).en} is not fitted: its white fluoresces or is made of flakes, for which theory does not hold.`,
+    de: `${letDown(v).de} geht nicht in die Anpassung ein: Ihr Weiß fluoresziert oder besteht aus Plättchen, und dafür gilt die Theorie nicht.`,
+    fr: `${letDown(v).fr} n’est pas ajusté\u202f: son blanc est fluorescent ou en paillettes, et la théorie ne vaut alors pas.`,
+    es: `${letDown(v).es} no se ajusta: su blanco es fluorescente o está formado por laminillas, y entonces la teoría no vale.`,
   }),
   "no-masstone": {
     en: "The masstone has not been read; let-downs alone do not tell what a colour absorbs from what it scatters.",
@@ -49,68 +46,68 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     es: "No se ajusta nada: el tono pleno se midió sin espectro, y la absorción y la dispersión necesitan uno.",
   },
   "tint-without-spectrum": (v) => ({
-    en: `${enDrawdown.letDown(v)} is not fitted: it was read without a spectrum.`,
-    de: `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Sie wurde ohne Spektrum gemessen.`,
-    fr: `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: mesuré sans spectre.`,
-    es: `${esDrawdown.letDown(v)} no se ajusta: se midió sin espectro.`,
+    en: `${letDown(v).en} is not fitted: it was read without a spectrum.`,
+    de: `${letDown(v).de} geht nicht in die Anpassung ein: Sie wurde ohne Spektrum gemessen.`,
+    fr: `${letDown(v).fr} n’est pas ajusté\u202f: mesuré sans spectre.`,
+    es: `${letDown(v).es} no se ajusta: se midió sin espectro.`,
   }),
   "white-without-masstone": (v) => ({
-    en: `${enDrawdown.letDown(v)} is not fitted: no spectrum of its white by itself is recorded.`,
-    de: `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Vom Weiß allein ist kein Spektrum aufgezeichnet.`,
-    fr: `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: aucun spectre de son blanc seul n’est consigné.`,
-    es: `${esDrawdown.letDown(v)} no se ajusta: no hay registrado ningún espectro de su blanco solo.`,
+    en: `${letDown(v).en} is not fitted: no spectrum of its white by itself is recorded.`,
+    de: `${letDown(v).de} geht nicht in die Anpassung ein: Vom Weiß allein ist kein Spektrum aufgezeichnet.`,
+    fr: `${letDown(v).fr} n’est pas ajusté\u202f: aucun spectre de son blanc seul n’est consigné.`,
+    es: `${letDown(v).es} no se ajusta: no hay registrado ningún espectro de su blanco solo.`,
   }),
   "ratio-kind-missing": (v) => ({
-    en: `${enDrawdown.letDown(v)} is not fitted: whether dry pigment or paint was weighed is not recorded.`,
-    de: `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Ob trockenes Pigment oder Farbe gewogen wurde, ist nicht aufgezeichnet.`,
-    fr: `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: on n’a pas consigné si l’on a pesé du pigment sec ou de la peinture.`,
-    es: `${esDrawdown.letDown(v)} no se ajusta: no está registrado si se pesó pigmento seco o pintura.`,
+    en: `${letDown(v).en} is not fitted: whether dry pigment or paint was weighed is not recorded.`,
+    de: `${letDown(v).de} geht nicht in die Anpassung ein: Ob trockenes Pigment oder Farbe gewogen wurde, ist nicht aufgezeichnet.`,
+    fr: `${letDown(v).fr} n’est pas ajusté\u202f: on n’a pas consigné si l’on a pesé du pigment sec ou de la peinture.`,
+    es: `${letDown(v).es} no se ajusta: no está registrado si se pesó pigmento seco o pintura.`,
   }),
   "ratio-kinds-mixed": (v) => ({
-    en: `${enDrawdown.letDown(v)} is not fitted: of the let-downs in that white some were weighed as dry pigment and some as paint.`,
-    de: `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Von den Aufhellungen in diesem Weiß wurden einige als trockenes Pigment und einige als Farbe gewogen.`,
-    fr: `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: des dégradés dans ce blanc, les uns ont été pesés en pigment sec et les autres en peinture.`,
-    es: `${esDrawdown.letDown(v)} no se ajusta: de los rebajes en ese blanco, unos se pesaron como pigmento seco y otros como pintura.`,
+    en: `${letDown(v).en} is not fitted: of the let-downs in that white some were weighed as dry pigment and some as paint.`,
+    de: `${letDown(v).de} geht nicht in die Anpassung ein: Von den Aufhellungen in diesem Weiß wurden einige als trockenes Pigment und einige als Farbe gewogen.`,
+    fr: `${letDown(v).fr} n’est pas ajusté\u202f: des dégradés dans ce blanc, les uns ont été pesés en pigment sec et les autres en peinture.`,
+    es: `${letDown(v).es} no se ajusta: de los rebajes en ese blanco, unos se pesaron como pigmento seco y otros como pintura.`,
   }),
   "ratio-not-positive": (v) => ({
-    en: `${enDrawdown.letDown(v)} is not fitted: its ratio of colour to white is not above 0.`,
-    de: `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Ihr Verhältnis von Farbe zu Weiß liegt nicht über 0.`,
-    fr: `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: son rapport couleur/blanc n’est pas supérieur à 0.`,
-    es: `${esDrawdown.letDown(v)} no se ajusta: su proporción color/blanco no es mayor que 0.`,
+    en: `${letDown(v).en} is not fitted: its ratio of colour to white is not above 0.`,
+    de: `${letDown(v).de} geht nicht in die Anpassung ein: Ihr Verhältnis von Farbe zu Weiß liegt nicht über 0.`,
+    fr: `${letDown(v).fr} n’est pas ajusté\u202f: son rapport couleur/blanc n’est pas supérieur à 0.`,
+    es: `${letDown(v).es} no se ajusta: su proporción color/blanco no es mayor que 0.`,
   }),
   "masstone-lighter-than-tint": (v) => ({
-    en: `${enDrawdown.letDown(v)} is not fitted: it reads darker than the masstone (${enDrawdown.luminances(v.tintY, v.masstoneY)}), which nothing let down in a white can.`,
-    de: `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Gemessen ist sie dunkler als der Vollton (${deDrawdown.luminances(v.tintY, v.masstoneY)}), und das kann keine Aufhellung in einem Weiß.`,
-    fr: `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus sombre que le ton plein (${frDrawdown.luminances(v.tintY, v.masstoneY)}), ce qui est impossible dans un blanc.`,
-    es: `${esDrawdown.letDown(v)} no se ajusta: resulta más oscuro que el tono pleno (${esDrawdown.luminances(v.tintY, v.masstoneY)}), lo que es imposible en un blanco.`,
+    en: `${letDown(v).en} is not fitted: it reads darker than the masstone (${luminances(v.tintY, v.masstoneY).en}), which nothing let down in a white can.`,
+    de: `${letDown(v).de} geht nicht in die Anpassung ein: Gemessen ist sie dunkler als der Vollton (${luminances(v.tintY, v.masstoneY).de}), und das kann keine Aufhellung in einem Weiß.`,
+    fr: `${letDown(v).fr} n’est pas ajusté\u202f: il est, à la mesure, plus sombre que le ton plein (${luminances(v.tintY, v.masstoneY).fr}), ce qui est impossible dans un blanc.`,
+    es: `${letDown(v).es} no se ajusta: resulta más oscuro que el tono pleno (${luminances(v.tintY, v.masstoneY).es}), lo que es imposible en un blanco.`,
   }),
   "tint-lighter-than-white": (v) => ({
-    en: `${enDrawdown.letDown(v)} is not fitted: it reads lighter than its white (${enDrawdown.luminances(v.tintY, v.whiteY)}), which nothing let down in it can.`,
-    de: `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Gemessen ist sie heller als ihr Weiß (${deDrawdown.luminances(v.tintY, v.whiteY)}), und das kann keine Aufhellung darin.`,
-    fr: `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus clair que son blanc (${frDrawdown.luminances(v.tintY, v.whiteY)}), ce qui est impossible dans ce blanc.`,
-    es: `${esDrawdown.letDown(v)} no se ajusta: resulta más claro que su blanco (${esDrawdown.luminances(v.tintY, v.whiteY)}), lo que es imposible en él.`,
+    en: `${letDown(v).en} is not fitted: it reads lighter than its white (${luminances(v.tintY, v.whiteY).en}), which nothing let down in it can.`,
+    de: `${letDown(v).de} geht nicht in die Anpassung ein: Gemessen ist sie heller als ihr Weiß (${luminances(v.tintY, v.whiteY).de}), und das kann keine Aufhellung darin.`,
+    fr: `${letDown(v).fr} n’est pas ajusté\u202f: il est, à la mesure, plus clair que son blanc (${luminances(v.tintY, v.whiteY).fr}), ce qui est impossible dans ce blanc.`,
+    es: `${letDown(v).es} no se ajusta: resulta más claro que su blanco (${luminances(v.tintY, v.whiteY).es}), lo que es imposible en él.`,
   }),
   "white-lighter-than-tint": (v) => ({
-    en: `${enDrawdown.letDown(v)} is not fitted: it reads darker than its white (${enDrawdown.luminances(v.tintY, v.whiteY)}), though the colour is the lighter of the two.`,
-    de: `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Gemessen ist sie dunkler als ihr Weiß (${deDrawdown.luminances(v.tintY, v.whiteY)}), obwohl die Farbe die hellere der beiden ist.`,
-    fr: `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus sombre que son blanc (${frDrawdown.luminances(v.tintY, v.whiteY)}), alors que la couleur est la plus claire des deux.`,
-    es: `${esDrawdown.letDown(v)} no se ajusta: resulta más oscuro que su blanco (${esDrawdown.luminances(v.tintY, v.whiteY)}), aunque el color es el más claro de los dos.`,
+    en: `${letDown(v).en} is not fitted: it reads darker than its white (${luminances(v.tintY, v.whiteY).en}), though the colour is the lighter of the two.`,
+    de: `${letDown(v).de} geht nicht in die Anpassung ein: Gemessen ist sie dunkler als ihr Weiß (${luminances(v.tintY, v.whiteY).de}), obwohl die Farbe die hellere der beiden ist.`,
+    fr: `${letDown(v).fr} n’est pas ajusté\u202f: il est, à la mesure, plus sombre que son blanc (${luminances(v.tintY, v.whiteY).fr}), alors que la couleur est la plus claire des deux.`,
+    es: `${letDown(v).es} no se ajusta: resulta más oscuro que su blanco (${luminances(v.tintY, v.whiteY).es}), aunque el color es el más claro de los dos.`,
   }),
   "tint-lighter-than-masstone": (v) => ({
-    en: `${enDrawdown.letDown(v)} is not fitted: it reads lighter than the masstone (${enDrawdown.luminances(v.tintY, v.masstoneY)}), though its white is the darker of the two.`,
-    de: `${deDrawdown.letDown(v)} geht nicht in die Anpassung ein: Gemessen ist sie heller als der Vollton (${deDrawdown.luminances(v.tintY, v.masstoneY)}), obwohl ihr Weiß das dunklere der beiden ist.`,
-    fr: `${frDrawdown.letDown(v)} n’est pas ajusté\u202f: il est, à la mesure, plus clair que le ton plein (${frDrawdown.luminances(v.tintY, v.masstoneY)}), alors que son blanc est le plus sombre des deux.`,
-    es: `${esDrawdown.letDown(v)} no se ajusta: resulta más claro que el tono pleno (${esDrawdown.luminances(v.tintY, v.masstoneY)}), aunque su blanco es el más oscuro de los dos.`,
+    en: `${letDown(v).en} is not fitted: it reads lighter than the masstone (${luminances(v.tintY, v.masstoneY).en}), though its white is the darker of the two.`,
+    de: `${letDown(v).de} geht nicht in die Anpassung ein: Gemessen ist sie heller als der Vollton (${luminances(v.tintY, v.masstoneY).de}), obwohl ihr Weiß das dunklere der beiden ist.`,
+    fr: `${letDown(v).fr} n’est pas ajusté\u202f: il est, à la mesure, plus clair que le ton plein (${luminances(v.tintY, v.masstoneY).fr}), alors que son blanc est le plus sombre des deux.`,
+    es: `${letDown(v).es} no se ajusta: resulta más claro que el tono pleno (${luminances(v.tintY, v.masstoneY).es}), aunque su blanco es el más oscuro de los dos.`,
   }),
   "geometry-mixed": (v) => ({
     en: `The drawdowns were read in different geometries (${en.listed(v.geometries)}), and the surface constants recorded do not bring them together.`,
-    de: `Die Aufstriche wurden in verschiedenen Geometrien gemessen (${de.listed(v.geometries.map(deDrawdown.geometry))}), und mit den aufgezeichneten Oberflächenkonstanten lassen sie sich nicht zusammenführen.`,
+    de: `Die Aufstriche wurden in verschiedenen Geometrien gemessen (${de.listed(v.geometries.map((one) => wordOf(GEOMETRIES, one, "de")))}), und mit den aufgezeichneten Oberflächenkonstanten lassen sie sich nicht zusammenführen.`,
     fr: `Les applications ont été mesurées dans des géométries différentes (${fr.listed(v.geometries.map((one) => wordOf(GEOMETRIES, one, "fr")))}), et les constantes de surface consignées ne les ramènent pas l’une à l’autre.`,
     es: `Las aplicaciones se midieron en geometrías distintas (${es.listed(v.geometries.map((one) => wordOf(GEOMETRIES, one, "es")))}), y las constantes de superficie registradas no las concilian.`,
   }),
   "geometry-needs-surface": (v) => ({
     en: `Without constants of its surface, a reading (${v.from}) does not tell what gloss adds to it.`,
-    de: `Ohne Oberflächenkonstanten lässt sich einer Messung (${deDrawdown.geometry(v.from)}) nicht entnehmen, was der Glanz hinzufügt.`,
+    de: `Ohne Oberflächenkonstanten lässt sich einer Messung (${GEOMETRIES[v.from].de}) nicht entnehmen, was der Glanz hinzufügt.`,
     fr: `Sans les constantes de sa surface, une mesure (${wordOf(GEOMETRIES, v.from, "fr")}) ne dit pas ce que le reflet y ajoute.`,
     es: `Sin las constantes de su superficie, una medición (${wordOf(GEOMETRIES, v.from, "es")}) no dice lo que el brillo le añade.`,
   }),
@@ -121,16 +118,16 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     es: "Las aplicaciones están registradas con constantes de superficie distintas, y no se ajustan juntas.",
   },
   "reflectance-not-above-surface": (v) => ({
-    en: `Nothing is fitted: the reading of ${enDrawdown.drawdown(v.drawdown)} is no more than its surface reflects (${en.percent(v.reflectance)} at ${en.decimals(v.wavelengthNm, 0)}\u00a0nm, k1 ${en.decimals(v.k1, 3)}), so its geometry or its surface is not as recorded.`,
-    de: `Keine Anpassung: Die Messung ${deDrawdown.drawdown(v.drawdown)} liegt nicht über dem, was die Oberfläche zurückwirft (${de.percent(v.reflectance)} bei ${de.decimals(v.wavelengthNm, 0)}\u00a0nm, k1 ${de.decimals(v.k1, 3)}); Geometrie oder Oberfläche sind also nicht wie aufgezeichnet.`,
-    fr: `Rien n’est ajusté\u202f: ${frDrawdown.drawdown(v.drawdown)} ne renvoie pas plus que sa surface (${fr.percent(v.reflectance)} à ${fr.decimals(v.wavelengthNm, 0)}\u00a0nm, k1 ${fr.decimals(v.k1, 3)})\u202f; sa géométrie ou sa surface n’est donc pas celle qui est consignée.`,
-    es: `No se ajusta nada: ${esDrawdown.drawdown(v.drawdown)} no devuelve más que su superficie (${es.percent(v.reflectance)} a ${es.decimals(v.wavelengthNm, 0)}\u00a0nm, k1 ${es.decimals(v.k1, 3)}), así que su geometría o su superficie no es la registrada.`,
+    en: `Nothing is fitted: the reading of ${drawdown(v.drawdown).en} is no more than its surface reflects (${en.percent(v.reflectance)} at ${en.decimals(v.wavelengthNm, 0)}\u00a0nm, k1 ${en.decimals(v.k1, 3)}), so its geometry or its surface is not as recorded.`,
+    de: `Keine Anpassung: Die Messung ${drawdown(v.drawdown).de} liegt nicht über dem, was die Oberfläche zurückwirft (${de.percent(v.reflectance)} bei ${de.decimals(v.wavelengthNm, 0)}\u00a0nm, k1 ${de.decimals(v.k1, 3)}); Geometrie oder Oberfläche sind also nicht wie aufgezeichnet.`,
+    fr: `Rien n’est ajusté\u202f: ${drawdown(v.drawdown).fr} ne renvoie pas plus que sa surface (${fr.percent(v.reflectance)} à ${fr.decimals(v.wavelengthNm, 0)}\u00a0nm, k1 ${fr.decimals(v.k1, 3)})\u202f; sa géométrie ou sa surface n’est donc pas celle qui est consignée.`,
+    es: `No se ajusta nada: ${drawdown(v.drawdown).es} no devuelve más que su superficie (${es.percent(v.reflectance)} a ${es.decimals(v.wavelengthNm, 0)}\u00a0nm, k1 ${es.decimals(v.k1, 3)}), así que su geometría o su superficie no es la registrada.`,
   }),
   "masstone-not-told-from-surface": (v) => ({
-    en: `At ${enDrawdown.wavelengths(v.wavelengths)} the masstone reads no more than its surface reflects (k1 ${en.decimals(v.k1, 3)}), so we cannot say what lies under the surface there.`,
-    de: `Bei ${deDrawdown.wavelengths(v.wavelengths)} wirft der Vollton nicht mehr zurück als die Oberfläche (k1 ${de.decimals(v.k1, 3)}); was dort unter der Oberfläche liegt, lässt sich nicht sagen.`,
-    fr: `À ${frDrawdown.wavelengths(v.wavelengths)} le ton plein ne renvoie pas plus que sa surface (k1 ${fr.decimals(v.k1, 3)}), et nous ne pouvons dire ce qu’il y a dessous.`,
-    es: `En ${esDrawdown.wavelengths(v.wavelengths)} el tono pleno no devuelve más que su superficie (k1 ${es.decimals(v.k1, 3)}), y no podemos decir qué hay debajo.`,
+    en: `At ${wavelengths(v.wavelengths).en} the masstone reads no more than its surface reflects (k1 ${en.decimals(v.k1, 3)}), so we cannot say what lies under the surface there.`,
+    de: `Bei ${wavelengths(v.wavelengths).de} wirft der Vollton nicht mehr zurück als die Oberfläche (k1 ${de.decimals(v.k1, 3)}); was dort unter der Oberfläche liegt, lässt sich nicht sagen.`,
+    fr: `À ${wavelengths(v.wavelengths).fr} le ton plein ne renvoie pas plus que sa surface (k1 ${fr.decimals(v.k1, 3)}), et nous ne pouvons dire ce qu’il y a dessous.`,
+    es: `En ${wavelengths(v.wavelengths).es} el tono pleno no devuelve más que su superficie (k1 ${es.decimals(v.k1, 3)}), y no podemos decir qué hay debajo.`,
   }),
   "masstone-near-its-surface": (v) => ({
     en: `Read with its gloss included, the masstone lies so near what the surface alone throws back (k1 ${en.decimals(v.k1, 3)}) that we cannot say how deep it is without gloss.`,
@@ -140,16 +137,16 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
   }),
 
   "suspect-drawdown": (v) => ({
-    en: `${enDrawdown.letDown(v)} is doubtful: it lies ${en.deltaE00Text(v.leaveOneOutDeltaE00)} from what the others lead us to expect (${en.decimals(v.limit, 1)} is the limit)${v.othersDeltaE00 === undefined ? "" : `, and the others agree among themselves within ${en.decimals(v.othersDeltaE00, 1)}`}; it is not used.`,
-    de: `${deDrawdown.letDown(v)} ist zweifelhaft: Sie liegt ${de.deltaE00Text(v.leaveOneOutDeltaE00)} von dem, was nach den anderen zu erwarten ist (Grenze ${de.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, und die anderen stimmen untereinander auf ${de.decimals(v.othersDeltaE00, 1)} überein`}; sie wird nicht verwendet.`,
-    fr: `${frDrawdown.letDown(v)} est douteux\u202f: il est à ${fr.deltaE00Text(v.leaveOneOutDeltaE00)} de ce que les autres font attendre (la limite est ${fr.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, alors que les autres s’accordent entre eux à ${fr.decimals(v.othersDeltaE00, 1)} près`}\u202f; il n’est pas employé.`,
-    es: `${esDrawdown.letDown(v)} es dudoso: está a ${es.deltaE00Text(v.leaveOneOutDeltaE00)} de lo que los demás hacen esperar (el límite es ${es.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, mientras que los demás concuerdan entre sí con un margen de ${es.decimals(v.othersDeltaE00, 1)}`}; no se usa.`,
+    en: `${letDown(v).en} is doubtful: it lies ${en.deltaE00Text(v.leaveOneOutDeltaE00)} from what the others lead us to expect (${en.decimals(v.limit, 1)} is the limit)${v.othersDeltaE00 === undefined ? "" : `, and the others agree among themselves within ${en.decimals(v.othersDeltaE00, 1)}`}; it is not used.`,
+    de: `${letDown(v).de} ist zweifelhaft: Sie liegt ${de.deltaE00Text(v.leaveOneOutDeltaE00)} von dem, was nach den anderen zu erwarten ist (Grenze ${de.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, und die anderen stimmen untereinander auf ${de.decimals(v.othersDeltaE00, 1)} überein`}; sie wird nicht verwendet.`,
+    fr: `${letDown(v).fr} est douteux\u202f: il est à ${fr.deltaE00Text(v.leaveOneOutDeltaE00)} de ce que les autres font attendre (la limite est ${fr.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, alors que les autres s’accordent entre eux à ${fr.decimals(v.othersDeltaE00, 1)} près`}\u202f; il n’est pas employé.`,
+    es: `${letDown(v).es} es dudoso: está a ${es.deltaE00Text(v.leaveOneOutDeltaE00)} de lo que los demás hacen esperar (el límite es ${es.decimals(v.limit, 1)})${v.othersDeltaE00 === undefined ? "" : `, mientras que los demás concuerdan entre sí con un margen de ${es.decimals(v.othersDeltaE00, 1)}`}; no se usa.`,
   }),
   "drawdowns-disagree": (v) => ({
-    en: `${enDrawdown.letDown(v)} and the other in that white contradict each other (${en.deltaE00Text(v.leaveOneOutDeltaE00)}; ${en.decimals(v.limit, 1)} is the limit), and nothing tells which is wrong.`,
-    de: `${deDrawdown.letDown(v)} und die andere in diesem Weiß widersprechen sich (${de.deltaE00Text(v.leaveOneOutDeltaE00)}; Grenze ${de.decimals(v.limit, 1)}), und nichts sagt, welche falsch ist.`,
-    fr: `${frDrawdown.letDown(v)} et l’autre dans ce blanc se contredisent (${fr.deltaE00Text(v.leaveOneOutDeltaE00)}\u202f; la limite est ${fr.decimals(v.limit, 1)}), et rien ne dit lequel est faux.`,
-    es: `${esDrawdown.letDown(v)} y el otro en ese blanco se contradicen (${es.deltaE00Text(v.leaveOneOutDeltaE00)}; el límite es ${es.decimals(v.limit, 1)}), y nada dice cuál es el erróneo.`,
+    en: `${letDown(v).en} and the other in that white contradict each other (${en.deltaE00Text(v.leaveOneOutDeltaE00)}; ${en.decimals(v.limit, 1)} is the limit), and nothing tells which is wrong.`,
+    de: `${letDown(v).de} und die andere in diesem Weiß widersprechen sich (${de.deltaE00Text(v.leaveOneOutDeltaE00)}; Grenze ${de.decimals(v.limit, 1)}), und nichts sagt, welche falsch ist.`,
+    fr: `${letDown(v).fr} et l’autre dans ce blanc se contredisent (${fr.deltaE00Text(v.leaveOneOutDeltaE00)}\u202f; la limite est ${fr.decimals(v.limit, 1)}), et rien ne dit lequel est faux.`,
+    es: `${letDown(v).es} y el otro en ese blanco se contradicen (${es.deltaE00Text(v.leaveOneOutDeltaE00)}; el límite es ${es.decimals(v.limit, 1)}), y nada dice cuál es el erróneo.`,
   }),
   "fit-needs-masstone": {
     en: "The masstone cannot be left out, since the fit rests on it.",
@@ -261,10 +258,10 @@ export const DRAWDOWN_RULINGS: RulingsInEach<DrawdownStatement> = {
     es: "Una película sola no dice qué absorbe y qué dispersa: lo diría un tono pleno, o películas sobre dos fondos.",
   },
   "film-tells-nothing": (v) => ({
-    en: `At ${enDrawdown.wavelengths(v.wavelengths)} the film changes its ground too little to tell what it absorbs and scatters.`,
-    de: `Bei ${deDrawdown.wavelengths(v.wavelengths)} ändert der Film seinen Grund zu wenig, um zu sagen, was er absorbiert und streut.`,
-    fr: `À ${frDrawdown.wavelengths(v.wavelengths)} le film change trop peu son fond pour dire ce qu’il absorbe et ce qu’il diffuse.`,
-    es: `En ${esDrawdown.wavelengths(v.wavelengths)} la película cambia su fondo demasiado poco para decir qué absorbe y qué dispersa.`,
+    en: `At ${wavelengths(v.wavelengths).en} the film changes its ground too little to tell what it absorbs and scatters.`,
+    de: `Bei ${wavelengths(v.wavelengths).de} ändert der Film seinen Grund zu wenig, um zu sagen, was er absorbiert und streut.`,
+    fr: `À ${wavelengths(v.wavelengths).fr} le film change trop peu son fond pour dire ce qu’il absorbe et ce qu’il diffuse.`,
+    es: `En ${wavelengths(v.wavelengths).es} la película cambia su fondo demasiado poco para decir qué absorbe y qué dispersa.`,
   }),
   "no-such-white": (v) => ({
     en: `Nothing was let down in ${en.within(v.white)}.`,

@@ -1,44 +1,57 @@
 import type { DryingStatement } from "../../drying/statements.ts";
 import { ends } from "../../quantities/interval.ts";
-import { DRYING_CLASSES, METALS, OILS } from "../closed-sets.ts";
+import { DRYING_CLASSES, METALS, OILS, NOT_DRY } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
-import * as enDrying from "../en/drying-phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deDrying from "../de/drying-phrases.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frDrying from "../fr/drying-phrases.ts";
 import * as es from "../es/phrases.ts";
-import * as esDrying from "../es/drying-phrases.ts";
+import {
+  classed,
+  oilShare,
+  speeds,
+  pigmentShare,
+  theWhite,
+  slows,
+  takesNoPart,
+  alone,
+  partShare,
+  drier,
+  ACTS,
+  film,
+  room,
+  trial,
+  CONDITIONS,
+  beside,
+  CHANGES,
+  oilOfFilm,
+} from "./drying-phrases.ts";
+import { sentences } from "../phrases-in-each.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Days to touch dry, layers, and the film with age. */
 export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
-  "drying-class": ({ dryingClass, ...days }) => ({
-    en: en.sentence(`${dryingClass}: ${enDrying.classed(days)}`),
-    de: de.sentence(`${DRYING_CLASSES[dryingClass].de}: ${deDrying.classed(days)}`),
-    fr: fr.sentence(`${DRYING_CLASSES[dryingClass].fr}\u202f: ${frDrying.classed(days)}`),
-    es: es.sentence(`${DRYING_CLASSES[dryingClass].es}: ${esDrying.classed(days)}`),
-  }),
-  "drying-class-over-several": ({ spans, ...days }) => ({
-    en: en.sentence(`${outermost(spans).join(" to ")}: ${enDrying.classed(days)}`),
-    de: de.sentence(
-      `${outermost(spans)
+  "drying-class": ({ dryingClass, ...days }) =>
+    sentences({
+      en: `${dryingClass}: ${classed(days).en}`,
+      de: `${DRYING_CLASSES[dryingClass].de}: ${classed(days).de}`,
+      fr: `${DRYING_CLASSES[dryingClass].fr}\u202f: ${classed(days).fr}`,
+      es: `${DRYING_CLASSES[dryingClass].es}: ${classed(days).es}`,
+    }),
+  "drying-class-over-several": ({ spans, ...days }) =>
+    sentences({
+      en: `${outermost(spans).join(" to ")}: ${classed(days).en}`,
+      de: `${outermost(spans)
         .map((each) => DRYING_CLASSES[each].de)
-        .join(" bis ")}: ${deDrying.classed(days)}`,
-    ),
-    fr: fr.sentence(
-      `${fr.listed(
+        .join(" bis ")}: ${classed(days).de}`,
+      fr: `${fr.listed(
         spans.map((each) => DRYING_CLASSES[each].fr),
         "or",
-      )}\u202f: ${frDrying.classed(days)}`,
-    ),
-    es: es.sentence(
-      `${es.listed(
+      )}\u202f: ${classed(days).fr}`,
+      es: `${es.listed(
         spans.map((each) => DRYING_CLASSES[each].es),
         "or",
-      )}: ${esDrying.classed(days)}`,
-    ),
-  }),
+      )}: ${classed(days).es}`,
+    }),
   "pigment-chemistry-unknown": ({ pigments }) => ({
     en:
       pigments.length === 0
@@ -63,19 +76,20 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     fr: `L’huile de lin seule est sèche au toucher en ${fr.dayCount(days)}.`,
     es: `El aceite de linaza solo está seco al tacto en ${es.dayCount(days)}.`,
   }),
-  "linseed-sets-the-days": (oil) => ({
-    en: en.sentence(`${enDrying.oilShare(oil)} sets the days`),
-    de: de.sentence(`${deDrying.oilShare(oil)} gibt die Tage vor`),
-    fr: fr.sentence(`base du calcul\u202f: ${frDrying.oilShare(oil)}`),
-    es: es.sentence(`base del cálculo: ${esDrying.oilShare(oil)}`),
-  }),
+  "linseed-sets-the-days": (oil) =>
+    sentences({
+      en: `${oilShare(oil).en} sets the days`,
+      de: `${oilShare(oil).de} gibt die Tage vor`,
+      fr: `base du calcul\u202f: ${oilShare(oil).fr}`,
+      es: `base del cálculo: ${oilShare(oil).es}`,
+    }),
   "oil-slower-than-linseed": ({ days, acting, ...oil }) => ({
-    en: `${en.sentence(`${enDrying.oilShare(oil)} dries slower than linseed oil (alone ${en.dayCount(days)})`)}${acting === undefined ? "" : ` Counted at ${en.percent(acting)} of that: its pigments slow the paint already, and the two do not multiply.`}`,
-    de: `${de.sentence(`${deDrying.oilShare(oil)} trocknet langsamer als Leinöl (allein ${de.dayCount(days)})`)}${acting === undefined ? "" : ` Davon zählen ${de.percent(acting)}: Die Pigmente verlangsamen die Trocknung schon, und beides multipliziert sich nicht.`}`,
+    en: `${en.sentence(`${oilShare(oil).en} dries slower than linseed oil (alone ${en.dayCount(days)})`)}${acting === undefined ? "" : ` Of that slowing ${en.percent(acting)} is counted: its pigments slow the paint already, and the two do not multiply.`}`,
+    de: `${de.sentence(`${oilShare(oil).de} trocknet langsamer als Leinöl (allein ${de.dayCount(days)})`)}${acting === undefined ? "" : ` Von dieser Verzögerung zählen ${de.percent(acting)}: Die Pigmente verlangsamen die Trocknung schon, und beides multipliziert sich nicht.`}`,
     fr: `${fr.sentence(
-      `${frDrying.oilShare(oil)}\u202f: sèche plus lentement que l’huile de lin (seule, ${fr.dayCount(days)})`,
+      `${oilShare(oil).fr}\u202f: sèche plus lentement que l’huile de lin (seule, ${fr.dayCount(days)})`,
     )}${acting === undefined ? "" : ` Cet effet n’est compté qu’à ${fr.percent(acting)}\u202f: les pigments ralentissent déjà la peinture, et les deux effets ne se multiplient pas.`}`,
-    es: `${es.sentence(`${esDrying.oilShare(oil)}: seca más despacio que el de linaza (solo, ${es.dayCount(days)})`)}${acting === undefined ? "" : ` Este efecto solo se cuenta al ${es.percent(acting)}: los pigmentos ya retrasan la pintura, y los dos efectos no se multiplican.`}`,
+    es: `${es.sentence(`${oilShare(oil).es}: seca más despacio que el de linaza (solo, ${es.dayCount(days)})`)}${acting === undefined ? "" : ` Este efecto solo se cuenta al ${es.percent(acting)}: los pigmentos ya retrasan la pintura, y los dos efectos no se multiplican.`}`,
   }),
   "vehicle-not-stated": ({ factor }) => ({
     en: `The oil is not recorded: linseed is the fastest, and the slowest makes it ${en.timesTheDays(factor)}.`,
@@ -83,189 +97,101 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     fr: `L’huile n’est pas consignée\u202f: l’huile de lin est la plus rapide, et avec la plus lente il faut ${fr.timesTheDays(factor)}.`,
     es: `El aceite no está registrado: el de linaza es el más rápido, y con el más lento hace falta ${es.timesTheDays(factor)}.`,
   }),
-  "pigment-speeds-drying": (v) => ({
-    en: enDrying.speeds(enDrying.pigmentShare(v), v),
-    de: deDrying.speeds(deDrying.pigmentShare(v), v),
-    fr: frDrying.speeds(frDrying.pigmentShare(v), v),
-    es: esDrying.speeds(esDrying.pigmentShare(v), v),
-  }),
-  "white-speeds-drying": (v) => ({
-    en: enDrying.speeds(enDrying.theWhite(v), v),
-    de: deDrying.speeds(deDrying.theWhite(v), v),
-    fr: frDrying.speeds(frDrying.theWhite(v), v),
-    es: esDrying.speeds(esDrying.theWhite(v), v),
-  }),
-  "pigment-slows-drying": (v) => ({
-    en: enDrying.slows(enDrying.pigmentShare(v), v),
-    de: deDrying.slows(deDrying.pigmentShare(v), v),
-    fr: frDrying.slows(frDrying.pigmentShare(v), v),
-    es: esDrying.slows(esDrying.pigmentShare(v), v),
-  }),
-  "white-slows-drying": (v) => ({
-    en: enDrying.slows(enDrying.theWhite(v), v),
-    de: deDrying.slows(deDrying.theWhite(v), v),
-    fr: frDrying.slows(frDrying.theWhite(v), v),
-    es: esDrying.slows(esDrying.theWhite(v), v),
-  }),
-  "pigment-takes-no-part-in-drying": (v) => ({
-    en: enDrying.takesNoPart(enDrying.pigmentShare(v), v),
-    de: deDrying.takesNoPart(deDrying.pigmentShare(v), v),
-    fr: frDrying.takesNoPart(frDrying.pigmentShare(v), v),
-    es: esDrying.takesNoPart(esDrying.pigmentShare(v), v),
-  }),
-  "white-takes-no-part-in-drying": (v) => ({
-    en: enDrying.takesNoPart(enDrying.theWhite(v), v),
-    de: deDrying.takesNoPart(deDrying.theWhite(v), v),
-    fr: frDrying.takesNoPart(frDrying.theWhite(v), v),
-    es: esDrying.takesNoPart(esDrying.theWhite(v), v),
-  }),
-  "brown-earth-not-told": (v) => ({
-    en: en.sentence(
-      `${enDrying.pigmentShare(v)} may be an umber or a sienna, and its manganese, which dries oil, is not recorded: the days cover both (${enDrying.alone(v)})`,
-    ),
-    de: de.sentence(
-      `${deDrying.pigmentShare(v)} kann eine Umbra oder eine Siena sein, und ob Mangan darin ist, das Öl trocknet, ist nicht aufgezeichnet: Die Tage umfassen beides (${deDrying.alone(v)})`,
-    ),
-    fr: fr.sentence(
-      `${frDrying.pigmentShare(v)} peut être une terre d’ombre ou une terre de Sienne, et son manganèse, qui fait sécher l’huile, n’est pas consigné\u202f: les jours couvrent les deux cas (${frDrying.alone(v)})`,
-    ),
-    es: es.sentence(
-      `${esDrying.pigmentShare(v)} puede ser una sombra o una siena, y su manganeso, que seca el aceite, no está registrado: los días abarcan los dos casos (${esDrying.alone(v)})`,
-    ),
-  }),
+  "pigment-speeds-drying": (v) => speeds(pigmentShare(v), v),
+  "white-speeds-drying": (v) => speeds(theWhite(v), v),
+  "pigment-slows-drying": (v) => slows(pigmentShare(v), v),
+  "white-slows-drying": (v) => slows(theWhite(v), v),
+  "pigment-takes-no-part-in-drying": (v) => takesNoPart(pigmentShare(v), v),
+  "white-takes-no-part-in-drying": (v) => takesNoPart(theWhite(v), v),
+  "brown-earth-not-told": (v) =>
+    sentences({
+      en: `${pigmentShare(v).en} may be an umber or a sienna, and its manganese, which dries oil, is not recorded: the days cover both (${alone(v).en})`,
+      de: `${pigmentShare(v).de} kann eine Umbra oder eine Siena sein, und ob Mangan darin ist, das Öl trocknet, ist nicht aufgezeichnet: Die Tage umfassen beides (${alone(v).de})`,
+      fr: `${pigmentShare(v).fr} peut être une terre d’ombre ou une terre de Sienne, et son manganèse, qui fait sécher l’huile, n’est pas consigné\u202f: les jours couvrent les deux cas (${alone(v).fr})`,
+      es: `${pigmentShare(v).es} puede ser una sombra o una siena, y su manganeso, que seca el aceite, no está registrado: los días abarcan los dos casos (${alone(v).es})`,
+    }),
   "pigment-parts-not-recorded": ({ pigments, daysInLinseed }) => ({
     en: `How much there is of ${en.namesWithin(pigments)} is not recorded: the days run from those of the faster alone to those of the slower (in linseed oil ${en.dayCount(daysInLinseed)}).`,
     de: `Die Anteile (${de.namesWithin(pigments)}) sind nicht aufgezeichnet: Die Tage reichen von denen des schnelleren Pigments allein bis zu denen des langsameren (in Leinöl ${de.dayCount(daysInLinseed)}).`,
     fr: `La part ${fr.of(fr.namesWithin(pigments))} n’est pas consignée\u202f: les jours vont de ceux du plus rapide seul à ceux du plus lent (dans l’huile de lin, ${fr.dayCount(daysInLinseed)}).`,
     es: `No está registrado cuánto hay de ${es.namesWithin(pigments)}: los días van de los del más rápido solo a los del más lento (en aceite de linaza, ${es.dayCount(daysInLinseed)}).`,
   }),
-  "part-as-tried": (v) => ({
-    en: en.sentence(
-      `${enDrying.partShare(v)}: touch dry alone in ${en.dayCount(v.daysAlone)}, as tried here`,
-    ),
-    de: de.sentence(
-      `${deDrying.partShare(v)}: allein in ${de.dayCount(v.daysAlone, "dative")} grifftrocken, wie hier erprobt`,
-    ),
-    fr: fr.sentence(
-      `${frDrying.partShare(v)}\u202f: seul, sec au toucher en ${fr.dayCount(v.daysAlone)}, d’après notre essai`,
-    ),
-    es: es.sentence(
-      `${esDrying.partShare(v)}: solo, seco al tacto en ${es.dayCount(v.daysAlone)}, según nuestro ensayo`,
-    ),
-  }),
-  "part-by-the-rules": (v) => ({
-    en: en.sentence(
-      `${enDrying.partShare(v)}: touch dry alone in ${en.dayCount(v.daysAlone)}, by rule of thumb`,
-    ),
-    de: de.sentence(
-      `${deDrying.partShare(v)}: allein in ${de.dayCount(v.daysAlone, "dative")} grifftrocken, nach Faustregel`,
-    ),
-    fr: fr.sentence(
-      `${frDrying.partShare(v)}\u202f: seul, sec au toucher en ${fr.dayCount(v.daysAlone)}, selon la règle empirique`,
-    ),
-    es: es.sentence(
-      `${esDrying.partShare(v)}: solo, seco al tacto en ${es.dayCount(v.daysAlone)}, según la regla práctica`,
-    ),
-  }),
-  "added-drier": (v) => ({
-    en: en.sentence(`${enDrying.drier(v)} ${enDrying.ACTS[v.acts]}`),
-    de: de.sentence(`${deDrying.drier(v)} ${deDrying.ACTS[v.acts]}`),
-    fr: fr.sentence(`${frDrying.drier(v)} ${frDrying.ACTS[v.acts]}`),
-    es: es.sentence(`${esDrying.drier(v)} ${esDrying.ACTS[v.acts]}`),
-  }),
-  "carbon-takes-up-drier": (v) => ({
-    en: en.sentence(
-      `${enDrying.drier(v)} ${enDrying.ACTS[v.acts]}, but carbon takes up to half of it`,
-    ),
-    de: de.sentence(
-      `${deDrying.drier(v)} ${deDrying.ACTS[v.acts]}, doch Kohlenstoff nimmt bis zur Hälfte davon auf`,
-    ),
-    fr: fr.sentence(
-      `${frDrying.drier(v)} ${frDrying.ACTS[v.acts]}, mais le carbone en retient jusqu’à la moitié`,
-    ),
-    es: es.sentence(
-      `${esDrying.drier(v)} ${esDrying.ACTS[v.acts]}, pero el carbono retiene hasta la mitad`,
-    ),
-  }),
+  "part-as-tried": (v) =>
+    sentences({
+      en: `${partShare(v).en}: touch dry alone in ${en.dayCount(v.daysAlone)}, as tried here`,
+      de: `${partShare(v).de}: allein in ${de.dayCount(v.daysAlone, "dative")} grifftrocken, wie hier erprobt`,
+      fr: `${partShare(v).fr}\u202f: seul, sec au toucher en ${fr.dayCount(v.daysAlone)}, d’après notre essai`,
+      es: `${partShare(v).es}: solo, seco al tacto en ${es.dayCount(v.daysAlone)}, según nuestro ensayo`,
+    }),
+  "part-by-the-rules": (v) =>
+    sentences({
+      en: `${partShare(v).en}: touch dry alone in ${en.dayCount(v.daysAlone)}, by rule of thumb`,
+      de: `${partShare(v).de}: allein in ${de.dayCount(v.daysAlone, "dative")} grifftrocken, nach Faustregel`,
+      fr: `${partShare(v).fr}\u202f: seul, sec au toucher en ${fr.dayCount(v.daysAlone)}, selon la règle empirique`,
+      es: `${partShare(v).es}: solo, seco al tacto en ${es.dayCount(v.daysAlone)}, según la regla práctica`,
+    }),
+  "added-drier": (v) =>
+    sentences({
+      en: `${drier(v).en} ${ACTS[v.acts].en}`,
+      de: `${drier(v).de} ${ACTS[v.acts].de}`,
+      fr: `${drier(v).fr} ${ACTS[v.acts].fr}`,
+      es: `${drier(v).es} ${ACTS[v.acts].es}`,
+    }),
+  "carbon-takes-up-drier": (v) =>
+    sentences({
+      en: `${drier(v).en} ${ACTS[v.acts].en}, but carbon takes up to half of it`,
+      de: `${drier(v).de} ${ACTS[v.acts].de}, doch Kohlenstoff nimmt bis zur Hälfte davon auf`,
+      fr: `${drier(v).fr} ${ACTS[v.acts].fr}, mais le carbone en retient jusqu’à la moitié`,
+      es: `${drier(v).es} ${ACTS[v.acts].es}, pero el carbono retiene hasta la mitad`,
+    }),
   "film-as-classed": ({ filmThicknessUm }) => ({
     en: `Worked out for a wet film of ${en.micrometres(filmThicknessUm)}.`,
     de: `Errechnet für einen Nassfilm von ${de.micrometres(filmThicknessUm)}.`,
     fr: `Calculé pour un film humide de ${fr.micrometres(filmThicknessUm)}.`,
     es: `Calculado para una película húmeda de ${es.micrometres(filmThicknessUm)}.`,
   }),
-  "thick-film-slows": (v) => ({
-    en: enDrying.film(v),
-    de: deDrying.film(v),
-    fr: frDrying.film(v),
-    es: esDrying.film(v),
-  }),
-  "thin-film-speeds": (v) => ({
-    en: enDrying.film(v),
-    de: deDrying.film(v),
-    fr: frDrying.film(v),
-    es: esDrying.film(v),
-  }),
+  "thick-film-slows": (v) => film(v),
+  "thin-film-speeds": (v) => film(v),
   "temperature-as-classed": ({ temperatureC }) => ({
     en: `Worked out for ${en.degrees(temperatureC)}.`,
     de: `Errechnet für ${de.degrees(temperatureC)}.`,
     fr: `Calculé pour ${fr.degrees(temperatureC)}.`,
     es: `Calculado para ${es.degrees(temperatureC)}.`,
   }),
-  "cold-slows": (v) => ({
-    en: enDrying.room(v),
-    de: deDrying.room(v),
-    fr: frDrying.room(v),
-    es: esDrying.room(v),
-  }),
-  "warmth-speeds": (v) => ({
-    en: enDrying.room(v),
-    de: deDrying.room(v),
-    fr: frDrying.room(v),
-    es: esDrying.room(v),
-  }),
-  "trial-decides": (v) => ({
-    en: en.sentence(enDrying.trial(v)),
-    de: de.sentence(deDrying.trial(v)),
-    fr: fr.sentence(frDrying.trial(v)),
-    es: es.sentence(esDrying.trial(v)),
-  }),
-  "trial-decides-for-its-own-film": (v) => ({
-    en: en.sentence(`${enDrying.trial(v)}; it holds for that film and room`),
-    de: de.sentence(`${deDrying.trial(v)}; gilt für diesen Film und diesen Raum`),
-    fr: fr.sentence(`${frDrying.trial(v)}\u202f; il vaut pour ce film et cette pièce`),
-    es: es.sentence(`${esDrying.trial(v)}; vale para esa película y esa sala`),
-  }),
-  "trial-without-conditions": (v) => ({
-    en: en.sentence(
-      `${enDrying.trial(v)}; ${en.listed(v.wanting.map((key) => enDrying.CONDITIONS[key]))} not recorded, so we do not know what it holds for`,
-    ),
-    de: de.sentence(
-      `${deDrying.trial(v)}; ${de.listed(v.wanting.map((key) => deDrying.CONDITIONS[key]))} nicht aufgezeichnet, daher wissen wir nicht, wofür das gilt`,
-    ),
-    fr: fr.sentence(
-      `${frDrying.trial(v)}\u202f; sans ${fr.listed(v.wanting.map((key) => frDrying.CONDITIONS[key]))}, non ${v.wanting.length > 1 ? "consignées" : "consignée"}, nous ne savons pas pour quoi il vaut`,
-    ),
-    es: es.sentence(
-      `${esDrying.trial(v)}; sin ${es.listed(v.wanting.map((key) => esDrying.CONDITIONS[key]))} en el registro, no sabemos para qué vale`,
-    ),
-  }),
+  "cold-slows": (v) => room(v),
+  "warmth-speeds": (v) => room(v),
+  "trial-decides": (v) => sentences(trial(v)),
+  "trial-decides-for-its-own-film": (v) =>
+    sentences({
+      en: `${trial(v).en}; it holds for that film and room`,
+      de: `${trial(v).de}; gilt für diesen Film und diesen Raum`,
+      fr: `${trial(v).fr}\u202f; il vaut pour ce film et cette pièce`,
+      es: `${trial(v).es}; vale para esa película y esa sala`,
+    }),
+  "trial-without-conditions": (v) =>
+    sentences({
+      en: `${trial(v).en}; ${en.listed(v.wanting.map((key) => CONDITIONS[key].en))} not recorded, so we do not know what it holds for`,
+      de: `${trial(v).de}; ${de.listed(v.wanting.map((key) => CONDITIONS[key].de))} nicht aufgezeichnet, daher wissen wir nicht, wofür das gilt`,
+      fr: `${trial(v).fr}\u202f; sans ${fr.listed(v.wanting.map((key) => CONDITIONS[key].fr))}, non ${v.wanting.length > 1 ? "consignées" : "consignée"}, nous ne savons pas pour quoi il vaut`,
+      es: `${trial(v).es}; sin ${es.listed(v.wanting.map((key) => CONDITIONS[key].es))} en el registro, no sabemos para qué vale`,
+    }),
   "film-wet-beyond-record": ({ found, day, recordedDays }) => ({
-    en: `Another film of ours, as thick and in as warm a room, was still ${found} on day ${day}: touch dry in ${en.dayCount(recordedDays)} is in doubt.`,
-    de: `Ein anderer Film von uns, ebenso dick und in einem ebenso warmen Raum, war am Tag\u00a0${day} noch ${deDrying.NOT_DRY[found]}: Ob die Farbe in ${de.dayCount(recordedDays, "dative")} grifftrocken ist, ist fraglich.`,
-    fr: `Un autre de nos films, aussi épais et dans une pièce aussi chaude, était encore ${frDrying.NOT_DRY[found]} au jour\u00a0${day}\u202f: «\u202fsec au toucher en ${fr.dayCount(recordedDays)}\u202f» est douteux.`,
-    es: `Otra de nuestras películas, igual de gruesa y en una sala igual de cálida, seguía ${esDrying.NOT_DRY[found]} el día\u00a0${day}: «seca al tacto en ${es.dayCount(recordedDays)}» es dudoso.`,
+    en: `Another film of ours, as thick and in as warm a room, was still ${NOT_DRY[found].en} on day ${day}: touch dry in ${en.dayCount(recordedDays)} is in doubt.`,
+    de: `Ein anderer Film von uns, ebenso dick und in einem ebenso warmen Raum, war am Tag\u00a0${day} noch ${NOT_DRY[found].de}: Ob die Farbe in ${de.dayCount(recordedDays, "dative")} grifftrocken ist, ist fraglich.`,
+    fr: `Un autre de nos films, aussi épais et dans une pièce aussi chaude, était encore ${NOT_DRY[found].fr} au jour\u00a0${day}\u202f: «\u202fsec au toucher en ${fr.dayCount(recordedDays)}\u202f» est douteux.`,
+    es: `Otra de nuestras películas, igual de gruesa y en una sala igual de cálida, seguía ${NOT_DRY[found].es} el día\u00a0${day}: «seca al tacto en ${es.dayCount(recordedDays)}» es dudoso.`,
   }),
   "trial-slower-than-expected": (v) => ({
-    en: `The trial was slower than the rule of thumb: ${enDrying.beside(v)}.`,
-    de: `Der Versuch war langsamer als die Faustregel: ${deDrying.beside(v)}.`,
-    fr: `L’essai a été plus lent que la règle empirique\u202f: ${frDrying.beside(v)}.`,
-    es: `El ensayo fue más lento que la regla práctica: ${esDrying.beside(v)}.`,
+    en: `The trial was slower than the rule of thumb: ${beside(v).en}.`,
+    de: `Der Versuch war langsamer als die Faustregel: ${beside(v).de}.`,
+    fr: `L’essai a été plus lent que la règle empirique\u202f: ${beside(v).fr}.`,
+    es: `El ensayo fue más lento que la regla práctica: ${beside(v).es}.`,
   }),
   "trial-faster-than-expected": (v) => ({
-    en: `The trial was faster than the rule of thumb: ${enDrying.beside(v)}.`,
-    de: `Der Versuch war schneller als die Faustregel: ${deDrying.beside(v)}.`,
-    fr: `L’essai a été plus rapide que la règle empirique\u202f: ${frDrying.beside(v)}.`,
-    es: `El ensayo fue más rápido que la regla práctica: ${esDrying.beside(v)}.`,
+    en: `The trial was faster than the rule of thumb: ${beside(v).en}.`,
+    de: `Der Versuch war schneller als die Faustregel: ${beside(v).de}.`,
+    fr: `L’essai a été plus rapide que la règle empirique\u202f: ${beside(v).fr}.`,
+    es: `El ensayo fue más rápido que la regla práctica: ${beside(v).es}.`,
   }),
   "touch-dry-is-not-through-dry": ({ monthsBeforeVarnish }) => ({
     en: `By custom a painting waits ${en.significant(monthsBeforeVarnish, 2)} months for its varnish, and even then it has not stopped changing.`,
@@ -273,20 +199,13 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     fr: `L’usage veut qu’un tableau attende son vernis ${fr.significant(monthsBeforeVarnish, 2)}\u00a0mois. Même alors, il n’a pas fini de changer.`,
     es: `Por costumbre un cuadro espera su barniz ${es.significant(monthsBeforeVarnish, 2)}\u00a0meses. Ni siquiera entonces ha dejado de cambiar.`,
   }),
-  "skins-and-stays-soft": (v) => ({
-    en: en.sentence(
-      `${enDrying.pigmentShare(v)} skins over and stays soft below, so a thick stroke may wrinkle`,
-    ),
-    de: de.sentence(
-      `${deDrying.pigmentShare(v)} bildet eine Haut und bleibt darunter weich; dick aufgetragen kann die Farbe daher runzelig auftrocknen`,
-    ),
-    fr: fr.sentence(
-      `${frDrying.pigmentShare(v)} forme une peau et reste mou dessous\u202f: une touche épaisse peut se rider`,
-    ),
-    es: es.sentence(
-      `${esDrying.pigmentShare(v)} forma piel y queda blando debajo, así que una pincelada gruesa puede arrugarse`,
-    ),
-  }),
+  "skins-and-stays-soft": (v) =>
+    sentences({
+      en: `${pigmentShare(v).en} skins over and stays soft below, so a thick stroke may wrinkle`,
+      de: `${pigmentShare(v).de} bildet eine Haut und bleibt darunter weich; dick aufgetragen kann die Farbe daher runzelig auftrocknen`,
+      fr: `${pigmentShare(v).fr} forme une peau et reste mou dessous\u202f: une touche épaisse peut se rider`,
+      es: `${pigmentShare(v).es} forma piel y queda blando debajo, así que una pincelada gruesa puede arrugarse`,
+    }),
   "driers-customary": ({ pigment }) => ({
     en: `Makers often add a drier to ${en.within(pigment)}; none is recorded in this paint.`,
     de: de.sentence(
@@ -302,29 +221,29 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     es: `En el tubo el carbono sigue reteniendo secante (${es.listed(metals.map((metal) => METALS[metal].es))}): una pintura guardada mucho tiempo puede secar más despacio que una fresca.`,
   }),
   "holds-medium-not-known": ({ mediums, changes }) => ({
-    en: `We do not know what ${en.namesWithin(mediums)} ${mediums.length > 1 ? "do" : "does"} to ${enDrying.CHANGES[changes]}.`,
-    de: `Wie sich ${de.namesWithin(mediums)} auf ${deDrying.CHANGES[changes]} ${mediums.length > 1 ? "auswirken" : "auswirkt"}, wissen wir nicht.`,
-    fr: `Nous ne savons pas ce que ${mediums.length > 1 ? "font" : "fait"} ${fr.namesWithin(mediums)} ${frDrying.CHANGES[changes]}.`,
-    es: `No sabemos qué ${mediums.length > 1 ? "hacen" : "hace"} ${es.namesWithin(mediums)} ${esDrying.CHANGES[changes]}.`,
+    en: `We do not know what ${en.namesWithin(mediums)} ${mediums.length > 1 ? "do" : "does"} to ${CHANGES[changes].en}.`,
+    de: `Wie sich ${de.namesWithin(mediums)} auf ${CHANGES[changes].de} ${mediums.length > 1 ? "auswirken" : "auswirkt"}, wissen wir nicht.`,
+    fr: `Nous ne savons pas ce que ${mediums.length > 1 ? "font" : "fait"} ${fr.namesWithin(mediums)} ${CHANGES[changes].fr}.`,
+    es: `No sabemos qué ${mediums.length > 1 ? "hacen" : "hace"} ${es.namesWithin(mediums)} ${CHANGES[changes].es}.`,
   }),
 
   "lean-film": (v) => ({
-    en: `Lean${enDrying.oilOfFilm(v)}.`,
-    de: `Mager${deDrying.oilOfFilm(v)}.`,
-    fr: `Maigre${frDrying.oilOfFilm(v)}.`,
-    es: `Magra${esDrying.oilOfFilm(v)}.`,
+    en: `Lean${oilOfFilm(v).en}.`,
+    de: `Mager${oilOfFilm(v).de}.`,
+    fr: `Maigre${oilOfFilm(v).fr}.`,
+    es: `Magra${oilOfFilm(v).es}.`,
   }),
   "medium-fat-film": (v) => ({
-    en: `Medium fat${enDrying.oilOfFilm(v)}.`,
-    de: `Mittelfett${deDrying.oilOfFilm(v)}.`,
-    fr: `Moyennement gras${frDrying.oilOfFilm(v)}.`,
-    es: `Medianamente grasa${esDrying.oilOfFilm(v)}.`,
+    en: `Medium fat${oilOfFilm(v).en}.`,
+    de: `Mittelfett${oilOfFilm(v).de}.`,
+    fr: `Moyennement gras${oilOfFilm(v).fr}.`,
+    es: `Medianamente grasa${oilOfFilm(v).es}.`,
   }),
   "fat-film": (v) => ({
-    en: `Fat${enDrying.oilOfFilm(v)}.`,
-    de: `Fett${deDrying.oilOfFilm(v)}.`,
-    fr: `Gras${frDrying.oilOfFilm(v)}.`,
-    es: `Grasa${esDrying.oilOfFilm(v)}.`,
+    en: `Fat${oilOfFilm(v).en}.`,
+    de: `Fett${oilOfFilm(v).de}.`,
+    fr: `Gras${oilOfFilm(v).fr}.`,
+    es: `Grasa${oilOfFilm(v).es}.`,
   }),
   "fatness-not-told": ({ oilVolumeFraction }) => ({
     en: `We cannot say whether it is lean or fat: oil is ${en.percent(oilVolumeFraction)} of the dry film by volume.`,
@@ -351,10 +270,10 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     es: "Para las capas de debajo: seca deprisa.",
   },
   "medium-for-any-layer": {
-    en: "For any layer over dry paint. In the upper layers add a little medium, so that each is as fat as the one below.",
-    de: "Für jede Schicht über trockener Farbe. In den oberen Schichten etwas Malmittel zugeben, damit jede so fett ist wie die darunter.",
-    fr: "Pour toute couche, sur une peinture sèche. Dans les couches du dessus, ajouter un peu de médium, pour que chacune soit aussi grasse que celle du dessous.",
-    es: "Para cualquier capa sobre pintura seca. En las capas de encima, añadir un poco de médium, para que cada una sea tan grasa como la de debajo.",
+    en: "For any layer over dry paint. Where the paint below is fatter, and only there, stir in a little medium.",
+    de: "Für jede Schicht über trockener Farbe. Ist die Farbe darunter fetter, und nur dann, etwas Malmittel einrühren.",
+    fr: "Pour toute couche, sur une peinture sèche. Si celle du dessous est plus grasse, et seulement alors, y mêler un peu de médium.",
+    es: "Para cualquier capa sobre pintura seca. Si la de debajo es más grasa, y solo entonces, mezclarle un poco de médium.",
   },
   "stirred-into-any-layer": {
     en: "It may be stirred into the paint of any layer: what goes over that must be as fat or fatter.",
@@ -405,46 +324,34 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     es: "Una imprimación de cola y creta es quebradiza: usarla sobre un soporte rígido.",
   },
 
-  "zinc-makes-brittle": (v) => ({
-    en: en.sentence(`${enDrying.pigmentShare(v)} makes the film brittle with age`),
-    de: de.sentence(`${deDrying.pigmentShare(v)} macht den Film mit dem Alter spröde`),
-    fr: fr.sentence(`${frDrying.pigmentShare(v)} rend le film cassant avec l’âge`),
-    es: es.sentence(`${esDrying.pigmentShare(v)} vuelve quebradiza la película con la edad`),
-  }),
-  "zinc-soaps-may-part-layers": (v) => ({
-    en: en.sentence(
-      `${enDrying.pigmentShare(v)} forms soaps with the oil, and paint over zinc underlayers has cracked and come away`,
-    ),
-    de: de.sentence(
-      `${deDrying.pigmentShare(v)} bildet mit dem Öl Seifen, und über unteren Schichten mit Zink ist Farbe schon gerissen und abgeblättert`,
-    ),
-    fr: fr.sentence(
-      `${frDrying.pigmentShare(v)} forme des savons avec l’huile, et des peintures sur des couches de zinc ont craqué et se sont décollées`,
-    ),
-    es: es.sentence(
-      `${esDrying.pigmentShare(v)} forma jabones con el aceite, y pinturas sobre capas de cinc se han agrietado y desprendido`,
-    ),
-  }),
-  "lead-makes-tough": (v) => ({
-    en: en.sentence(`${enDrying.pigmentShare(v)} makes a tough, flexible film`),
-    de: de.sentence(`${deDrying.pigmentShare(v)} macht den Film zäh und biegsam`),
-    fr: fr.sentence(`${frDrying.pigmentShare(v)} donne un film résistant et souple`),
-    es: es.sentence(`${esDrying.pigmentShare(v)} da una película tenaz y flexible`),
-  }),
-  "lead-soaps": (v) => ({
-    en: en.sentence(
-      `${enDrying.pigmentShare(v)} forms soaps with the oil, which may make the film more transparent with age, push up grains through it or cloud it with a white haze`,
-    ),
-    de: de.sentence(
-      `${deDrying.pigmentShare(v)} bildet mit dem Öl Seifen, die den Film mit dem Alter durchscheinender machen, Körner durch ihn treiben oder ihn mit einem weißen Schleier trüben können`,
-    ),
-    fr: fr.sentence(
-      `${frDrying.pigmentShare(v)} forme des savons avec l’huile, qui peuvent rendre le film plus transparent avec l’âge, y faire pousser des grains ou le voiler de blanc`,
-    ),
-    es: es.sentence(
-      `${esDrying.pigmentShare(v)} forma jabones con el aceite, que pueden hacer más transparente la película con la edad, hacer brotar granos en ella o velarla de blanco`,
-    ),
-  }),
+  "zinc-makes-brittle": (v) =>
+    sentences({
+      en: `${pigmentShare(v).en} makes the film brittle with age`,
+      de: `${pigmentShare(v).de} macht den Film mit dem Alter spröde`,
+      fr: `${pigmentShare(v).fr} rend le film cassant avec l’âge`,
+      es: `${pigmentShare(v).es} vuelve quebradiza la película con la edad`,
+    }),
+  "zinc-soaps-may-part-layers": (v) =>
+    sentences({
+      en: `${pigmentShare(v).en} forms soaps with the oil, and paint over zinc underlayers has cracked and come away`,
+      de: `${pigmentShare(v).de} bildet mit dem Öl Seifen, und über unteren Schichten mit Zink ist Farbe schon gerissen und abgeblättert`,
+      fr: `${pigmentShare(v).fr} forme des savons avec l’huile, et des peintures sur des couches de zinc ont craqué et se sont décollées`,
+      es: `${pigmentShare(v).es} forma jabones con el aceite, y pinturas sobre capas de cinc se han agrietado y desprendido`,
+    }),
+  "lead-makes-tough": (v) =>
+    sentences({
+      en: `${pigmentShare(v).en} makes a tough, flexible film`,
+      de: `${pigmentShare(v).de} macht den Film zäh und biegsam`,
+      fr: `${pigmentShare(v).fr} donne un film résistant et souple`,
+      es: `${pigmentShare(v).es} da una película tenaz y flexible`,
+    }),
+  "lead-soaps": (v) =>
+    sentences({
+      en: `${pigmentShare(v).en} forms soaps with the oil, which may make the film more transparent with age, push up grains through it or cloud it with a white haze`,
+      de: `${pigmentShare(v).de} bildet mit dem Öl Seifen, die den Film mit dem Alter durchscheinender machen, Körner durch ihn treiben oder ihn mit einem weißen Schleier trüben können`,
+      fr: `${pigmentShare(v).fr} forme des savons avec l’huile, qui peuvent rendre le film plus transparent avec l’âge, y faire pousser des grains ou le voiler de blanc`,
+      es: `${pigmentShare(v).es} forma jabones con el aceite, que pueden hacer más transparente la película con la edad, hacer brotar granos en ella o velarla de blanco`,
+    }),
   "oil-rich-wrinkles-when-thick": ({ oilVolumeFraction, from }) => ({
     en: `${ends(oilVolumeFraction)[0] < from ? "It may be rich in oil" : "Rich in oil"} (${en.percent(oilVolumeFraction)} of the dry film by volume): from ${en.percent(from)} on a thick stroke may wrinkle.`,
     de: `${ends(oilVolumeFraction)[0] < from ? "Die Farbe kann reich an Öl sein" : "Reich an Öl"} (${de.percent(oilVolumeFraction)} des trockenen Films nach Volumen): Ab ${de.percent(from)} kann die Farbe, dick aufgetragen, runzelig auftrocknen.`,
@@ -488,9 +395,7 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     es: "Donde se haya rechupado mientras se pinta, un poco de aceite frotado sobre la película seca y limpiado después devuelve la profundidad. No acabar así un cuadro; usar barniz.",
   },
   "yellows-most": ({ oil }) => ({
-    en: en.sentence(
-      `of the drying oils, ${OILS[oil].en} yellows most, and it makes the toughest film`,
-    ),
+    en: `Of the drying oils, ${OILS[oil].en} yellows most, and it makes the toughest film.`,
     de: `${OILS[oil].de} vergilbt von den trocknenden Ölen am meisten und gibt den zähesten Film.`,
     fr: fr.sentence(
       `${OILS[oil].fr}\u202f: c’est l’huile siccative qui jaunit le plus, et qui donne le film le plus résistant`,

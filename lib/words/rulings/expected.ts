@@ -1,20 +1,17 @@
 import type { ExpectedStatement } from "../../optics/tints/expected-ladder.ts";
 import * as en from "../en/phrases.ts";
-import * as enExpected from "../en/expected-phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deExpected from "../de/expected-phrases.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frExpected from "../fr/expected-phrases.ts";
 import * as es from "../es/phrases.ts";
-import * as esExpected from "../es/expected-phrases.ts";
+import { named } from "./expected-phrases.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** What is expected of a colour in a white that it was not let down in. */
 export const EXPECTED_RULINGS: RulingsInEach<ExpectedStatement> = {
   "expected-in-white": ({ white, from, through, deltaE00 }) => ({
-    en: `Not painted out in ${en.within(white)}: what a coat that hides is expected to look like, by its let-downs in ${en.within(from)} and by what ${enExpected.named(through)} in both; it may be off by \u0394E00\u00a0${en.decimals(deltaE00, 0)}.`,
-    de: `In ${de.within(white)} nicht aufgestrichen: wie ein deckender Auftrag voraussichtlich aussieht, nach den Aufhellungen in ${de.within(from)} und nach dem Verhalten von ${deExpected.named(through)} in beiden; die Abweichung kann \u0394E00\u00a0${de.decimals(deltaE00, 0)} betragen.`,
-    fr: `Non peint dans ${fr.within(white)}\u202f: l’aspect à prévoir d’une couche qui couvre, d’après ses dégradés dans ${fr.within(from)} et ce que ${frExpected.named(through)} dans les deux\u202f; l’écart peut aller à \u0394E00\u00a0${fr.decimals(deltaE00, 0)}.`,
-    es: `No pintado en ${es.within(white)}: el aspecto previsible de una capa que cubre, según sus rebajes en ${es.within(from)} y lo que ${esExpected.named(through)} en ambos; el error puede ser de \u0394E00\u00a0${es.decimals(deltaE00, 0)}.`,
+    en: `Not painted out in ${en.within(white)}: what a coat that hides is expected to look like, by its let-downs in ${en.within(from)} and by what ${named(through).en} in both; it may be off by \u0394E00\u00a0${en.decimals(deltaE00, 0)}.`,
+    de: `In ${de.within(white)} nicht aufgestrichen: wie ein deckender Auftrag voraussichtlich aussieht, nach den Aufhellungen in ${de.within(from)} und nach dem Verhalten von ${named(through).de} in beiden; die Abweichung kann \u0394E00\u00a0${de.decimals(deltaE00, 0)} betragen.`,
+    fr: `Non peint dans ${fr.within(white)}\u202f: l’aspect à prévoir d’une couche qui couvre, d’après ses dégradés dans ${fr.within(from)} et ce que ${named(through).fr} dans les deux\u202f; l’écart peut aller à \u0394E00\u00a0${fr.decimals(deltaE00, 0)}.`,
+    es: `No pintado en ${es.within(white)}: el aspecto previsible de una capa que cubre, según sus rebajes en ${es.within(from)} y lo que ${named(through).es} en ambos; el error puede ser de \u0394E00\u00a0${es.decimals(deltaE00, 0)}.`,
   }),
 };

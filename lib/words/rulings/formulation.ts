@@ -1,13 +1,20 @@
 import type { FormulationStatement } from "../../formulation/statements.ts";
 import { FINISHES, OIL_CLASSES, OIL_WAYS } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
-import * as enFormulation from "../en/formulation-phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deFormulation from "../de/formulation-phrases.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frFormulation from "../fr/formulation-phrases.ts";
 import * as es from "../es/phrases.ts";
-import * as esFormulation from "../es/formulation-phrases.ts";
+import {
+  fromTo,
+  fillsTheGaps,
+  times,
+  finish,
+  GRAINS,
+  gauge,
+  filling,
+  eitherFinish,
+} from "./formulation-phrases.ts";
+import { sentences } from "../phrases-in-each.ts";
 import type { NamingRulings } from "./rulings-in-each.ts";
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */
@@ -42,16 +49,16 @@ export const FORMULATION_RULINGS: NamingRulings<FormulationStatement> = {
     )}: ${es.gramsTo100(oilIndexGPer100g)} en masa, en el límite entre ambos, ${es.significant(limitGPer100g, 3)}, y una fabricación puede diferir de la siguiente en un ${es.percent(within)}.`,
   }),
   "oil-index-class-of-an-estimate": ({ oilIndexClass, oilIndexGPer100g, spans }) => ({
-    en: `A ${oilIndexClass} oil index, judged by the middle of the estimate (${en.gramsTo100(oilIndexGPer100g)} by mass); the estimate runs ${enFormulation.fromTo(spans)}.`,
-    de: `Ölindex ${OIL_CLASSES[oilIndexClass].de}, nach der Mitte der Schätzung beurteilt (${de.gramsTo100(oilIndexGPer100g)} nach Masse); die Schätzung reicht ${deFormulation.fromTo(spans.map((each) => OIL_CLASSES[each].de))}.`,
-    fr: `Un indice d’huile ${OIL_CLASSES[oilIndexClass].fr}, jugé d’après le milieu de l’estimation (${fr.gramsTo100(oilIndexGPer100g)} en masse)\u202f; l’estimation va ${frFormulation.fromTo(spans, OIL_CLASSES)}.`,
-    es: `Un índice de aceite ${OIL_CLASSES[oilIndexClass].es}, juzgado por el centro de la estimación (${es.gramsTo100(oilIndexGPer100g)} en masa); la estimación va ${esFormulation.fromTo(spans, OIL_CLASSES)}.`,
+    en: `A ${oilIndexClass} oil index, judged by the middle of the estimate (${en.gramsTo100(oilIndexGPer100g)} by mass); the estimate runs ${fromTo(spans, OIL_CLASSES).en}.`,
+    de: `Ölindex ${OIL_CLASSES[oilIndexClass].de}, nach der Mitte der Schätzung beurteilt (${de.gramsTo100(oilIndexGPer100g)} nach Masse); die Schätzung reicht ${fromTo(spans, OIL_CLASSES).de}.`,
+    fr: `Un indice d’huile ${OIL_CLASSES[oilIndexClass].fr}, jugé d’après le milieu de l’estimation (${fr.gramsTo100(oilIndexGPer100g)} en masse)\u202f; l’estimation va ${fromTo(spans, OIL_CLASSES).fr}.`,
+    es: `Un índice de aceite ${OIL_CLASSES[oilIndexClass].es}, juzgado por el centro de la estimación (${es.gramsTo100(oilIndexGPer100g)} en masa); la estimación va ${fromTo(spans, OIL_CLASSES).es}.`,
   }),
   "oil-index-class-not-told": ({ oilIndexGPer100g, spans }) => ({
-    en: `We cannot say whether it takes much oil or little: the estimate (${en.gramsTo100(oilIndexGPer100g)} by mass) runs ${enFormulation.fromTo(spans)}.`,
-    de: `Ob die Farbe viel oder wenig Öl braucht, lässt sich nicht sagen: Die Schätzung (${de.gramsTo100(oilIndexGPer100g)} nach Masse) reicht ${deFormulation.fromTo(spans.map((each) => OIL_CLASSES[each].de))}.`,
-    fr: `Nous ne pouvons dire si elle demande beaucoup ou peu d’huile\u202f: l’estimation (${fr.gramsTo100(oilIndexGPer100g)} en masse) va ${frFormulation.fromTo(spans, OIL_CLASSES)}.`,
-    es: `No podemos decir si lleva mucho o poco aceite: la estimación (${es.gramsTo100(oilIndexGPer100g)} en masa) va ${esFormulation.fromTo(spans, OIL_CLASSES)}.`,
+    en: `We cannot say whether it takes much oil or little: the estimate (${en.gramsTo100(oilIndexGPer100g)} by mass) runs ${fromTo(spans, OIL_CLASSES).en}.`,
+    de: `Ob die Farbe viel oder wenig Öl braucht, lässt sich nicht sagen: Die Schätzung (${de.gramsTo100(oilIndexGPer100g)} nach Masse) reicht ${fromTo(spans, OIL_CLASSES).de}.`,
+    fr: `Nous ne pouvons dire si elle demande beaucoup ou peu d’huile\u202f: l’estimation (${fr.gramsTo100(oilIndexGPer100g)} en masse) va ${fromTo(spans, OIL_CLASSES).fr}.`,
+    es: `No podemos decir si lleva mucho o poco aceite: la estimación (${es.gramsTo100(oilIndexGPer100g)} en masa) va ${fromTo(spans, OIL_CLASSES).es}.`,
   }),
   "working-paint-takes-more-than-rub-out": ({ ratio, oilAbsorptionGPer100g }) => ({
     en: `A working paint takes ${en.significant(ratio, 2)} times the oil of the rub-out figure (${en.gramsTo100(oilAbsorptionGPer100g)}), and the oil index is estimated from that.`,
@@ -115,141 +122,131 @@ export const FORMULATION_RULINGS: NamingRulings<FormulationStatement> = {
   }),
 
   "high-oil-demand-low-cpvc": (v) => ({
-    en: `By volume its oil demand is high: ${enFormulation.fillsTheGaps(v)}, so the CPVC is low (${en.percent(v.cpvc)}).`,
-    de: `Nach Volumen ist der Ölbedarf hoch: ${deFormulation.fillsTheGaps(v)}; die KPVK ist daher niedrig (${de.percent(v.cpvc)}).`,
-    fr: `En volume, son besoin en huile est élevé\u202f: ${frFormulation.fillsTheGaps(v)}, et la CPVC est basse (${fr.percent(v.cpvc)}).`,
-    es: `En volumen su consumo de aceite es alto: ${esFormulation.fillsTheGaps(v)}, así que la CPVC es baja (${es.percent(v.cpvc)}).`,
+    en: `By volume its oil demand is high: ${fillsTheGaps(v).en}, so the CPVC is low (${en.percent(v.cpvc)}).`,
+    de: `Nach Volumen ist der Ölbedarf hoch: ${fillsTheGaps(v).de}; die KPVK ist daher niedrig (${de.percent(v.cpvc)}).`,
+    fr: `En volume, son besoin en huile est élevé\u202f: ${fillsTheGaps(v).fr}, et la CPVC est basse (${fr.percent(v.cpvc)}).`,
+    es: `En volumen su consumo de aceite es alto: ${fillsTheGaps(v).es}, así que la CPVC es baja (${es.percent(v.cpvc)}).`,
   }),
   "middling-oil-demand": (v) => ({
-    en: `By volume its oil demand is middling: ${enFormulation.fillsTheGaps(v)}, and the CPVC is ${en.percent(v.cpvc)}.`,
-    de: `Nach Volumen ist der Ölbedarf mittel: ${deFormulation.fillsTheGaps(v)}; die KPVK liegt bei ${de.percent(v.cpvc)}.`,
-    fr: `En volume, son besoin en huile est moyen\u202f: ${frFormulation.fillsTheGaps(v)}, et la CPVC est de ${fr.percent(v.cpvc)}.`,
-    es: `En volumen su consumo de aceite es medio: ${esFormulation.fillsTheGaps(v)}, y la CPVC es del ${es.percent(v.cpvc)}.`,
+    en: `By volume its oil demand is middling: ${fillsTheGaps(v).en}, and the CPVC is ${en.percent(v.cpvc)}.`,
+    de: `Nach Volumen ist der Ölbedarf mittel: ${fillsTheGaps(v).de}; die KPVK liegt bei ${de.percent(v.cpvc)}.`,
+    fr: `En volume, son besoin en huile est moyen\u202f: ${fillsTheGaps(v).fr}, et la CPVC est de ${fr.percent(v.cpvc)}.`,
+    es: `En volumen su consumo de aceite es medio: ${fillsTheGaps(v).es}, y la CPVC es del ${es.percent(v.cpvc)}.`,
   }),
   "low-oil-demand-high-cpvc": (v) => ({
-    en: `By volume its oil demand is low: ${enFormulation.fillsTheGaps(v)}, so the CPVC is high (${en.percent(v.cpvc)}).`,
-    de: `Nach Volumen ist der Ölbedarf niedrig: ${deFormulation.fillsTheGaps(v)}; die KPVK ist daher hoch (${de.percent(v.cpvc)}).`,
-    fr: `En volume, son besoin en huile est faible\u202f: ${frFormulation.fillsTheGaps(v)}, et la CPVC est haute (${fr.percent(v.cpvc)}).`,
-    es: `En volumen su consumo de aceite es bajo: ${esFormulation.fillsTheGaps(v)}, así que la CPVC es alta (${es.percent(v.cpvc)}).`,
+    en: `By volume its oil demand is low: ${fillsTheGaps(v).en}, so the CPVC is high (${en.percent(v.cpvc)}).`,
+    de: `Nach Volumen ist der Ölbedarf niedrig: ${fillsTheGaps(v).de}; die KPVK ist daher hoch (${de.percent(v.cpvc)}).`,
+    fr: `En volume, son besoin en huile est faible\u202f: ${fillsTheGaps(v).fr}, et la CPVC est haute (${fr.percent(v.cpvc)}).`,
+    es: `En volumen su consumo de aceite es bajo: ${fillsTheGaps(v).es}, así que la CPVC es alta (${es.percent(v.cpvc)}).`,
   }),
   "oil-alike": (v) => ({
-    en: `The two take about the same oil, within ${enFormulation.times(v.massRatio)} by mass and ${enFormulation.times(v.volumeRatio)} by volume of pigment.`,
-    de: `Die beiden nehmen etwa gleich viel Öl auf: Nach Masse unterscheiden sie sich höchstens um den Faktor ${deFormulation.factor(v.massRatio)}, nach Volumen des Pigments höchstens um den Faktor ${deFormulation.factor(v.volumeRatio)}.`,
+    en: `The two take about the same oil, within ${times(v.massRatio).en} by mass and ${times(v.volumeRatio).en} by volume of pigment.`,
+    de: `Die beiden nehmen etwa gleich viel Öl auf: Nach Masse unterscheiden sie sich höchstens um den Faktor ${de.decimals(v.massRatio, 1)}, nach Volumen des Pigments höchstens um den Faktor ${de.decimals(v.volumeRatio, 1)}.`,
     fr: `Les deux demandent à peu près autant d’huile, à un facteur ${fr.decimals(v.massRatio, 1)} près en masse et ${fr.decimals(v.volumeRatio, 1)} par volume de pigment.`,
     es: `Los dos llevan más o menos el mismo aceite, con un factor de ${es.decimals(v.massRatio, 1)} en masa y de ${es.decimals(v.volumeRatio, 1)} por volumen de pigmento.`,
   }),
   "oil-differs-by-mass-alone": ({ massRatio, volumeRatio, more, less }) => ({
     en:
       more !== undefined && less !== undefined
-        ? `${more} takes ${enFormulation.times(massRatio)} the oil of ${less} by mass; by volume of pigment the two lie within ${enFormulation.times(volumeRatio)} of each other. Most of the difference is the weight of the pigment.`
-        : `One takes ${enFormulation.times(massRatio)} the oil of the other by mass, but only ${enFormulation.times(volumeRatio)} by volume of pigment: most of the difference is the weight of the pigment.`,
+        ? `${more} takes ${times(massRatio).en} the oil of ${less} by mass; by volume of pigment the two lie within ${times(volumeRatio).en} of each other. Most of the difference is the weight of the pigment.`
+        : `One takes ${times(massRatio).en} the oil of the other by mass, but only ${times(volumeRatio).en} by volume of pigment: most of the difference is the weight of the pigment.`,
     de:
       more !== undefined && less !== undefined
-        ? `${more} nimmt nach Masse ${deFormulation.times(massRatio)} so viel Öl auf wie ${less}; nach Volumen des Pigments unterscheiden sich die beiden höchstens um den Faktor ${deFormulation.factor(volumeRatio)}. Der Unterschied liegt vor allem am Gewicht des Pigments.`
-        : `Die eine nimmt nach Masse ${deFormulation.times(massRatio)} so viel Öl auf wie die andere, nach Volumen des Pigments nur ${deFormulation.times(volumeRatio)} so viel: Der Unterschied liegt vor allem am Gewicht des Pigments.`,
+        ? `${more} nimmt nach Masse ${times(massRatio).de} so viel Öl auf wie ${less}; nach Volumen des Pigments unterscheiden sich die beiden höchstens um den Faktor ${de.decimals(volumeRatio, 1)}. Der Unterschied liegt vor allem am Gewicht des Pigments.`
+        : `Die eine nimmt nach Masse ${times(massRatio).de} so viel Öl auf wie die andere, nach Volumen des Pigments nur ${times(volumeRatio).de} so viel: Der Unterschied liegt vor allem am Gewicht des Pigments.`,
     fr:
       more !== undefined && less !== undefined
-        ? `${more} demande ${frFormulation.times(massRatio)} l’huile ${fr.of(less)} en masse\u202f; par volume de pigment, les deux se tiennent à un facteur ${fr.decimals(volumeRatio, 1)} près. L’essentiel de l’écart vient du poids du pigment.`
-        : `L’une demande ${frFormulation.times(massRatio)} l’huile de l’autre en masse, mais seulement ${frFormulation.times(volumeRatio)} par volume de pigment\u202f: l’essentiel de l’écart vient du poids du pigment.`,
+        ? `${more} demande ${times(massRatio).fr} l’huile ${fr.of(less)} en masse\u202f; par volume de pigment, les deux se tiennent à un facteur ${fr.decimals(volumeRatio, 1)} près. L’essentiel de l’écart vient du poids du pigment.`
+        : `L’une demande ${times(massRatio).fr} l’huile de l’autre en masse, mais seulement ${times(volumeRatio).fr} par volume de pigment\u202f: l’essentiel de l’écart vient du poids du pigment.`,
     es:
       more !== undefined && less !== undefined
-        ? `${more} lleva ${esFormulation.times(massRatio)} el aceite de ${less} en masa; por volumen de pigmento, la diferencia es de un factor de ${es.decimals(volumeRatio, 1)}. La mayor parte de la diferencia viene del peso del pigmento.`
-        : `Uno lleva ${esFormulation.times(massRatio)} el aceite del otro en masa, pero solo ${esFormulation.times(volumeRatio)} por volumen de pigmento: la mayor parte de la diferencia viene del peso del pigmento.`,
+        ? `${more} lleva ${times(massRatio).es} el aceite de ${less} en masa; por volumen de pigmento, la diferencia es de un factor de ${es.decimals(volumeRatio, 1)}. La mayor parte de la diferencia viene del peso del pigmento.`
+        : `Uno lleva ${times(massRatio).es} el aceite del otro en masa, pero solo ${times(volumeRatio).es} por volumen de pigmento: la mayor parte de la diferencia viene del peso del pigmento.`,
   }),
   "oil-differs-by-volume-alone": ({ massRatio, volumeRatio }) => ({
-    en: `One takes ${enFormulation.times(volumeRatio)} the oil of the other by volume of pigment, though by mass (${enFormulation.times(massRatio)}) it hardly shows.`,
-    de: `Die eine nimmt nach Volumen des Pigments ${deFormulation.times(volumeRatio)} so viel Öl auf wie die andere, auch wenn es sich nach Masse (${deFormulation.times(massRatio)}) kaum zeigt.`,
-    fr: `L’une demande ${frFormulation.times(volumeRatio)} l’huile de l’autre par volume de pigment, bien qu’en masse (${frFormulation.times(massRatio)}) cela se voie à peine.`,
-    es: `Uno lleva ${esFormulation.times(volumeRatio)} el aceite del otro por volumen de pigmento, aunque en masa (${esFormulation.times(massRatio)}) apenas se nota.`,
+    en: `One takes ${times(volumeRatio).en} the oil of the other by volume of pigment, though by mass (${times(massRatio).en}) it hardly shows.`,
+    de: `Die eine nimmt nach Volumen des Pigments ${times(volumeRatio).de} so viel Öl auf wie die andere, auch wenn es sich nach Masse (${times(massRatio).de}) kaum zeigt.`,
+    fr: `L’une demande ${times(volumeRatio).fr} l’huile de l’autre par volume de pigment, bien qu’en masse (${times(massRatio).fr}) cela se voie à peine.`,
+    es: `Uno lleva ${times(volumeRatio).es} el aceite del otro por volumen de pigmento, aunque en masa (${times(massRatio).es}) apenas se nota.`,
   }),
   "oil-differs-both-ways": ({ massRatio, volumeRatio }) => ({
-    en: `One takes ${enFormulation.times(massRatio)} the oil of the other by mass, and ${enFormulation.times(volumeRatio)} by volume of pigment.`,
-    de: `Die eine nimmt nach Masse ${deFormulation.times(massRatio)} so viel Öl auf wie die andere, nach Volumen des Pigments ${deFormulation.times(volumeRatio)} so viel.`,
-    fr: `L’une demande ${frFormulation.times(massRatio)} l’huile de l’autre en masse, et ${frFormulation.times(volumeRatio)} par volume de pigment.`,
-    es: `Uno lleva ${esFormulation.times(massRatio)} el aceite del otro en masa, y ${esFormulation.times(volumeRatio)} por volumen de pigmento.`,
+    en: `One takes ${times(massRatio).en} the oil of the other by mass, and ${times(volumeRatio).en} by volume of pigment.`,
+    de: `Die eine nimmt nach Masse ${times(massRatio).de} so viel Öl auf wie die andere, nach Volumen des Pigments ${times(volumeRatio).de} so viel.`,
+    fr: `L’une demande ${times(massRatio).fr} l’huile de l’autre en masse, et ${times(volumeRatio).fr} par volume de pigment.`,
+    es: `Uno lleva ${times(massRatio).es} el aceite del otro en masa, y ${times(volumeRatio).es} por volumen de pigmento.`,
   }),
 
-  "oil-in-excess": (v) => ({
-    en: enFormulation.finish(v, "oil is in excess"),
-    de: deFormulation.finish(v, "Öl ist im Überschuss"),
-    fr: frFormulation.finish(v, "l’huile est en excès"),
-    es: esFormulation.finish(v, "sobra aceite"),
-  }),
-  "oil-little-in-excess": (v) => ({
-    en: enFormulation.finish(v, "oil is a little in excess"),
-    de: deFormulation.finish(v, "Öl ist leicht im Überschuss"),
-    fr: frFormulation.finish(v, "l’huile est un peu en excès"),
-    es: esFormulation.finish(v, "sobra un poco de aceite"),
-  }),
-  "oil-just-fills": (v) => ({
-    en: enFormulation.finish(v, "oil just fills the gaps"),
-    de: deFormulation.finish(v, "das Öl füllt die Lücken gerade"),
-    fr: frFormulation.finish(v, "l’huile comble tout juste les vides"),
-    es: esFormulation.finish(v, "el aceite llena justo los huecos"),
-  }),
-  "film-holds-voids": (v) => ({
-    en: enFormulation.finish(v, "the film holds voids, which make it matte and paler"),
-    de: deFormulation.finish(v, "der Film hat Hohlräume, die ihn matt und heller machen"),
-    fr: frFormulation.finish(v, "le film a des vides, qui le rendent mat et plus pâle"),
-    es: esFormulation.finish(v, "la película tiene huecos, que la hacen mate y más pálida"),
-  }),
-  "clumps-make-voids": ({ finish: expected, reducedPvc, reducedPvcOpened }) => ({
-    en: en.sentence(
-      `${expected} expected in spite of its oil: fully ground, its PVC would be ${en.decimals(reducedPvcOpened, 2)} of the CPVC, but clumps hold oil, so it is ${en.decimals(reducedPvc, 2)} and the film holds voids`,
-    ),
-    de: de.sentence(
-      `${FINISHES[expected].de} zu erwarten, trotz des Öls: Vollständig dispergiert läge die PVK bei ${de.decimals(reducedPvcOpened, 2)} der KPVK, doch Agglomerate halten Öl fest; so liegt sie bei ${de.decimals(reducedPvc, 2)}, und der Film hat Hohlräume`,
-    ),
-    fr: fr.sentence(
-      `${FINISHES[expected].fr} à prévoir malgré son huile\u202f: broyée à fond, elle aurait une CPV de ${fr.decimals(reducedPvcOpened, 2)} fois la CPVC, mais les amas retiennent de l’huile\u202f: c’est ${fr.decimals(reducedPvc, 2)} fois, et le film a des vides`,
-    ),
-    es: es.sentence(
-      `${FINISHES[expected].es} previsible a pesar de su aceite: molida del todo, su PVC sería ${es.decimals(reducedPvcOpened, 2)} veces la CPVC, pero los grumos retienen aceite: es ${es.decimals(reducedPvc, 2)} veces, y la película tiene huecos`,
-    ),
-  }),
+  "oil-in-excess": (v) =>
+    finish(v, {
+      en: "oil is in excess",
+      de: "Öl ist im Überschuss",
+      fr: "l’huile est en excès",
+      es: "sobra aceite",
+    }),
+  "oil-little-in-excess": (v) =>
+    finish(v, {
+      en: "oil is a little in excess",
+      de: "Öl ist leicht im Überschuss",
+      fr: "l’huile est un peu en excès",
+      es: "sobra un poco de aceite",
+    }),
+  "oil-just-fills": (v) =>
+    finish(v, {
+      en: "oil just fills the gaps",
+      de: "das Öl füllt die Lücken gerade",
+      fr: "l’huile comble tout juste les vides",
+      es: "el aceite llena justo los huecos",
+    }),
+  "film-holds-voids": (v) =>
+    finish(v, {
+      en: "the film holds voids, which make it matte and paler",
+      de: "der Film hat Hohlräume, die ihn matt und heller machen",
+      fr: "le film a des vides, qui le rendent mat et plus pâle",
+      es: "la película tiene huecos, que la hacen mate y más pálida",
+    }),
+  "clumps-make-voids": ({ finish: expected, reducedPvc, reducedPvcOpened }) =>
+    sentences({
+      en: `${expected} expected in spite of its oil: fully ground, its PVC would be ${en.decimals(reducedPvcOpened, 2)} of the CPVC, but clumps hold oil, so it is ${en.decimals(reducedPvc, 2)} and the film holds voids`,
+      de: `${FINISHES[expected].de} zu erwarten, trotz des Öls: Vollständig dispergiert läge die PVK bei ${de.decimals(reducedPvcOpened, 2)} der KPVK, doch Agglomerate halten Öl fest; so liegt sie bei ${de.decimals(reducedPvc, 2)}, und der Film hat Hohlräume`,
+      fr: `${FINISHES[expected].fr} à prévoir malgré son huile\u202f: broyée à fond, elle aurait une CPV de ${fr.decimals(reducedPvcOpened, 2)} fois la CPVC, mais les amas retiennent de l’huile\u202f: c’est ${fr.decimals(reducedPvc, 2)} fois, et le film a des vides`,
+      es: `${FINISHES[expected].es} previsible a pesar de su aceite: molida del todo, su PVC sería ${es.decimals(reducedPvcOpened, 2)} veces la CPVC, pero los grumos retienen aceite: es ${es.decimals(reducedPvc, 2)} veces, y la película tiene huecos`,
+    }),
   "finish-not-told": ({ reducedPvc }) => ({
     en: `We cannot say which finish to expect: the PVC is ${en.decimals(reducedPvc, 2)} of the effective CPVC, which may mean anything from gloss to matte.`,
     de: `Welcher Glanzgrad zu erwarten ist, lässt sich nicht sagen: Die PVK liegt bei ${de.decimals(reducedPvc, 2)} der wirksamen KPVK; das kann alles von glänzend bis matt heißen.`,
     fr: `Nous ne pouvons dire quel aspect prévoir\u202f: la CPV vaut ${fr.decimals(reducedPvc, 2)} fois la CPVC effective, ce qui peut aller du brillant au mat.`,
     es: `No podemos decir qué acabado prever: la PVC es ${es.decimals(reducedPvc, 2)} veces la CPVC efectiva, lo que puede ir de brillante a mate.`,
   }),
-  "gloss-measured": ({ finish: measured, gloss60, betterAngle }) => ({
-    en: en.sentence(
-      `${measured} by measurement: ${en.withUnit(en.significant(gloss60, 2), "gloss units")} at 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 would tell more`}`,
-    ),
-    de: de.sentence(
-      `${FINISHES[measured].de} nach Messung: ${de.withUnit(de.significant(gloss60, 2), "Glanzeinheiten")} bei 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 würden mehr sagen`}`,
-    ),
-    fr: fr.sentence(
-      `${FINISHES[measured].fr} selon la mesure\u202f: ${fr.withUnit(fr.significant(gloss60, 2), "unités de brillance")} à 60\u00b0${betterAngle === undefined ? "" : `\u202f; un angle de ${betterAngle}\u00b0 en dirait plus`}`,
-    ),
-    es: es.sentence(
-      `${FINISHES[measured].es} según la medición: ${es.withUnit(es.significant(gloss60, 2), "unidades de brillo")} a 60\u00b0${betterAngle === undefined ? "" : `; un ángulo de ${betterAngle}\u00b0 diría más`}`,
-    ),
-  }),
+  "gloss-measured": ({ finish: measured, gloss60, betterAngle }) =>
+    sentences({
+      en: `${measured} by measurement: ${en.withUnit(en.significant(gloss60, 2), "gloss units")} at 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 would tell more`}`,
+      de: `${FINISHES[measured].de} nach Messung: ${de.withUnit(de.significant(gloss60, 2), "Glanzeinheiten")} bei 60\u00b0${betterAngle === undefined ? "" : `; ${betterAngle}\u00b0 würden mehr sagen`}`,
+      fr: `${FINISHES[measured].fr} selon la mesure\u202f: ${fr.withUnit(fr.significant(gloss60, 2), "unités de brillance")} à 60\u00b0${betterAngle === undefined ? "" : `\u202f; un angle de ${betterAngle}\u00b0 en dirait plus`}`,
+      es: `${FINISHES[measured].es} según la medición: ${es.withUnit(es.significant(gloss60, 2), "unidades de brillo")} a 60\u00b0${betterAngle === undefined ? "" : `; un ángulo de ${betterAngle}\u00b0 diría más`}`,
+    }),
   "glossier-than-expected": ({ measured, expected }) => ({
     en: `Read as ${measured} where ${en.listed(expected, "or")} was expected: the oil index on record may be too low, or the paste better ground than recorded.`,
-    de: `${deFormulation.asRead(measured, expected)}: Der aufgezeichnete Ölindex kann zu niedrig sein oder die Paste besser dispergiert als aufgezeichnet.`,
-    fr: `Mesuré ${FINISHES[measured].fr} là où l’on attendait ${frFormulation.expectedText(expected)}\u202f: l’indice d’huile consigné est peut-être trop bas, ou la pâte est mieux broyée qu’on ne l’a noté.`,
-    es: `Medido ${FINISHES[measured].es} donde se esperaba ${esFormulation.expectedText(expected)}: el índice de aceite registrado puede ser demasiado bajo, o la pasta puede estar mejor molida de lo que se anotó.`,
+    de: `Gemessen ${FINISHES[measured].de}, erwartet ${eitherFinish(expected).de}: Der aufgezeichnete Ölindex kann zu niedrig sein oder die Paste besser dispergiert als aufgezeichnet.`,
+    fr: `Mesuré ${FINISHES[measured].fr} là où l’on attendait ${eitherFinish(expected).fr}\u202f: l’indice d’huile consigné est peut-être trop bas, ou la pâte est mieux broyée qu’on ne l’a noté.`,
+    es: `Medido ${FINISHES[measured].es} donde se esperaba ${eitherFinish(expected).es}: el índice de aceite registrado puede ser demasiado bajo, o la pasta puede estar mejor molida de lo que se anotó.`,
   }),
   "duller-than-expected": ({ measured, expected }) => ({
     en: `Read as ${measured} where ${en.listed(expected, "or")} was expected: clumps may hold oil, or the ground drew it out.`,
-    de: `${deFormulation.asRead(measured, expected)}: Agglomerate können Öl festhalten, oder der Grund hat es herausgezogen.`,
-    fr: `Mesuré ${FINISHES[measured].fr} là où l’on attendait ${frFormulation.expectedText(expected)}\u202f: des amas retiennent peut-être de l’huile, ou la préparation l’a bue.`,
-    es: `Medido ${FINISHES[measured].es} donde se esperaba ${esFormulation.expectedText(expected)}: puede que los grumos retengan aceite, o que la imprimación lo haya absorbido.`,
+    de: `Gemessen ${FINISHES[measured].de}, erwartet ${eitherFinish(expected).de}: Agglomerate können Öl festhalten, oder der Grund hat es herausgezogen.`,
+    fr: `Mesuré ${FINISHES[measured].fr} là où l’on attendait ${eitherFinish(expected).fr}\u202f: des amas retiennent peut-être de l’huile, ou la préparation l’a bue.`,
+    es: `Medido ${FINISHES[measured].es} donde se esperaba ${eitherFinish(expected).es}: puede que los grumos retengan aceite, o que la imprimación lo haya absorbido.`,
   }),
 
   "agglomerates-hold-oil": ({ particle, factor }) => ({
     en: en.sentence(
-      `${enFormulation.GRAINS[particle]} stays partly in clumps, which hold oil: the paste behaves as if its CPVC were ${en.decimals(factor, 2)} of the full one`,
+      `${GRAINS[particle].en} stays partly in clumps, which hold oil: the paste behaves as if its CPVC were ${en.decimals(factor, 2)} of the full one`,
     ),
-    de: `Ein Teil bleibt in Agglomeraten ${deFormulation.GRAINS[particle]}, die Öl festhalten: Die Paste verhält sich, als läge ihre KPVK bei ${de.decimals(factor, 2)} der vollen.`,
+    de: `Ein Teil bleibt in Agglomeraten ${GRAINS[particle].de}, die Öl festhalten: Die Paste verhält sich, als läge ihre KPVK bei ${de.decimals(factor, 2)} der vollen.`,
     fr: fr.sentence(
-      `${frFormulation.GRAINS[particle]} reste en partie en amas, qui retiennent de l’huile\u202f: la pâte se comporte comme si sa CPVC était réduite à ${fr.decimals(factor, 2)} fois sa valeur`,
+      `${GRAINS[particle].fr} reste en partie en amas, qui retiennent de l’huile\u202f: la pâte se comporte comme si sa CPVC était réduite à ${fr.decimals(factor, 2)} fois sa valeur`,
     ),
     es: es.sentence(
-      `${esFormulation.GRAINS[particle]} queda en parte en grumos, que retienen aceite: la pasta se comporta como si su CPVC se redujera a ${es.decimals(factor, 2)} veces su valor`,
+      `${GRAINS[particle].es} queda en parte en grumos, que retienen aceite: la pasta se comporta como si su CPVC se redujera a ${es.decimals(factor, 2)} veces su valor`,
     ),
   }),
   "pigment-opened": {
@@ -265,10 +262,10 @@ export const FORMULATION_RULINGS: NamingRulings<FormulationStatement> = {
     es: "Un pigmento grueso se muele con moleta tan bien como a máquina: la CPVC cuenta entera.",
   },
   "dispersion-unknown": ({ particle, factor }) => ({
-    en: `How it was ground is not recorded: clumps of ${enFormulation.GRAINS[particle]} hold oil, so the paste may behave as if its CPVC were ${en.decimals(factor, 2)} of the full one.`,
-    de: `Wie angerieben wurde, ist nicht aufgezeichnet: Agglomerate ${deFormulation.GRAINS[particle]} halten Öl fest; die Paste kann sich daher verhalten, als läge ihre KPVK bei ${de.decimals(factor, 2)} der vollen.`,
-    fr: `On n’a pas consigné comment il a été broyé\u202f: des amas ${fr.of(frFormulation.GRAINS[particle])} retiennent de l’huile, et la pâte peut se comporter comme si sa CPVC était réduite à ${fr.decimals(factor, 2)} fois sa valeur.`,
-    es: `No está registrado cómo se molió: los grumos de ${esFormulation.GRAINS[particle]} retienen aceite, y la pasta puede comportarse como si su CPVC se redujera a ${es.decimals(factor, 2)} veces su valor.`,
+    en: `How it was ground is not recorded: clumps of ${GRAINS[particle].en} hold oil, so the paste may behave as if its CPVC were ${en.decimals(factor, 2)} of the full one.`,
+    de: `Wie angerieben wurde, ist nicht aufgezeichnet: Agglomerate ${GRAINS[particle].de} halten Öl fest; die Paste kann sich daher verhalten, als läge ihre KPVK bei ${de.decimals(factor, 2)} der vollen.`,
+    fr: `On n’a pas consigné comment il a été broyé\u202f: des amas ${fr.of(GRAINS[particle].fr)} retiennent de l’huile, et la pâte peut se comporter comme si sa CPVC était réduite à ${fr.decimals(factor, 2)} fois sa valeur.`,
+    es: `No está registrado cómo se molió: los grumos de ${GRAINS[particle].es} retienen aceite, y la pasta puede comportarse como si su CPVC se redujera a ${es.decimals(factor, 2)} veces su valor.`,
   }),
   "fineness-shows-the-grain": ({ finenessOfGrindUm }) => ({
     en: `The gauge reads ${en.micrometres(finenessOfGrindUm)}, which is the grain of a coarse pigment; it does not show how well the paste is ground.`,
@@ -277,28 +274,28 @@ export const FORMULATION_RULINGS: NamingRulings<FormulationStatement> = {
     es: `La galga marca ${es.micrometres(finenessOfGrindUm)}, que es el grano de un pigmento grueso; no muestra si la pasta está bien molida.`,
   }),
   "opened-as-if-milled": (v) => ({
-    en: `Mulled, and ground as fine as from a mill: ${enFormulation.gauge(v)}.`,
-    de: `Von Hand angerieben, so fein wie aus dem Walzwerk: ${deFormulation.gauge(v)}.`,
-    fr: `À la molette, et broyé aussi fin qu’à la machine\u202f: ${frFormulation.gauge(v)}.`,
-    es: `Con moleta, y molido tan fino como a máquina: ${esFormulation.gauge(v)}.`,
+    en: `Mulled, and ground as fine as from a mill: ${gauge(v).en}.`,
+    de: `Von Hand angerieben, so fein wie aus dem Walzwerk: ${gauge(v).de}.`,
+    fr: `À la molette, et broyé aussi fin qu’à la machine\u202f: ${gauge(v).fr}.`,
+    es: `Con moleta, y molido tan fino como a máquina: ${gauge(v).es}.`,
   }),
   "opened-by-fineness": (v) => ({
-    en: `Well ground: ${enFormulation.gauge(v)}.`,
-    de: `Gut dispergiert: ${deFormulation.gauge(v)}.`,
-    fr: `Bien broyé\u202f: ${frFormulation.gauge(v)}.`,
-    es: `Bien molido: ${esFormulation.gauge(v)}.`,
+    en: `Well ground: ${gauge(v).en}.`,
+    de: `Gut dispergiert: ${gauge(v).de}.`,
+    fr: `Bien broyé\u202f: ${gauge(v).fr}.`,
+    es: `Bien molido: ${gauge(v).es}.`,
   }),
   "milled-but-not-opened": (v) => ({
-    en: `Milled, but not fully ground: ${enFormulation.gauge(v)}.`,
-    de: `Gewalzt, aber nicht vollständig dispergiert: ${deFormulation.gauge(v)}.`,
-    fr: `À la machine, mais pas broyé à fond\u202f: ${frFormulation.gauge(v)}.`,
-    es: `A máquina, pero no molido del todo: ${esFormulation.gauge(v)}.`,
+    en: `Milled, but not fully ground: ${gauge(v).en}.`,
+    de: `Gewalzt, aber nicht vollständig dispergiert: ${gauge(v).de}.`,
+    fr: `À la machine, mais pas broyé à fond\u202f: ${gauge(v).fr}.`,
+    es: `A máquina, pero no molido del todo: ${gauge(v).es}.`,
   }),
   "not-opened-by-fineness": (v) => ({
-    en: `Not fully ground: ${enFormulation.gauge(v)}.`,
-    de: `Nicht vollständig dispergiert: ${deFormulation.gauge(v)}.`,
-    fr: `Pas broyé à fond\u202f: ${frFormulation.gauge(v)}.`,
-    es: `No molido del todo: ${esFormulation.gauge(v)}.`,
+    en: `Not fully ground: ${gauge(v).en}.`,
+    de: `Nicht vollständig dispergiert: ${gauge(v).de}.`,
+    fr: `Pas broyé à fond\u202f: ${gauge(v).fr}.`,
+    es: `No molido del todo: ${gauge(v).es}.`,
   }),
 
   "body-short": {
@@ -411,21 +408,21 @@ export const FORMULATION_RULINGS: NamingRulings<FormulationStatement> = {
     es: `${lots === 1 ? "Nuestro único lote pesa" : `Nuestros ${lots} lotes pesan`} ${es.withUnit(es.decimals(measuredGPerCm3, 2), "g/cm\u00b3")}, y de lo que ${lots === 1 ? "lleva" : "llevan"} saldría ${es.withUnit(es.decimals(reckonedGPerCm3, 2), "g/cm\u00b3")}: alguna cifra registrada (índice de aceite, densidad de un pigmento) no es exacta. Vale lo que se pesó.`,
   }),
   "fills-the-jar": (v) => ({
-    en: `${enFormulation.filling(v)} it fills a jar of ${en.millilitres(v.jarMl)} even when it has settled.`,
-    de: `${deFormulation.filling(v)} Das füllt ein Glas von ${de.millilitres(v.jarMl)}, auch wenn sich das Pigment gesetzt hat.`,
-    fr: `${frFormulation.filling(v)} remplit un pot de ${fr.millilitres(v.jarMl)}, même une fois tassé.`,
-    es: `${esFormulation.filling(v)} llena un tarro de ${es.millilitres(v.jarMl)} aun después de asentarse.`,
+    en: `${filling(v).en} it fills a jar of ${en.millilitres(v.jarMl)} even when it has settled.`,
+    de: `${filling(v).de} Das füllt ein Glas von ${de.millilitres(v.jarMl)}, auch wenn sich das Pigment gesetzt hat.`,
+    fr: `${filling(v).fr} remplit un pot de ${fr.millilitres(v.jarMl)}, même une fois tassé.`,
+    es: `${filling(v).es} llena un tarro de ${es.millilitres(v.jarMl)} aun después de asentarse.`,
   }),
   "fills-until-it-settles": (v) => ({
-    en: `${enFormulation.filling(v)} it fills a jar of ${en.millilitres(v.jarMl)} when just poured, but not once it has settled.`,
-    de: `${deFormulation.filling(v)} Das füllt ein Glas von ${de.millilitres(v.jarMl)}, solange das Pigment frisch geschüttet ist, aber nicht mehr, wenn es sich gesetzt hat.`,
-    fr: `${frFormulation.filling(v)} remplit un pot de ${fr.millilitres(v.jarMl)} au moment où on le verse, mais plus une fois tassé.`,
-    es: `${esFormulation.filling(v)} llena un tarro de ${es.millilitres(v.jarMl)} recién vertido, pero no una vez asentado.`,
+    en: `${filling(v).en} it fills a jar of ${en.millilitres(v.jarMl)} when just poured, but not once it has settled.`,
+    de: `${filling(v).de} Das füllt ein Glas von ${de.millilitres(v.jarMl)}, solange das Pigment frisch geschüttet ist, aber nicht mehr, wenn es sich gesetzt hat.`,
+    fr: `${filling(v).fr} remplit un pot de ${fr.millilitres(v.jarMl)} au moment où on le verse, mais plus une fois tassé.`,
+    es: `${filling(v).es} llena un tarro de ${es.millilitres(v.jarMl)} recién vertido, pero no una vez asentado.`,
   }),
   "does-not-fill-the-jar": (v) => ({
-    en: `${enFormulation.filling(v)} it does not fill a jar of ${en.millilitres(v.jarMl)}.`,
-    de: `${deFormulation.filling(v)} Das füllt ein Glas von ${de.millilitres(v.jarMl)} nicht.`,
-    fr: `${frFormulation.filling(v)} ne remplit pas un pot de ${fr.millilitres(v.jarMl)}.`,
-    es: `${esFormulation.filling(v)} no llena un tarro de ${es.millilitres(v.jarMl)}.`,
+    en: `${filling(v).en} it does not fill a jar of ${en.millilitres(v.jarMl)}.`,
+    de: `${filling(v).de} Das füllt ein Glas von ${de.millilitres(v.jarMl)} nicht.`,
+    fr: `${filling(v).fr} ne remplit pas un pot de ${fr.millilitres(v.jarMl)}.`,
+    es: `${filling(v).es} no llena un tarro de ${es.millilitres(v.jarMl)}.`,
   }),
 };

@@ -1,44 +1,52 @@
 import type { LabelStatement } from "../../hazard/statements.ts";
 import { FRAMES, SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
-import * as enLabel from "../en/label-phrases.ts";
-import * as enStudio from "../en/studio-phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deLabel from "../de/label-phrases.ts";
-import * as deStudio from "../de/studio-phrases.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frLabel from "../fr/label-phrases.ts";
-import * as frStudio from "../fr/studio-phrases.ts";
 import * as es from "../es/phrases.ts";
-import * as esLabel from "../es/label-phrases.ts";
-import * as esStudio from "../es/studio-phrases.ts";
+import { sentences } from "../phrases-in-each.ts";
+import { alike } from "../texts.ts";
+import {
+  ROUTES,
+  named,
+  LIMIT_KINDS,
+  counted,
+  shortForm,
+  belowWhat,
+  METAL_ADVICE,
+  classByRoute,
+  missing,
+  excess,
+  uncertain,
+} from "./label-phrases.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
+import { metalWord } from "./studio-phrases.ts";
 
 /** Why each statement stands on a label or was left out, what is not known, and where the maker's label and the reckoning part. */
 export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
   "ate-mix": ({ hazardClass, route, ingredients, ateMix, limit, unit, unknownFraction }) => ({
-    en: `${hazardClass}, ${enLabel.ROUTES[route]}, from ${enLabel.named(ingredients)}: the estimate for the mixture is ${en.withUnit(en.significant(ateMix, 3), unit)}, ${limit === undefined ? "for which no limit is stated" : `the limit ${en.withUnit(en.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, with ${en.percent(unknownFraction)} of unknown toxicity` : ""}.`,
-    de: `${hazardClass}, ${deLabel.ROUTES[route]} (${deLabel.named(ingredients)}): Der Schätzwert für das Gemisch ist ${de.withUnit(de.significant(ateMix, 3), unit)}, ${limit === undefined ? "ein Grenzwert ist dafür nicht angegeben" : `der Grenzwert ${de.withUnit(de.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `; ${de.percent(unknownFraction)} sind von unbekannter Toxizität` : ""}.`,
-    fr: `${hazardClass}, ${frLabel.ROUTES[route]}, du fait ${fr.of(frLabel.named(ingredients))}\u202f: l’estimation pour le mélange est de ${fr.withUnit(fr.significant(ateMix, 3), unit)}, ${limit === undefined ? "pour laquelle aucune limite n’est indiquée" : `et la limite de ${fr.withUnit(fr.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, avec ${fr.percent(unknownFraction)} de composants de toxicité inconnue` : ""}.`,
-    es: `${hazardClass}, ${esLabel.ROUTES[route]}, por ${esLabel.named(ingredients)}: la estimación para la mezcla es de ${es.withUnit(es.significant(ateMix, 3), unit)}, ${limit === undefined ? "para la que no se indica ningún límite" : `y el límite de ${es.withUnit(es.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, con un ${es.percent(unknownFraction)} de componentes de toxicidad desconocida` : ""}.`,
+    en: `${hazardClass}, ${ROUTES[route].en}, from ${named(ingredients).en}: the estimate for the mixture is ${en.withUnit(en.significant(ateMix, 3), unit)}, ${limit === undefined ? "for which no limit is stated" : `the limit ${en.withUnit(en.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, with ${en.percent(unknownFraction)} of unknown toxicity` : ""}.`,
+    de: `${hazardClass}, ${ROUTES[route].de} (${named(ingredients).de}): Der Schätzwert für das Gemisch ist ${de.withUnit(de.significant(ateMix, 3), unit)}, ${limit === undefined ? "ein Grenzwert ist dafür nicht angegeben" : `der Grenzwert ${de.withUnit(de.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `; ${de.percent(unknownFraction)} sind von unbekannter Toxizität` : ""}.`,
+    fr: `${hazardClass}, ${ROUTES[route].fr}, du fait ${fr.of(named(ingredients).fr)}\u202f: l’estimation pour le mélange est de ${fr.withUnit(fr.significant(ateMix, 3), unit)}, ${limit === undefined ? "pour laquelle aucune limite n’est indiquée" : `et la limite de ${fr.withUnit(fr.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, avec ${fr.percent(unknownFraction)} de composants de toxicité inconnue` : ""}.`,
+    es: `${hazardClass}, ${ROUTES[route].es}, por ${named(ingredients).es}: la estimación para la mezcla es de ${es.withUnit(es.significant(ateMix, 3), unit)}, ${limit === undefined ? "para la que no se indica ningún límite" : `y el límite de ${es.withUnit(es.significant(limit, 3), unit)}`}${unknownFraction > 0 ? `, con un ${es.percent(unknownFraction)} de componentes de toxicidad desconocida` : ""}.`,
   }),
   "cut-off": ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) => ({
-    en: `${hazardClass} from ${en.percent(limit)} (${enLabel.LIMIT_KINDS[limitKind]}): ${enLabel.named(ingredients)} at ${en.percent(massFraction)}${enLabel.counted(countedAs)}.`,
-    de: `${hazardClass} ab ${de.percent(limit)} (${deLabel.LIMIT_KINDS[limitKind]}): ${deLabel.named(ingredients)} mit ${de.percent(massFraction)}${deLabel.counted(countedAs)}.`,
-    fr: `${hazardClass} à partir de ${fr.percent(limit)} (${frLabel.LIMIT_KINDS[limitKind]})\u202f: ${frLabel.named(ingredients)} à ${fr.percent(massFraction)}${frLabel.counted(countedAs)}.`,
-    es: `${hazardClass} desde el ${es.percent(limit)} (${esLabel.LIMIT_KINDS[limitKind]}): ${esLabel.named(ingredients)} al ${es.percent(massFraction)}${esLabel.counted(countedAs)}.`,
+    en: `${hazardClass} from ${en.percent(limit)} (${LIMIT_KINDS[limitKind].en}): ${named(ingredients).en} at ${en.percent(massFraction)}${counted(countedAs).en}.`,
+    de: `${hazardClass} ab ${de.percent(limit)} (${LIMIT_KINDS[limitKind].de}): ${named(ingredients).de} mit ${de.percent(massFraction)}${counted(countedAs).de}.`,
+    fr: `${hazardClass} à partir de ${fr.percent(limit)} (${LIMIT_KINDS[limitKind].fr})\u202f: ${named(ingredients).fr} à ${fr.percent(massFraction)}${counted(countedAs).fr}.`,
+    es: `${hazardClass} desde el ${es.percent(limit)} (${LIMIT_KINDS[limitKind].es}): ${named(ingredients).es} al ${es.percent(massFraction)}${counted(countedAs).es}.`,
   }),
   "cut-off-summed": ({ hazardClass, limit, limitKind, ingredients, massFraction, countedAs }) => ({
-    en: `${hazardClass} from ${en.percent(limit)} (${enLabel.LIMIT_KINDS[limitKind]}): ${enLabel.named(ingredients)}, together ${en.percent(massFraction)}${enLabel.counted(countedAs)}.`,
-    de: `${hazardClass} ab ${de.percent(limit)} (${deLabel.LIMIT_KINDS[limitKind]}): ${deLabel.named(ingredients)}, zusammen ${de.percent(massFraction)}${deLabel.counted(countedAs)}.`,
-    fr: `${hazardClass} à partir de ${fr.percent(limit)} (${frLabel.LIMIT_KINDS[limitKind]})\u202f: ${frLabel.named(ingredients)}, ensemble ${fr.percent(massFraction)}${frLabel.counted(countedAs)}.`,
-    es: `${hazardClass} desde el ${es.percent(limit)} (${esLabel.LIMIT_KINDS[limitKind]}): ${esLabel.named(ingredients)}, en conjunto ${es.percent(massFraction)}${esLabel.counted(countedAs)}.`,
+    en: `${hazardClass} from ${en.percent(limit)} (${LIMIT_KINDS[limitKind].en}): ${named(ingredients).en}, together ${en.percent(massFraction)}${counted(countedAs).en}.`,
+    de: `${hazardClass} ab ${de.percent(limit)} (${LIMIT_KINDS[limitKind].de}): ${named(ingredients).de}, zusammen ${de.percent(massFraction)}${counted(countedAs).de}.`,
+    fr: `${hazardClass} à partir de ${fr.percent(limit)} (${LIMIT_KINDS[limitKind].fr})\u202f: ${named(ingredients).fr}, ensemble ${fr.percent(massFraction)}${counted(countedAs).fr}.`,
+    es: `${hazardClass} desde el ${es.percent(limit)} (${LIMIT_KINDS[limitKind].es}): ${named(ingredients).es}, en conjunto ${es.percent(massFraction)}${counted(countedAs).es}.`,
   }),
   "weighted-sum": ({ hazardClass, limit, limitKind, ingredients, weightedSum }) => ({
-    en: `${hazardClass} from a weighted sum of ${en.percent(limit)}: ${enLabel.named(ingredients)}, weighted ${en.percent(weightedSum)}${limitKind === "specific" ? en.bracketed("by a limit of the substance's own") : ""}.`,
-    de: `${hazardClass} ab einer gewichteten Summe von ${de.percent(limit)}: ${deLabel.named(ingredients)}, gewichtet ${de.percent(weightedSum)}${limitKind === "specific" ? de.bracketed("nach einem eigenen Grenzwert des Stoffes") : ""}.`,
-    fr: `${hazardClass} à partir d’une somme pondérée de ${fr.percent(limit)}\u202f: ${frLabel.named(ingredients)}, somme pondérée ${fr.percent(weightedSum)}${limitKind === "specific" ? fr.bracketed("selon une limite propre à la substance") : ""}.`,
-    es: `${hazardClass} desde una suma ponderada del ${es.percent(limit)}: ${esLabel.named(ingredients)}, suma ponderada ${es.percent(weightedSum)}${limitKind === "specific" ? es.bracketed("según un límite propio de la sustancia") : ""}.`,
+    en: `${hazardClass} from a weighted sum of ${en.percent(limit)}: ${named(ingredients).en}, weighted ${en.percent(weightedSum)}${limitKind === "specific" ? en.bracketed("by a limit of the substance's own") : ""}.`,
+    de: `${hazardClass} ab einer gewichteten Summe von ${de.percent(limit)}: ${named(ingredients).de}, gewichtet ${de.percent(weightedSum)}${limitKind === "specific" ? de.bracketed("nach einem eigenen Grenzwert des Stoffes") : ""}.`,
+    fr: `${hazardClass} à partir d’une somme pondérée de ${fr.percent(limit)}\u202f: ${named(ingredients).fr}, somme pondérée ${fr.percent(weightedSum)}${limitKind === "specific" ? fr.bracketed("selon une limite propre à la substance") : ""}.`,
+    es: `${hazardClass} desde una suma ponderada del ${es.percent(limit)}: ${named(ingredients).es}, suma ponderada ${es.percent(weightedSum)}${limitKind === "specific" ? es.bracketed("según un límite propio de la sustancia") : ""}.`,
   }),
   "flash-point": ({ hazardClass, flashPointC }) => ({
     en: `${hazardClass} by the flash point of the mixture, ${en.degrees(flashPointC)}.`,
@@ -47,67 +55,60 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
     es: `${hazardClass} por el punto de inflamación de la mezcla, ${es.degrees(flashPointC)}.`,
   }),
   "flash-point-not-stated": ({ hazardClass, ingredients, massFraction }) => ({
-    en: `${hazardClass}, as ${enLabel.named(ingredients)} (${en.percent(massFraction)}) has it: the flash point of the mixture is not recorded.`,
-    de: `${hazardClass} wie ${deLabel.named(ingredients)} (${de.percent(massFraction)}): Der Flammpunkt des Gemisches ist nicht aufgezeichnet.`,
-    fr: `${hazardClass}, comme ${frLabel.named(ingredients)} (${fr.percent(massFraction)})\u202f: le point d’éclair du mélange n’est pas consigné.`,
-    es: `${hazardClass}, como ${esLabel.named(ingredients)} (${es.percent(massFraction)}): el punto de inflamación de la mezcla no está registrado.`,
+    en: `${hazardClass}, as ${named(ingredients).en} (${en.percent(massFraction)}) has it: the flash point of the mixture is not recorded.`,
+    de: `${hazardClass} wie ${named(ingredients).de} (${de.percent(massFraction)}): Der Flammpunkt des Gemisches ist nicht aufgezeichnet.`,
+    fr: `${hazardClass}, comme ${named(ingredients).fr} (${fr.percent(massFraction)})\u202f: le point d’éclair du mélange n’est pas consigné.`,
+    es: `${hazardClass}, como ${named(ingredients).es} (${es.percent(massFraction)}): el punto de inflamación de la mezcla no está registrado.`,
   }),
   "as-its-ingredient": ({ hazardClass, ingredients, massFraction }) => ({
-    en: `${hazardClass}, as ${enLabel.named(ingredients)} has it, which is practically all of it (${en.percent(massFraction)}).`,
-    de: `${hazardClass} wie ${deLabel.named(ingredients)}, woraus das Gemisch praktisch ganz besteht (${de.percent(massFraction)}).`,
-    fr: `${hazardClass}, comme ${frLabel.named(ingredients)}, qui en fait pratiquement la totalité (${fr.percent(massFraction)}).`,
-    es: `${hazardClass}, como ${esLabel.named(ingredients)}, que es prácticamente toda ella (${es.percent(massFraction)}).`,
+    en: `${hazardClass}, as ${named(ingredients).en} has it, which is practically all of it (${en.percent(massFraction)}).`,
+    de: `${hazardClass} wie ${named(ingredients).de}, woraus das Gemisch praktisch ganz besteht (${de.percent(massFraction)}).`,
+    fr: `${hazardClass}, comme ${named(ingredients).fr}, qui en fait pratiquement la totalité (${fr.percent(massFraction)}).`,
+    es: `${hazardClass}, como ${named(ingredients).es}, que es prácticamente toda ella (${es.percent(massFraction)}).`,
   }),
   "as-its-ingredients": ({ ingredients, limit, massFraction }) => ({
-    en: `Comes along with ${enLabel.named(ingredients)} from ${en.percent(limit)} on: ${en.percent(massFraction)}.`,
-    de: `Kommt ab ${de.percent(limit)} hinzu: ${deLabel.named(ingredients)}, ${de.percent(massFraction)}.`,
-    fr: `Vient avec ${frLabel.named(ingredients)} à partir de ${fr.percent(limit)}\u202f: ${fr.percent(massFraction)}.`,
-    es: `Viene con ${esLabel.named(ingredients)} desde el ${es.percent(limit)}: ${es.percent(massFraction)}.`,
+    en: `Comes along with ${named(ingredients).en} from ${en.percent(limit)} on: ${en.percent(massFraction)}.`,
+    de: `Kommt ab ${de.percent(limit)} hinzu: ${named(ingredients).de}, ${de.percent(massFraction)}.`,
+    fr: `Vient avec ${named(ingredients).fr} à partir de ${fr.percent(limit)}\u202f: ${fr.percent(massFraction)}.`,
+    es: `Viene con ${named(ingredients).es} desde el ${es.percent(limit)}: ${es.percent(massFraction)}.`,
   }),
-  elicitation: ({ substance, hazardClass, massFraction, limit }) => ({
-    en: en.sentence(
-      `${en.within(substance)} (${hazardClass}) at ${en.percent(massFraction)}: from ${en.percent(limit)} on anyone already allergic to it may react`,
-    ),
-    de: de.sentence(
-      `${de.within(substance)} (${hazardClass}) mit ${de.percent(massFraction)}: Ab ${de.percent(limit)} kann reagieren, wer schon dagegen allergisch ist`,
-    ),
-    fr: fr.sentence(
-      `${fr.within(substance)} (${hazardClass}) à ${fr.percent(massFraction)}\u202f: à partir de ${fr.percent(limit)}, une personne déjà allergique peut réagir`,
-    ),
-    es: es.sentence(
-      `${es.within(substance)} (${hazardClass}) al ${es.percent(massFraction)}: desde el ${es.percent(limit)} puede reaccionar quien ya sea alérgico`,
-    ),
-  }),
+  elicitation: ({ substance, hazardClass, massFraction, limit }) =>
+    sentences({
+      en: `${en.within(substance)} (${hazardClass}) at ${en.percent(massFraction)}: from ${en.percent(limit)} on anyone already allergic to it may react`,
+      de: `${de.within(substance)} (${hazardClass}) mit ${de.percent(massFraction)}: Ab ${de.percent(limit)} kann reagieren, wer schon dagegen allergisch ist`,
+      fr: `${fr.within(substance)} (${hazardClass}) à ${fr.percent(massFraction)}\u202f: à partir de ${fr.percent(limit)}, une personne déjà allergique peut réagir`,
+      es: `${es.within(substance)} (${hazardClass}) al ${es.percent(massFraction)}: desde el ${es.percent(limit)} puede reaccionar quien ya sea alérgico`,
+    }),
   "lead-as-metal": ({ massFraction, ingredients, limit, ...size }) => ({
-    en: `Lead, as metal, is ${en.percent(massFraction)} of the paint (${enLabel.named(ingredients)}), above ${en.percent(limit)}${enLabel.shortForm(size)}.`,
-    de: `Blei, als Metall gerechnet, macht ${de.percent(massFraction)} der Farbe aus (${deLabel.named(ingredients)}), über ${de.percent(limit)}${deLabel.shortForm(size)}.`,
-    fr: `Le plomb, en métal, fait ${fr.percent(massFraction)} de la peinture (${frLabel.named(ingredients)}), au-dessus de ${fr.percent(limit)}${frLabel.shortForm(size)}.`,
-    es: `El plomo, como metal, es el ${es.percent(massFraction)} de la pintura (${esLabel.named(ingredients)}), por encima del ${es.percent(limit)}${esLabel.shortForm(size)}.`,
+    en: `Lead, as metal, is ${en.percent(massFraction)} of the paint (${named(ingredients).en}), above ${en.percent(limit)}${shortForm(size).en}.`,
+    de: `Blei, als Metall gerechnet, macht ${de.percent(massFraction)} der Farbe aus (${named(ingredients).de}), über ${de.percent(limit)}${shortForm(size).de}.`,
+    fr: `Le plomb, en métal, fait ${fr.percent(massFraction)} de la peinture (${named(ingredients).fr}), au-dessus de ${fr.percent(limit)}${shortForm(size).fr}.`,
+    es: `El plomo, como metal, es el ${es.percent(massFraction)} de la pintura (${named(ingredients).es}), por encima del ${es.percent(limit)}${shortForm(size).es}.`,
   }),
   "lead-share-not-stated": ({ ingredients, limit, ...size }) => ({
-    en: `Holds lead in a share that is not stated (${enLabel.named(ingredients)}), so it counts as above ${en.percent(limit)}${enLabel.shortForm(size)}.`,
-    de: `Enthält Blei in nicht angegebenem Anteil (${deLabel.named(ingredients)}) und zählt daher als über ${de.percent(limit)}${deLabel.shortForm(size)}.`,
-    fr: `Contient du plomb en proportion non indiquée (${frLabel.named(ingredients)}), et compte donc comme au-dessus de ${fr.percent(limit)}${frLabel.shortForm(size)}.`,
-    es: `Contiene plomo en una proporción que no se indica (${esLabel.named(ingredients)}), así que cuenta como por encima del ${es.percent(limit)}${esLabel.shortForm(size)}.`,
+    en: `Holds lead in a share that is not stated (${named(ingredients).en}), so it counts as above ${en.percent(limit)}${shortForm(size).en}.`,
+    de: `Enthält Blei in nicht angegebenem Anteil (${named(ingredients).de}) und zählt daher als über ${de.percent(limit)}${shortForm(size).de}.`,
+    fr: `Contient du plomb en proportion non indiquée (${named(ingredients).fr}), et compte donc comme au-dessus de ${fr.percent(limit)}${shortForm(size).fr}.`,
+    es: `Contiene plomo en una proporción que no se indica (${named(ingredients).es}), así que cuenta como por encima del ${es.percent(limit)}${shortForm(size).es}.`,
   }),
   "traces-in-an-unclassified-mixture": ({ ingredients }) => ({
-    en: `Not classified, but ${enLabel.named(ingredients)} in it means that a safety data sheet must be given on request.`,
-    de: `Nicht eingestuft, aber enthalten: ${deLabel.named(ingredients)}. Auf Anfrage ist daher ein Sicherheitsdatenblatt abzugeben.`,
-    fr: `Non classé, mais la présence ${fr.of(frLabel.named(ingredients))} oblige à donner une fiche de données de sécurité sur demande.`,
-    es: `No clasificada, pero por contener ${esLabel.named(ingredients)} debe darse una ficha de datos de seguridad a quien la pida.`,
+    en: `Not classified, but ${named(ingredients).en} in it means that a safety data sheet must be given on request.`,
+    de: `Nicht eingestuft, aber enthalten: ${named(ingredients).de}. Auf Anfrage ist daher ein Sicherheitsdatenblatt abzugeben.`,
+    fr: `Non classé, mais la présence ${fr.of(named(ingredients).fr)} oblige à donner une fiche de données de sécurité sur demande.`,
+    es: `No clasificada, pero por contener ${named(ingredients).es} debe darse una ficha de datos de seguridad a quien la pida.`,
   }),
   "as-its-supplier-states": ({ ingredients }) => ({
-    en: en.sentence(`As the supplier of ${enLabel.named(ingredients)} states it`),
-    de: `Nach Angabe des Lieferanten (${deLabel.named(ingredients)}).`,
-    fr: `Selon ce que déclare le fournisseur ${fr.of(frLabel.named(ingredients))}.`,
-    es: `Según lo declara el proveedor de ${esLabel.named(ingredients)}.`,
+    en: `As the supplier of ${named(ingredients).en} states it.`,
+    de: `Nach Angabe des Lieferanten (${named(ingredients).de}).`,
+    fr: `Selon ce que déclare le fournisseur ${fr.of(named(ingredients).fr)}.`,
+    es: `Según lo declara el proveedor de ${named(ingredients).es}.`,
   }),
 
   "below-its-limit": ({ ingredients, massFraction, ...what }) => ({
-    en: `Left out: ${enLabel.named(ingredients)}, ${ingredients.length > 1 ? "together " : ""}${en.percent(massFraction)} of it, ${enLabel.belowWhat(what)}.`,
-    de: `Weggelassen: ${deLabel.named(ingredients)}, ${ingredients.length > 1 ? "zusammen " : ""}${de.percent(massFraction)} davon; das ${deLabel.belowWhat(what)}.`,
-    fr: `Laissé de côté\u202f: ${frLabel.named(ingredients)}, ${ingredients.length > 1 ? "ensemble " : ""}${fr.percent(massFraction)} du tout, ${frLabel.belowWhat(what)}.`,
-    es: `Omitido: ${esLabel.named(ingredients)}, ${ingredients.length > 1 ? "en conjunto " : ""}${es.percent(massFraction)} del total, ${esLabel.belowWhat(what)}.`,
+    en: `Left out: ${named(ingredients).en}, ${ingredients.length > 1 ? "together " : ""}${en.percent(massFraction)} of it, ${belowWhat(what).en}.`,
+    de: `Weggelassen: ${named(ingredients).de}, ${ingredients.length > 1 ? "zusammen " : ""}${de.percent(massFraction)} davon; das ${belowWhat(what).de}.`,
+    fr: `Laissé de côté\u202f: ${named(ingredients).fr}, ${ingredients.length > 1 ? "ensemble " : ""}${fr.percent(massFraction)} du tout, ${belowWhat(what).fr}.`,
+    es: `Omitido: ${named(ingredients).es}, ${ingredients.length > 1 ? "en conjunto " : ""}${es.percent(massFraction)} del total, ${belowWhat(what).es}.`,
   }),
   "covered-by": ({ by }) => ({
     en: `Left out, since ${by} says more.`,
@@ -197,21 +198,21 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
 
   "unknown-acute-toxicity": ({ massFraction, routes, ingredients }) => ({
     en: `${en.percent(massFraction)} of the mixture consists of ingredients of unknown acute toxicity (${en.listed(
-      routes.map((route) => enLabel.ROUTES[route]),
+      routes.map((route) => ROUTES[route].en),
       "or",
-    )}): ${enLabel.named(ingredients)}.`,
+    )}): ${named(ingredients).en}.`,
     de: `${de.percent(massFraction)} des Gemisches bestehen aus Bestandteilen unbekannter akuter Toxizität (${de.listed(
-      routes.map((route) => deLabel.ROUTES[route]),
+      routes.map((route) => ROUTES[route].de),
       "or",
-    )}): ${deLabel.named(ingredients)}.`,
+    )}): ${named(ingredients).de}.`,
     fr: `${fr.percent(massFraction)} du mélange sont constitués de composants de toxicité aiguë inconnue (${fr.listed(
-      routes.map((route) => frLabel.ROUTES[route]),
+      routes.map((route) => ROUTES[route].fr),
       "or",
-    )})\u202f: ${frLabel.named(ingredients)}.`,
+    )})\u202f: ${named(ingredients).fr}.`,
     es: `El ${es.percent(massFraction)} de la mezcla está constituido por componentes de toxicidad aguda desconocida (${es.listed(
-      routes.map((route) => esLabel.ROUTES[route]),
+      routes.map((route) => ROUTES[route].es),
       "or",
-    )}): ${esLabel.named(ingredients)}.`,
+    )}): ${named(ingredients).es}.`,
   }),
   "no-hazard-data": ({ name }) => ({
     en: `No hazard data recorded for ${en.within(name)}; treat as hazardous. Wanted: its supplier's safety data sheet, sections 2 and 3.`,
@@ -233,22 +234,22 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
   }),
 
   "contains-metal": ({ metals, advice }) => ({
-    en: `Contains ${en.listed(metals.map(enStudio.metalWord))}. ${enLabel.METAL_ADVICE[advice]}`,
-    de: `Enthält ${de.listed(metals.map(deStudio.metalWord))}. ${deLabel.METAL_ADVICE[advice]}`,
-    fr: `Contient\u202f: ${fr.listed(metals.map(frStudio.metalWord))}. ${frLabel.METAL_ADVICE[advice]}`,
-    es: `Contiene ${es.listed(metals.map(esStudio.metalWord))}. ${esLabel.METAL_ADVICE[advice]}`,
+    en: `Contains ${en.listed(metals.map((one) => metalWord(one).en))}. ${METAL_ADVICE[advice].en}`,
+    de: `Enthält ${de.listed(metals.map((one) => metalWord(one).de))}. ${METAL_ADVICE[advice].de}`,
+    fr: `Contient\u202f: ${fr.listed(metals.map((one) => metalWord(one).fr))}. ${METAL_ADVICE[advice].fr}`,
+    es: `Contiene ${es.listed(metals.map((one) => metalWord(one).es))}. ${METAL_ADVICE[advice].es}`,
   }),
   "child-resistant-fastening": ({ classes }) => ({
-    en: `Sold to the public, its package needs a child-resistant fastening (${en.listed(classes.map(enLabel.classByRoute))}).`,
-    de: `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen kindergesicherten Verschluss (${de.listed(classes.map(deLabel.classByRoute))}).`,
-    fr: `Pour la vente au grand public, l’emballage demande une fermeture de sécurité pour enfants (${fr.listed(classes.map(frLabel.classByRoute))}).`,
-    es: `Para vender al público: envase con cierre de seguridad para niños (${es.listed(classes.map(esLabel.classByRoute))}).`,
+    en: `Sold to the public, its package needs a child-resistant fastening (${en.listed(classes.map((one) => classByRoute(one).en))}).`,
+    de: `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen kindergesicherten Verschluss (${de.listed(classes.map((one) => classByRoute(one).de))}).`,
+    fr: `Pour la vente au grand public, l’emballage demande une fermeture de sécurité pour enfants (${fr.listed(classes.map((one) => classByRoute(one).fr))}).`,
+    es: `Para vender al público: envase con cierre de seguridad para niños (${es.listed(classes.map((one) => classByRoute(one).es))}).`,
   }),
   "tactile-warning": ({ classes }) => ({
-    en: `Sold to the public, its package needs a tactile warning of danger (${en.listed(classes.map(enLabel.classByRoute))}).`,
-    de: `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen tastbaren Gefahrenhinweis (${de.listed(classes.map(deLabel.classByRoute))}).`,
-    fr: `Pour la vente au grand public, l’emballage demande une indication de danger détectable au toucher (${fr.listed(classes.map(frLabel.classByRoute))}).`,
-    es: `Para vender al público: envase con advertencia táctil de peligro (${es.listed(classes.map(esLabel.classByRoute))}).`,
+    en: `Sold to the public, its package needs a tactile warning of danger (${en.listed(classes.map((one) => classByRoute(one).en))}).`,
+    de: `Beim Verkauf an die breite Öffentlichkeit braucht die Packung einen tastbaren Gefahrenhinweis (${de.listed(classes.map((one) => classByRoute(one).de))}).`,
+    fr: `Pour la vente au grand public, l’emballage demande une indication de danger détectable au toucher (${fr.listed(classes.map((one) => classByRoute(one).fr))}).`,
+    es: `Para vender al público: envase con advertencia táctil de peligro (${es.listed(classes.map((one) => classByRoute(one).es))}).`,
   }),
 
   "frame-differs": ({ stated, workedOut }) => ({
@@ -259,59 +260,27 @@ export const LABEL_RULINGS: RulingsInEach<LabelStatement> = {
   }),
   "signal-word-differs": ({ stated, workedOut }) => ({
     en: `The maker states ${stated === "none" ? "no signal word" : `the signal word ${stated}`}; worked out it is ${workedOut}.`,
-    de: `Der Hersteller gibt ${stated === "none" ? "kein Signalwort" : `das Signalwort ${deLabel.signalWord(stated)}`} an; errechnet ist ${deLabel.signalWord(workedOut)}.`,
+    de: `Der Hersteller gibt ${stated === "none" ? "kein Signalwort" : `das Signalwort ${wordOf(SIGNAL_WORDS, stated, "de")}`} an; errechnet ist ${workedOut === "none" ? "keines" : wordOf(SIGNAL_WORDS, workedOut, "de")}.`,
     fr: `Le fabricant ${stated === "none" ? "ne déclare aucune mention d’avertissement" : `déclare la mention d’avertissement ${wordOf(SIGNAL_WORDS, stated, "fr")}`}\u202f; d’après le calcul, c’est ${workedOut === "none" ? "aucune" : wordOf(SIGNAL_WORDS, workedOut, "fr")}.`,
     es: `El fabricante ${stated === "none" ? "no declara ninguna palabra de advertencia" : `declara la palabra de advertencia ${wordOf(SIGNAL_WORDS, stated, "es")}`}; según el cálculo es ${workedOut === "none" ? "ninguna" : wordOf(SIGNAL_WORDS, workedOut, "es")}.`,
   }),
-  "pictogram-not-stated": ({ code }) => ({
-    en: enLabel.missing(code),
-    de: deLabel.missing(code),
-    fr: frLabel.missing(code),
-    es: esLabel.missing(code),
-  }),
-  "pictogram-not-worked-out": ({ code }) => ({
-    en: enLabel.excess(code),
-    de: deLabel.excess(code),
-    fr: frLabel.excess(code),
-    es: esLabel.excess(code),
-  }),
-  "supplement-not-stated": ({ code }) => ({
-    en: enLabel.missing(code),
-    de: deLabel.missing(code),
-    fr: frLabel.missing(code),
-    es: esLabel.missing(code),
-  }),
-  "supplement-not-worked-out": ({ code }) => ({
-    en: enLabel.excess(code),
-    de: deLabel.excess(code),
-    fr: frLabel.excess(code),
-    es: esLabel.excess(code),
-  }),
-  "statement-not-stated": ({ statement, ingredients, certain }) => ({
-    en: enLabel.missing(
-      `${statement} (${enLabel.named(ingredients)}${enLabel.uncertain(certain)})`,
-    ),
-    de: deLabel.missing(
-      `${statement} (${deLabel.named(ingredients)}${deLabel.uncertain(certain)})`,
-    ),
-    fr: frLabel.missing(
-      `${statement} (${frLabel.named(ingredients)}${frLabel.uncertain(certain)})`,
-    ),
-    es: esLabel.missing(
-      `${statement} (${esLabel.named(ingredients)}${esLabel.uncertain(certain)})`,
-    ),
-  }),
-  "statement-not-worked-out": ({ statement }) => ({
-    en: enLabel.excess(statement),
-    de: deLabel.excess(statement),
-    fr: frLabel.excess(statement),
-    es: esLabel.excess(statement),
-  }),
+  "pictogram-not-stated": ({ code }) => missing(alike(code)),
+  "pictogram-not-worked-out": ({ code }) => excess(alike(code)),
+  "supplement-not-stated": ({ code }) => missing(alike(code)),
+  "supplement-not-worked-out": ({ code }) => excess(alike(code)),
+  "statement-not-stated": ({ statement, ingredients, certain }) =>
+    missing({
+      en: `${statement} (${named(ingredients).en}${uncertain(certain).en})`,
+      de: `${statement} (${named(ingredients).de}${uncertain(certain).de})`,
+      fr: `${statement} (${named(ingredients).fr}${uncertain(certain).fr})`,
+      es: `${statement} (${named(ingredients).es}${uncertain(certain).es})`,
+    }),
+  "statement-not-worked-out": ({ statement }) => excess(alike(statement)),
   "statement-differs": ({ stated, workedOut, ingredients, certain }) => ({
-    en: `The maker states ${stated}; worked out it is ${workedOut} (${enLabel.named(ingredients)}${enLabel.uncertain(certain)}).`,
-    de: `Der Hersteller gibt ${stated} an; errechnet ist ${workedOut} (${deLabel.named(ingredients)}${deLabel.uncertain(certain)}).`,
-    fr: `Le fabricant déclare ${stated}\u202f; d’après le calcul, c’est ${workedOut} (${frLabel.named(ingredients)}${frLabel.uncertain(certain)}).`,
-    es: `El fabricante declara ${stated}; según el cálculo es ${workedOut} (${esLabel.named(ingredients)}${esLabel.uncertain(certain)}).`,
+    en: `The maker states ${stated}; worked out it is ${workedOut} (${named(ingredients).en}${uncertain(certain).en}).`,
+    de: `Der Hersteller gibt ${stated} an; errechnet ist ${workedOut} (${named(ingredients).de}${uncertain(certain).de}).`,
+    fr: `Le fabricant déclare ${stated}\u202f; d’après le calcul, c’est ${workedOut} (${named(ingredients).fr}${uncertain(certain).fr}).`,
+    es: `El fabricante declara ${stated}; según el cálculo es ${workedOut} (${named(ingredients).es}${uncertain(certain).es}).`,
   }),
   "statement-annulled": ({ statement }) => ({
     en: `${statement} was annulled and belongs on no label.`,

@@ -1,34 +1,32 @@
 import type { LotStatement } from "../../lots/statements.ts";
-import { lowerFirst, upperFirst } from "../letter-case.ts";
-import { FORMS, GEOMETRIES, wordOf } from "../closed-sets.ts";
+import { FORMS, GEOMETRIES, wordOf, THE_FORM } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
-import * as enLot from "../en/lot-phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deLot from "../de/lot-phrases.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frLot from "../fr/lot-phrases.ts";
 import * as es from "../es/phrases.ts";
-import * as esLot from "../es/lot-phrases.ts";
+import { upperFirst } from "../letter-case.ts";
+import { criterionName, figureOf, limitsText, withUncertainty } from "../lot-criteria.ts";
+import { WITHOUT_STRENGTH, NOT_READ, CHARTED } from "./lot-phrases.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 export const LOT_RULINGS: RulingsInEach<LotStatement> = {
   "within-tolerance": ({ criterion, value, limits, uncertainty }) => ({
-    en: `${enLot.CRITERIA[criterion].name} ${enLot.withUncertainty(criterion, value, uncertainty)} is within ${enLot.limitsText(criterion, limits)}.`,
-    de: `${deLot.CRITERIA[criterion].name} ${deLot.withUncertainty(criterion, value, uncertainty)} liegt in der Toleranz (${deLot.limitsText(criterion, limits)}).`,
-    fr: `${frLot.CRITERIA[criterion].name}\u202f: ${frLot.withUncertainty(criterion, value, uncertainty)}, dans la tolérance (${frLot.limitsText(criterion, limits)}).`,
-    es: `${esLot.CRITERIA[criterion].name}: ${esLot.withUncertainty(criterion, value, uncertainty)}, dentro de la tolerancia (${esLot.limitsText(criterion, limits)}).`,
+    en: `${criterionName(criterion).en} ${withUncertainty(criterion, value, uncertainty).en} is within ${limitsText(criterion, limits).en}.`,
+    de: `${criterionName(criterion).de} ${withUncertainty(criterion, value, uncertainty).de} liegt in der Toleranz (${limitsText(criterion, limits).de}).`,
+    fr: `${criterionName(criterion).fr}\u202f: ${withUncertainty(criterion, value, uncertainty).fr}, dans la tolérance (${limitsText(criterion, limits).fr}).`,
+    es: `${criterionName(criterion).es}: ${withUncertainty(criterion, value, uncertainty).es}, dentro de la tolerancia (${limitsText(criterion, limits).es}).`,
   }),
   "near-its-tolerance": ({ criterion, value, limits, uncertainty }) => ({
-    en: `${enLot.CRITERIA[criterion].name} ${enLot.withUncertainty(criterion, value, uncertainty)} reaches across a limit (${enLot.limitsText(criterion, limits)}) with its uncertainty.`,
-    de: `${deLot.CRITERIA[criterion].name} ${deLot.withUncertainty(criterion, value, uncertainty)} liegt so nah an der Toleranzgrenze (${deLot.limitsText(criterion, limits)}), dass die Unsicherheit darüber hinausreicht.`,
-    fr: `${frLot.CRITERIA[criterion].name}\u202f: ${frLot.withUncertainty(criterion, value, uncertainty)}, trop près de la limite (${frLot.limitsText(criterion, limits)}) pour en être distingué.`,
-    es: `${esLot.CRITERIA[criterion].name}: ${esLot.withUncertainty(criterion, value, uncertainty)}, demasiado cerca del límite (${esLot.limitsText(criterion, limits)}) para distinguirlo de él.`,
+    en: `${criterionName(criterion).en} ${withUncertainty(criterion, value, uncertainty).en} reaches across a limit (${limitsText(criterion, limits).en}) with its uncertainty.`,
+    de: `${criterionName(criterion).de} ${withUncertainty(criterion, value, uncertainty).de} liegt so nah an der Toleranzgrenze (${limitsText(criterion, limits).de}), dass die Unsicherheit darüber hinausreicht.`,
+    fr: `${criterionName(criterion).fr}\u202f: ${withUncertainty(criterion, value, uncertainty).fr}, trop près de la limite (${limitsText(criterion, limits).fr}) pour en être distingué.`,
+    es: `${criterionName(criterion).es}: ${withUncertainty(criterion, value, uncertainty).es}, demasiado cerca del límite (${limitsText(criterion, limits).es}) para distinguirlo de él.`,
   }),
   "out-of-tolerance": ({ criterion, value, limits, uncertainty }) => ({
-    en: `${enLot.CRITERIA[criterion].name} ${enLot.withUncertainty(criterion, value, uncertainty)} is outside ${enLot.limitsText(criterion, limits)}.`,
-    de: `${deLot.CRITERIA[criterion].name} ${deLot.withUncertainty(criterion, value, uncertainty)} liegt außerhalb der Toleranz (${deLot.limitsText(criterion, limits)}).`,
-    fr: `${frLot.CRITERIA[criterion].name}\u202f: ${frLot.withUncertainty(criterion, value, uncertainty)}, hors tolérance (${frLot.limitsText(criterion, limits)}).`,
-    es: `${esLot.CRITERIA[criterion].name}: ${esLot.withUncertainty(criterion, value, uncertainty)}, fuera de la tolerancia (${esLot.limitsText(criterion, limits)}).`,
+    en: `${criterionName(criterion).en} ${withUncertainty(criterion, value, uncertainty).en} is outside ${limitsText(criterion, limits).en}.`,
+    de: `${criterionName(criterion).de} ${withUncertainty(criterion, value, uncertainty).de} liegt außerhalb der Toleranz (${limitsText(criterion, limits).de}).`,
+    fr: `${criterionName(criterion).fr}\u202f: ${withUncertainty(criterion, value, uncertainty).fr}, hors tolérance (${limitsText(criterion, limits).fr}).`,
+    es: `${criterionName(criterion).es}: ${withUncertainty(criterion, value, uncertainty).es}, fuera de la tolerancia (${limitsText(criterion, limits).es}).`,
   }),
   "reads-as-in-another-white": ({ white, other, deltaE00 }) => ({
     en: `The let-down is written down in ${white.replaceAll("-", " ")} and reads as the standard does in ${other.replaceAll("-", " ")} (\u0394E00 ${en.NUMBERS.decimal(deltaE00, 2)}): the wrong white was weighed. Let it down again before the lot is judged.`,
@@ -37,8 +35,8 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     es: `El rebaje está anotado en ${es.within(white)} y da lo mismo que el patrón en ${es.within(other)} (\u0394E00 ${es.NUMBERS.decimal(deltaE00, 2)}): se pesó el blanco equivocado. Repetir el rebaje antes de juzgar el lote.`,
   }),
   "lot-not-read-as-standard": ({ what, lot, standard }) => ({
-    en: `The ${what} was read ${enLot.geometryOf(lot)} and the standard's ${enLot.geometryOf(standard)}: the two can't be held against each other, and the ${what} is not judged.`,
-    de: `${deLot.PARTS[what]} wurde ${wordOf(GEOMETRIES, lot, "de")} gemessen, beim Standard ${wordOf(GEOMETRIES, standard, "de")}: Die beiden lassen sich nicht vergleichen, und ${lowerFirst(deLot.PARTS[what])} wird nicht beurteilt.`,
+    en: `The ${what} was read ${wordOf(GEOMETRIES, lot, "en")} and the standard's ${wordOf(GEOMETRIES, standard, "en")}: the two can't be held against each other, and the ${what} is not judged.`,
+    de: `${upperFirst(THE_FORM[what].de)} wurde ${wordOf(GEOMETRIES, lot, "de")} gemessen, beim Standard ${wordOf(GEOMETRIES, standard, "de")}: Die beiden lassen sich nicht vergleichen, und ${THE_FORM[what].de} wird nicht beurteilt.`,
     fr: `Le ${wordOf(FORMS, what, "fr")} a été mesuré en ${wordOf(GEOMETRIES, lot, "fr")}, celui de l’étalon en ${wordOf(GEOMETRIES, standard, "fr")}\u202f: les deux ne se comparent pas, et le ${wordOf(FORMS, what, "fr")} n’est pas jugé.`,
     es: `El ${wordOf(FORMS, what, "es")} se midió en ${wordOf(GEOMETRIES, lot, "es")} y el del patrón en ${wordOf(GEOMETRIES, standard, "es")}: no se pueden comparar, y el ${wordOf(FORMS, what, "es")} no se juzga.`,
   }),
@@ -49,17 +47,12 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     es: "No hay registrado ningún espectro del tono pleno del patrón, así que el tono pleno no se juzga.",
   },
   "strength-not-judged": ({ since, pigments }) => ({
-    en: `Strength is not judged: of a pigment that ${enLot.WITHOUT_STRENGTH[since]} (${en.listed(pigments)}) no reading tells how much is absorbed and how much scattered. The differences of colour are judged, as read.`,
-    de: `Die Farbstärke wird nicht beurteilt: Bei einem Pigment, das ${deLot.WITHOUT_STRENGTH[since]} (${de.listed(pigments)}), sagt keine Messung, wie viel absorbiert und wie viel gestreut wird. Die Farbabstände werden beurteilt, wie gemessen.`,
-    fr: `La force n’est pas jugée\u202f: d’un pigment qui ${frLot.WITHOUT_STRENGTH[since]} (${fr.listed(pigments)}), aucune mesure ne dit combien est absorbé et combien est diffusé. Les écarts de couleur sont jugés, tels que mesurés.`,
-    es: `La fuerza no se juzga: de un pigmento que ${esLot.WITHOUT_STRENGTH[since]} (${es.listed(pigments)}), ninguna medición dice cuánto se absorbe y cuánto se dispersa. Las diferencias de color se juzgan, tal como se midieron.`,
+    en: `Strength is not judged: of a pigment that ${WITHOUT_STRENGTH[since].en} (${en.listed(pigments)}) no reading tells how much is absorbed and how much scattered. The differences of colour are judged, as read.`,
+    de: `Die Farbstärke wird nicht beurteilt: Bei einem Pigment, das ${WITHOUT_STRENGTH[since].de} (${de.listed(pigments)}), sagt keine Messung, wie viel absorbiert und wie viel gestreut wird. Die Farbabstände werden beurteilt, wie gemessen.`,
+    fr: `La force n’est pas jugée\u202f: d’un pigment qui ${WITHOUT_STRENGTH[since].fr} (${fr.listed(pigments)}), aucune mesure ne dit combien est absorbé et combien est diffusé. Les écarts de couleur sont jugés, tels que mesurés.`,
+    es: `La fuerza no se juzga: de un pigmento que ${WITHOUT_STRENGTH[since].es} (${es.listed(pigments)}), ninguna medición dice cuánto se absorbe y cuánto se dispersa. Las diferencias de color se juzgan, tal como se midieron.`,
   }),
-  "lot-not-read": ({ what }) => ({
-    en: enLot.NOT_READ[what],
-    de: deLot.NOT_READ[what],
-    fr: frLot.NOT_READ[what],
-    es: esLot.NOT_READ[what],
-  }),
+  "lot-not-read": ({ what }) => NOT_READ[what],
   "lot-has-no-let-down-of-standard": ({ white, ratio }) => ({
     en: `The standard has no let-down of ${ratio} in ${white.replaceAll("-", " ")}, so that strength is not judged.`,
     de: `Der Standard hat keine Aufhellung ${ratio} in ${de.within(white)}; die Farbstärke wird daher nicht beurteilt.`,
@@ -73,39 +66,39 @@ export const LOT_RULINGS: RulingsInEach<LotStatement> = {
     es: `El lote se midió con la calibración de ${lot} y el patrón con la de ${standard}: el error de las calibraciones del instrumento está en la incertidumbre. Medir otra vez el patrón conservado junto al lote para más certeza.`,
   }),
   "lot-beyond-limits": ({ of, value }) => ({
-    en: `One lot, at ${enLot.figureOf(of, value)} (${enLot.CHARTED[of]}), lies beyond the limits that all lots set.`,
-    de: `Eine Charge, bei ${deLot.figureOf(of, value)} (${deLot.CHARTED[of]}), liegt außerhalb der Grenzen, die sich aus allen Chargen ergeben.`,
-    fr: `Un lot, à ${frLot.figureOf(of, value)} (${frLot.CHARTED[of]}), sort des limites que fixe l’ensemble des lots.`,
-    es: `Un lote, con ${esLot.figureOf(of, value)} (${esLot.CHARTED[of]}), sale de los límites que fija el conjunto de los lotes.`,
+    en: `One lot, at ${figureOf(of, value).en} (${CHARTED[of].en}), lies beyond the limits that all lots set.`,
+    de: `Eine Charge, bei ${figureOf(of, value).de} (${CHARTED[of].de}), liegt außerhalb der Grenzen, die sich aus allen Chargen ergeben.`,
+    fr: `Un lot, à ${figureOf(of, value).fr} (${CHARTED[of].fr}), sort des limites que fixe l’ensemble des lots.`,
+    es: `Un lote, con ${figureOf(of, value).es} (${CHARTED[of].es}), sale de los límites que fija el conjunto de los lotes.`,
   }),
   "lots-far-apart": ({ of, range, limit }) => ({
-    en: `Two lots one after another are ${enLot.figureOf(of, range)} apart (${enLot.CHARTED[of]}), and hardly ever more than ${enLot.figureOf(of, limit)}.`,
-    de: `Zwei Chargen nacheinander liegen ${deLot.figureOf(of, range)} auseinander (${deLot.CHARTED[of]}), sonst fast nie mehr als ${deLot.figureOf(of, limit)}.`,
-    fr: `Deux lots de suite sont distants de ${frLot.figureOf(of, range)} (${frLot.CHARTED[of]}), alors que l’écart ne dépasse presque jamais ${frLot.figureOf(of, limit)}.`,
-    es: `Dos lotes seguidos distan ${esLot.figureOf(of, range)} (${esLot.CHARTED[of]}), cuando la diferencia casi nunca pasa de ${esLot.figureOf(of, limit)}.`,
+    en: `Two lots one after another are ${figureOf(of, range).en} apart (${CHARTED[of].en}), and hardly ever more than ${figureOf(of, limit).en}.`,
+    de: `Zwei Chargen nacheinander liegen ${figureOf(of, range).de} auseinander (${CHARTED[of].de}), sonst fast nie mehr als ${figureOf(of, limit).de}.`,
+    fr: `Deux lots de suite sont distants de ${figureOf(of, range).fr} (${CHARTED[of].fr}), alors que l’écart ne dépasse presque jamais ${figureOf(of, limit).fr}.`,
+    es: `Dos lotes seguidos distan ${figureOf(of, range).es} (${CHARTED[of].es}), cuando la diferencia casi nunca pasa de ${figureOf(of, limit).es}.`,
   }),
   "lots-drifting-up": ({ of, count }) => ({
-    en: `${upperFirst(enLot.CHARTED[of])} has risen over ${count} lots one after another: it drifts.`,
-    de: `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gestiegen, also ein Trend.`,
-    fr: `${upperFirst(frLot.CHARTED[of])}\u202f: en hausse sur ${count} lots de suite, ce qui est une dérive.`,
-    es: `${upperFirst(esLot.CHARTED[of])}: sube desde hace ${count} lotes seguidos; hay una deriva.`,
+    en: `${upperFirst(CHARTED[of].en)} has risen over ${count} lots one after another: it drifts.`,
+    de: `${CHARTED[of].de}: über ${count} Chargen nacheinander gestiegen, also ein Trend.`,
+    fr: `${upperFirst(CHARTED[of].fr)}\u202f: en hausse sur ${count} lots de suite, ce qui est une dérive.`,
+    es: `${upperFirst(CHARTED[of].es)}: sube desde hace ${count} lotes seguidos; hay una deriva.`,
   }),
   "lots-drifting-down": ({ of, count }) => ({
-    en: `${upperFirst(enLot.CHARTED[of])} has fallen over ${count} lots one after another: it drifts.`,
-    de: `${deLot.CHARTED[of]}: über ${count} Chargen nacheinander gefallen, also ein Trend.`,
-    fr: `${upperFirst(frLot.CHARTED[of])}\u202f: en baisse sur ${count} lots de suite, ce qui est une dérive.`,
-    es: `${upperFirst(esLot.CHARTED[of])}: baja desde hace ${count} lotes seguidos; hay una deriva.`,
+    en: `${upperFirst(CHARTED[of].en)} has fallen over ${count} lots one after another: it drifts.`,
+    de: `${CHARTED[of].de}: über ${count} Chargen nacheinander gefallen, also ein Trend.`,
+    fr: `${upperFirst(CHARTED[of].fr)}\u202f: en baisse sur ${count} lots de suite, ce qui est une dérive.`,
+    es: `${upperFirst(CHARTED[of].es)}: baja desde hace ${count} lotes seguidos; hay una deriva.`,
   }),
   "lots-all-above": ({ of, count }) => ({
-    en: `${count} lots one after another lie above the mean (${enLot.CHARTED[of]}).`,
-    de: `${count} Chargen nacheinander liegen über dem Mittelwert (${deLot.CHARTED[of]}).`,
-    fr: `${count} lots de suite sont au-dessus de la moyenne (${frLot.CHARTED[of]}).`,
-    es: `${count} lotes seguidos están por encima de la media (${esLot.CHARTED[of]}).`,
+    en: `${count} lots one after another lie above the mean (${CHARTED[of].en}).`,
+    de: `${count} Chargen nacheinander liegen über dem Mittelwert (${CHARTED[of].de}).`,
+    fr: `${count} lots de suite sont au-dessus de la moyenne (${CHARTED[of].fr}).`,
+    es: `${count} lotes seguidos están por encima de la media (${CHARTED[of].es}).`,
   }),
   "lots-all-below": ({ of, count }) => ({
-    en: `${count} lots one after another lie below the mean (${enLot.CHARTED[of]}).`,
-    de: `${count} Chargen nacheinander liegen unter dem Mittelwert (${deLot.CHARTED[of]}).`,
-    fr: `${count} lots de suite sont au-dessous de la moyenne (${frLot.CHARTED[of]}).`,
-    es: `${count} lotes seguidos están por debajo de la media (${esLot.CHARTED[of]}).`,
+    en: `${count} lots one after another lie below the mean (${CHARTED[of].en}).`,
+    de: `${count} Chargen nacheinander liegen unter dem Mittelwert (${CHARTED[of].de}).`,
+    fr: `${count} lots de suite sont au-dessous de la moyenne (${CHARTED[of].fr}).`,
+    es: `${count} lotes seguidos están por debajo de la media (${CHARTED[of].es}).`,
   }),
 };

@@ -1,52 +1,49 @@
 import type { MixtureStatement } from "../../optics/statements.ts";
 import { TOWARD } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
-import * as enMixture from "../en/mixture-phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deMixture from "../de/mixture-phrases.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frMixture from "../fr/mixture-phrases.ts";
 import * as es from "../es/phrases.ts";
-import * as esMixture from "../es/mixture-phrases.ts";
+import { losing, change, lightness, amount, span } from "./mixture-phrases.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Where a mixed colour drifts, what keeps colours from being reckoned together, and what theory allows to be said. */
 export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
   "drift-not-seen": (v) => ({
-    en: `${enMixture.losing(v)} no change is seen (${enMixture.change(v)}).`,
-    de: `${deMixture.losing(v)} ist keine Änderung zu sehen (${deMixture.change(v)}).`,
-    fr: `${frMixture.losing(v)} aucun changement ne se voit (${frMixture.change(v)}).`,
-    es: `${esMixture.losing(v)} no se ve ningún cambio (${esMixture.change(v)}).`,
+    en: `${losing(v).en} no change is seen (${change(v).en}).`,
+    de: `${losing(v).de} ist keine Änderung zu sehen (${change(v).de}).`,
+    fr: `${losing(v).fr} aucun changement ne se voit (${change(v).fr}).`,
+    es: `${losing(v).es} no se ve ningún cambio (${change(v).es}).`,
   }),
   "drift-grows-lighter": (v) => ({
-    en: `${enMixture.losing(v)} it only grows lighter (${enMixture.change(v)}).`,
-    de: `${deMixture.losing(v)} wird die Farbe nur heller (${deMixture.change(v)}).`,
-    fr: `${frMixture.losing(v)} la couleur ne fait que s’éclaircir (${frMixture.change(v)}).`,
-    es: `${esMixture.losing(v)} el color solo se aclara (${esMixture.change(v)}).`,
+    en: `${losing(v).en} it only grows lighter (${change(v).en}).`,
+    de: `${losing(v).de} wird die Farbe nur heller (${change(v).de}).`,
+    fr: `${losing(v).fr} la couleur ne fait que s’éclaircir (${change(v).fr}).`,
+    es: `${losing(v).es} el color solo se aclara (${change(v).es}).`,
   }),
   "drift-grows-darker": (v) => ({
-    en: `${enMixture.losing(v)} it only grows darker (${enMixture.change(v)}).`,
-    de: `${deMixture.losing(v)} wird die Farbe nur dunkler (${deMixture.change(v)}).`,
-    fr: `${frMixture.losing(v)} la couleur ne fait que s’assombrir (${frMixture.change(v)}).`,
-    es: `${esMixture.losing(v)} el color solo se oscurece (${esMixture.change(v)}).`,
+    en: `${losing(v).en} it only grows darker (${change(v).en}).`,
+    de: `${losing(v).de} wird die Farbe nur dunkler (${change(v).de}).`,
+    fr: `${losing(v).fr} la couleur ne fait que s’assombrir (${change(v).fr}).`,
+    es: `${losing(v).es} el color solo se oscurece (${change(v).es}).`,
   }),
   "drift-grows-duller": (v) => ({
-    en: `${enMixture.losing(v)} its colour grows duller (${enMixture.change(v)}).`,
-    de: `${deMixture.losing(v)} wird die Farbe stumpfer (${deMixture.change(v)}).`,
-    fr: `${frMixture.losing(v)} la couleur se ternit (${frMixture.change(v)}).`,
-    es: `${esMixture.losing(v)} el color se apaga (${esMixture.change(v)}).`,
+    en: `${losing(v).en} its colour grows duller (${change(v).en}).`,
+    de: `${losing(v).de} wird die Farbe stumpfer (${change(v).de}).`,
+    fr: `${losing(v).fr} la couleur se ternit (${change(v).fr}).`,
+    es: `${losing(v).es} el color se apaga (${change(v).es}).`,
   }),
   "drift-grows-stronger": (v) => ({
-    en: `${enMixture.losing(v)} its colour grows stronger (${enMixture.change(v)}).`,
-    de: `${deMixture.losing(v)} wird die Farbe kräftiger (${deMixture.change(v)}).`,
-    fr: `${frMixture.losing(v)} la couleur s’avive (${frMixture.change(v)}).`,
-    es: `${esMixture.losing(v)} el color se aviva (${esMixture.change(v)}).`,
+    en: `${losing(v).en} its colour grows stronger (${change(v).en}).`,
+    de: `${losing(v).de} wird die Farbe kräftiger (${change(v).de}).`,
+    fr: `${losing(v).fr} la couleur s’avive (${change(v).fr}).`,
+    es: `${losing(v).es} el color se aviva (${change(v).es}).`,
   }),
   "drift-goes-toward": (v) => ({
-    en: `${enMixture.losing(v)} it goes towards ${v.toward} (${enMixture.change(v)}).`,
-    de: `${deMixture.losing(v)} verschiebt sich die Farbe nach ${TOWARD[v.toward].de} (${deMixture.change(v)}).`,
-    fr: `${frMixture.losing(v)} la couleur vire ${TOWARD[v.toward].fr} (${frMixture.change(v)}).`,
-    es: `${esMixture.losing(v)} el color vira ${TOWARD[v.toward].es} (${esMixture.change(v)}).`,
+    en: `${losing(v).en} it goes towards ${v.toward} (${change(v).en}).`,
+    de: `${losing(v).de} verschiebt sich die Farbe nach ${TOWARD[v.toward].de} (${change(v).de}).`,
+    fr: `${losing(v).fr} la couleur vire ${TOWARD[v.toward].fr} (${change(v).fr}).`,
+    es: `${losing(v).es} el color vira ${TOWARD[v.toward].es} (${change(v).es}).`,
   }),
   "parts-not-recorded": {
     en: "Nothing is predicted: the parts of its pigments are not in the record.",
@@ -98,39 +95,39 @@ export const MIXTURE_RULINGS: RulingsInEach<MixtureStatement> = {
     es: `La teoría no dice nada de ${es.within(v.pigment)}: su índice de refracción no está registrado.`,
   }),
   "theory-bluer": (v) => ({
-    en: `By theory ${en.within(v.first)} is bluer than ${en.within(v.second)} at L* ${enMixture.lightness(v)}, in ${en.percent(v.bluerShare)} of the cases tried (b* lower by ${enMixture.amount(v)}).`,
-    de: `Nach der Theorie ist ${de.within(v.first)} blauer als ${de.within(v.second)} bei L* ${deMixture.lightness(v)}, in ${de.percent(v.bluerShare)} der gerechneten Fälle (b* niedriger um ${deMixture.amount(v)}).`,
-    fr: `Selon la théorie, ${fr.within(v.first)} est plus bleu ${fr.than(fr.within(v.second))} à L* ${frMixture.lightness(v)}, dans ${fr.percent(v.bluerShare)} des cas essayés (b* plus bas de ${frMixture.amount(v)}).`,
-    es: `Según la teoría, ${es.within(v.first)} es más azul que ${es.within(v.second)} a L* ${esMixture.lightness(v)}, en el ${es.percent(v.bluerShare)} de los casos probados (b* más bajo en ${esMixture.amount(v)}).`,
+    en: `By theory ${en.within(v.first)} is bluer than ${en.within(v.second)} at L* ${lightness(v).en}, in ${en.percent(v.bluerShare)} of the cases tried (b* lower by ${amount(v).en}).`,
+    de: `Nach der Theorie ist ${de.within(v.first)} blauer als ${de.within(v.second)} bei L* ${lightness(v).de}, in ${de.percent(v.bluerShare)} der gerechneten Fälle (b* niedriger um ${amount(v).de}).`,
+    fr: `Selon la théorie, ${fr.within(v.first)} est plus bleu ${fr.than(fr.within(v.second))} à L* ${lightness(v).fr}, dans ${fr.percent(v.bluerShare)} des cas essayés (b* plus bas de ${amount(v).fr}).`,
+    es: `Según la teoría, ${es.within(v.first)} es más azul que ${es.within(v.second)} a L* ${lightness(v).es}, en el ${es.percent(v.bluerShare)} de los casos probados (b* más bajo en ${amount(v).es}).`,
   }),
   "theory-warmer": (v) => ({
-    en: `By theory ${en.within(v.first)} is warmer than ${en.within(v.second)} at L* ${enMixture.lightness(v)}, in ${en.percent(1 - v.bluerShare)} of the cases tried (b* higher by ${enMixture.amount(v)}).`,
-    de: `Nach der Theorie ist ${de.within(v.first)} wärmer als ${de.within(v.second)} bei L* ${deMixture.lightness(v)}, in ${de.percent(1 - v.bluerShare)} der gerechneten Fälle (b* höher um ${deMixture.amount(v)}).`,
-    fr: `Selon la théorie, ${fr.within(v.first)} est plus chaud ${fr.than(fr.within(v.second))} à L* ${frMixture.lightness(v)}, dans ${fr.percent(1 - v.bluerShare)} des cas essayés (b* plus haut de ${frMixture.amount(v)}).`,
-    es: `Según la teoría, ${es.within(v.first)} es más cálido que ${es.within(v.second)} a L* ${esMixture.lightness(v)}, en el ${es.percent(1 - v.bluerShare)} de los casos probados (b* más alto en ${esMixture.amount(v)}).`,
+    en: `By theory ${en.within(v.first)} is warmer than ${en.within(v.second)} at L* ${lightness(v).en}, in ${en.percent(1 - v.bluerShare)} of the cases tried (b* higher by ${amount(v).en}).`,
+    de: `Nach der Theorie ist ${de.within(v.first)} wärmer als ${de.within(v.second)} bei L* ${lightness(v).de}, in ${de.percent(1 - v.bluerShare)} der gerechneten Fälle (b* höher um ${amount(v).de}).`,
+    fr: `Selon la théorie, ${fr.within(v.first)} est plus chaud ${fr.than(fr.within(v.second))} à L* ${lightness(v).fr}, dans ${fr.percent(1 - v.bluerShare)} des cas essayés (b* plus haut de ${amount(v).fr}).`,
+    es: `Según la teoría, ${es.within(v.first)} es más cálido que ${es.within(v.second)} a L* ${lightness(v).es}, en el ${es.percent(1 - v.bluerShare)} de los casos probados (b* más alto en ${amount(v).es}).`,
   }),
   "theory-all-bluer": (v) => ({
-    en: `By theory ${v.first} is bluer than ${v.second}, ${v.how} ${en.namesWithin(v.members)} at L* ${enMixture.lightness(v)}, in ${en.percent(v.bluerShare)} of the cases tried or more (b* lower by ${enMixture.amount(v)}).`,
-    de: `Nach der Theorie ist ${v.first} blauer als ${v.second}, ${v.how === "with" ? "mit" : "in"} ${de.namesWithin(v.members)} bei L* ${deMixture.lightness(v)}, in ${de.percent(v.bluerShare)} der gerechneten Fälle oder mehr (b* niedriger um ${deMixture.amount(v)}).`,
-    fr: `Selon la théorie, ${v.first} est plus bleu ${fr.than(v.second)}, ${v.how === "in" ? "dans" : "avec"} ${fr.namesWithin(v.members)} à L* ${frMixture.lightness(v)}, dans ${fr.percent(v.bluerShare)} des cas essayés ou plus (b* plus bas de ${frMixture.amount(v)}).`,
-    es: `Según la teoría, ${v.first} es más azul que ${v.second}, ${v.how === "in" ? "en" : "con"} ${es.namesWithin(v.members)} a L* ${esMixture.lightness(v)}, en el ${es.percent(v.bluerShare)} de los casos probados o más (b* más bajo en ${esMixture.amount(v)}).`,
+    en: `By theory ${v.first} is bluer than ${v.second}, ${v.how} ${en.namesWithin(v.members)} at L* ${lightness(v).en}, in ${en.percent(v.bluerShare)} of the cases tried or more (b* lower by ${amount(v).en}).`,
+    de: `Nach der Theorie ist ${v.first} blauer als ${v.second}, ${v.how === "with" ? "mit" : "in"} ${de.namesWithin(v.members)} bei L* ${lightness(v).de}, in ${de.percent(v.bluerShare)} der gerechneten Fälle oder mehr (b* niedriger um ${amount(v).de}).`,
+    fr: `Selon la théorie, ${v.first} est plus bleu ${fr.than(v.second)}, ${v.how === "in" ? "dans" : "avec"} ${fr.namesWithin(v.members)} à L* ${lightness(v).fr}, dans ${fr.percent(v.bluerShare)} des cas essayés ou plus (b* plus bas de ${amount(v).fr}).`,
+    es: `Según la teoría, ${v.first} es más azul que ${v.second}, ${v.how === "in" ? "en" : "con"} ${es.namesWithin(v.members)} a L* ${lightness(v).es}, en el ${es.percent(v.bluerShare)} de los casos probados o más (b* más bajo en ${amount(v).es}).`,
   }),
   "theory-sign-not-known": (v) => ({
-    en: `Theory cannot say whether ${en.within(v.first)} or ${en.within(v.second)} is the bluer at L* ${enMixture.lightness(v)} (b* differs by ${enMixture.span(v.change, 1)}).`,
-    de: `Die Theorie kann nicht sagen, ob ${de.within(v.first)} oder ${de.within(v.second)} bei L* ${deMixture.lightness(v)} blauer ist (Unterschied in b* ${deMixture.span(v.change, 1)}).`,
-    fr: `La théorie ne peut dire lequel est le plus bleu, ${fr.within(v.first)} ou ${fr.within(v.second)}, à L* ${frMixture.lightness(v)} (écart de b*\u202f: ${frMixture.span(v.change, 1)}).`,
-    es: `La teoría no puede decir cuál es más azul, ${es.within(v.first)} o ${es.within(v.second)}, a L* ${esMixture.lightness(v)} (diferencia de b*: ${esMixture.span(v.change, 1)}).`,
+    en: `Theory cannot say whether ${en.within(v.first)} or ${en.within(v.second)} is the bluer at L* ${lightness(v).en} (b* differs by ${span(v.change, 1).en}).`,
+    de: `Die Theorie kann nicht sagen, ob ${de.within(v.first)} oder ${de.within(v.second)} bei L* ${lightness(v).de} blauer ist (Unterschied in b* ${span(v.change, 1).de}).`,
+    fr: `La théorie ne peut dire lequel est le plus bleu, ${fr.within(v.first)} ou ${fr.within(v.second)}, à L* ${lightness(v).fr} (écart de b*\u202f: ${span(v.change, 1).fr}).`,
+    es: `La teoría no puede decir cuál es más azul, ${es.within(v.first)} o ${es.within(v.second)}, a L* ${lightness(v).es} (diferencia de b*: ${span(v.change, 1).es}).`,
   }),
   "theory-leans": (v) => ({
-    en: `By theory ${en.within(v.black)} leans ${v.blueShare >= 0.5 ? "blue" : "warm"} in ${en.within(v.white)} at L* ${enMixture.lightness(v)} (b* ${enMixture.span(v.b, 0)}).`,
-    de: `Nach der Theorie neigt ${de.within(v.black)} in ${de.within(v.white)} bei L* ${deMixture.lightness(v)} zu ${v.blueShare >= 0.5 ? "Blau" : "einem warmen Ton"} (b* ${deMixture.span(v.b, 0)}).`,
-    fr: `Selon la théorie, ${fr.within(v.black)} tire ${v.blueShare >= 0.5 ? "vers le bleu" : "vers les tons chauds"} dans ${fr.within(v.white)} à L* ${frMixture.lightness(v)} (b* ${frMixture.span(v.b, 0)}).`,
-    es: `Según la teoría, ${es.within(v.black)} tira ${v.blueShare >= 0.5 ? "al azul" : "a los tonos cálidos"} en ${es.within(v.white)} a L* ${esMixture.lightness(v)} (b* ${esMixture.span(v.b, 0)}).`,
+    en: `By theory ${en.within(v.black)} leans ${v.blueShare >= 0.5 ? "blue" : "warm"} in ${en.within(v.white)} at L* ${lightness(v).en} (b* ${span(v.b, 0).en}).`,
+    de: `Nach der Theorie neigt ${de.within(v.black)} in ${de.within(v.white)} bei L* ${lightness(v).de} zu ${v.blueShare >= 0.5 ? "Blau" : "einem warmen Ton"} (b* ${span(v.b, 0).de}).`,
+    fr: `Selon la théorie, ${fr.within(v.black)} tire ${v.blueShare >= 0.5 ? "vers le bleu" : "vers les tons chauds"} dans ${fr.within(v.white)} à L* ${lightness(v).fr} (b* ${span(v.b, 0).fr}).`,
+    es: `Según la teoría, ${es.within(v.black)} tira ${v.blueShare >= 0.5 ? "al azul" : "a los tonos cálidos"} en ${es.within(v.white)} a L* ${lightness(v).es} (b* ${span(v.b, 0).es}).`,
   }),
   "theory-lean-not-known": (v) => ({
-    en: `Theory cannot say which way ${en.within(v.black)} leans in ${en.within(v.white)} at L* ${enMixture.lightness(v)} (b* ${enMixture.span(v.b, 0)}).`,
-    de: `Die Theorie kann nicht sagen, wohin ${de.within(v.black)} in ${de.within(v.white)} bei L* ${deMixture.lightness(v)} neigt (b* ${deMixture.span(v.b, 0)}).`,
-    fr: `La théorie ne peut dire de quel côté tire ${fr.within(v.black)} dans ${fr.within(v.white)} à L* ${frMixture.lightness(v)} (b* ${frMixture.span(v.b, 0)}).`,
-    es: `La teoría no puede decir hacia dónde tira ${es.within(v.black)} en ${es.within(v.white)} a L* ${esMixture.lightness(v)} (b* ${esMixture.span(v.b, 0)}).`,
+    en: `Theory cannot say which way ${en.within(v.black)} leans in ${en.within(v.white)} at L* ${lightness(v).en} (b* ${span(v.b, 0).en}).`,
+    de: `Die Theorie kann nicht sagen, wohin ${de.within(v.black)} in ${de.within(v.white)} bei L* ${lightness(v).de} neigt (b* ${span(v.b, 0).de}).`,
+    fr: `La théorie ne peut dire de quel côté tire ${fr.within(v.black)} dans ${fr.within(v.white)} à L* ${lightness(v).fr} (b* ${span(v.b, 0).fr}).`,
+    es: `La teoría no puede decir hacia dónde tira ${es.within(v.black)} en ${es.within(v.white)} a L* ${lightness(v).es} (b* ${span(v.b, 0).es}).`,
   }),
 };

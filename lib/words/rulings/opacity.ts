@@ -2,13 +2,11 @@ import type { OpacityContradiction } from "../../optics/films/expected-opacity.t
 import type { OpacityStatement } from "../../optics/films/opacity.ts";
 import { BOUNDS, OPACITIES } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
-import * as enOpacity from "../en/opacity-phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deOpacity from "../de/opacity-phrases.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frOpacity from "../fr/opacity-phrases.ts";
 import * as es from "../es/phrases.ts";
-import * as esOpacity from "../es/opacity-phrases.ts";
+import { reach, limitOf, OUR_LIMITS } from "./opacity-phrases.ts";
+import { sentences } from "../phrases-in-each.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** How opaque a film is, and by what that was judged. */
@@ -26,36 +24,29 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
     contrastRatioMin,
     spans,
     bound,
-  }) => ({
-    en: en.sentence(
-      `${bound === "at least" && word !== "opaque" ? `at least ${word}` : word}: a film of ${en.micrometres(filmUm)} has a contrast ratio of ${bound === undefined ? "" : `${bound} `}${en.decimals(contrastRatio, 3)}${en.bracketed(
+  }) =>
+    sentences({
+      en: `${bound === "at least" && word !== "opaque" ? `at least ${word}` : word}: a film of ${en.micrometres(filmUm)} has a contrast ratio of ${bound === undefined ? "" : `${bound} `}${en.decimals(contrastRatio, 3)}${en.bracketed(
         contrastRatioMin > 0 ? `from ${en.decimals(contrastRatioMin, 2)}` : undefined,
         "by limits of our own",
-        enOpacity.reach(spans),
+        reach(spans)?.en,
       )}`,
-    ),
-    de: de.sentence(
-      `${bound === "at least" && word !== "opaque" ? "mindestens " : ""}${OPACITIES[word].de}: Ein Film von ${de.micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${BOUNDS[bound].de} `}${de.decimals(contrastRatio, 3)}${de.bracketed(
+      de: `${bound === "at least" && word !== "opaque" ? "mindestens " : ""}${OPACITIES[word].de}: Ein Film von ${de.micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${BOUNDS[bound].de} `}${de.decimals(contrastRatio, 3)}${de.bracketed(
         contrastRatioMin > 0 ? `ab ${de.decimals(contrastRatioMin, 2)}` : undefined,
         "nach eigenen Grenzen",
-        deOpacity.reach(spans),
+        reach(spans)?.de,
       )}`,
-    ),
-    fr: fr.sentence(
-      `${bound === "at least" && word !== "opaque" ? `au moins ${OPACITIES[word].fr}` : OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} a un rapport de contraste ${bound === undefined ? "de " : `d’${BOUNDS[bound].fr} `}${fr.decimals(contrastRatio, 3)}${fr.bracketed(
+      fr: `${bound === "at least" && word !== "opaque" ? `au moins ${OPACITIES[word].fr}` : OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} a un rapport de contraste ${bound === undefined ? "de " : `d’${BOUNDS[bound].fr} `}${fr.decimals(contrastRatio, 3)}${fr.bracketed(
         contrastRatioMin > 0 ? `à partir de ${fr.decimals(contrastRatioMin, 2)}` : undefined,
         "selon nos propres limites",
-        frOpacity.reach(spans),
+        reach(spans)?.fr,
       )}`,
-    ),
-    es: es.sentence(
-      `${bound === "at least" && word !== "opaque" ? `al menos ${OPACITIES[word].es}` : OPACITIES[word].es}: una película de ${es.micrometres(filmUm)} tiene una relación de contraste de ${bound === undefined ? "" : `${BOUNDS[bound].es} `}${es.decimals(contrastRatio, 3)}${es.bracketed(
+      es: `${bound === "at least" && word !== "opaque" ? `al menos ${OPACITIES[word].es}` : OPACITIES[word].es}: una película de ${es.micrometres(filmUm)} tiene una relación de contraste de ${bound === undefined ? "" : `${BOUNDS[bound].es} `}${es.decimals(contrastRatio, 3)}${es.bracketed(
         contrastRatioMin > 0 ? `desde ${es.decimals(contrastRatioMin, 2)}` : undefined,
         "según límites nuestros",
-        esOpacity.reach(spans),
+        reach(spans)?.es,
       )}`,
-    ),
-  }),
+    }),
   "opacity-by-scattering": ({
     class: word,
     filmUm,
@@ -66,20 +57,20 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
   }) => ({
     en:
       byScattering !== undefined && contrastRatio !== undefined
-        ? `${en.sentence(`${word}: a film of ${en.micrometres(filmUm)} ${word === "opaque" ? "hides its ground" : "lets its ground through"} (contrast ratio ${en.decimals(contrastRatio, 3)}), though it scatters as ${enOpacity.articled(byScattering)} one does, with a power (S\u00b7X, scattering times thickness) of ${en.significant(scatteringPower, 2)}`)} The limits of these words are our own, not a standard’s.`
-        : `${en.sentence(`${word}: a film of ${en.micrometres(filmUm)} scatters with a power (S\u00b7X, scattering times thickness) of ${en.significant(scatteringPower, 2)}${en.bracketed(enOpacity.limitOf(word), enOpacity.reach(spans))}`)} A film as dark as this hides a chart by its darkness, so its contrast ratio gives no class. The limits of these words are our own, not a standard’s.`,
+        ? `${en.sentence(`${word}: a film of ${en.micrometres(filmUm)} ${word === "opaque" ? "hides its ground" : "lets its ground through"} (contrast ratio ${en.decimals(contrastRatio, 3)}), though it scatters as ${byScattering === "opaque" ? "an opaque" : `a ${byScattering}`} one does, with a power (S\u00b7X, scattering times thickness) of ${en.significant(scatteringPower, 2)}`)} ${OUR_LIMITS.en}`
+        : `${en.sentence(`${word}: a film of ${en.micrometres(filmUm)} scatters with a power (S\u00b7X, scattering times thickness) of ${en.significant(scatteringPower, 2)}${en.bracketed(limitOf(word).en, reach(spans)?.en)}`)} A film as dark as this hides a chart by its darkness, so its contrast ratio gives no class. ${OUR_LIMITS.en}`,
     de:
       byScattering !== undefined && contrastRatio !== undefined
-        ? `${de.sentence(`${OPACITIES[word].de}: Ein Film von ${de.micrometres(filmUm)} ${word === "opaque" ? "deckt seinen Grund" : "lässt seinen Grund durchscheinen"} (Kontrastverhältnis ${de.decimals(contrastRatio, 3)}), obwohl er mit einem Streuvermögen (S\u00b7X, Streuung mal Dicke) von ${de.significant(scatteringPower, 2)} so streut, wie es „${OPACITIES[byScattering].de}“ entspricht`)} ${deOpacity.OUR_LIMITS}`
-        : `${de.sentence(`${OPACITIES[word].de}: Ein Film von ${de.micrometres(filmUm)} hat ein Streuvermögen (S\u00b7X, Streuung mal Dicke) von ${de.significant(scatteringPower, 2)}${de.bracketed(deOpacity.limitOf(word), deOpacity.reach(spans))}`)} Ein so dunkler Film deckt eine Prüfkarte durch seine Dunkelheit; aus seinem Kontrastverhältnis folgt daher keine Klasse. ${deOpacity.OUR_LIMITS}`,
+        ? `${de.sentence(`${OPACITIES[word].de}: Ein Film von ${de.micrometres(filmUm)} ${word === "opaque" ? "deckt seinen Grund" : "lässt seinen Grund durchscheinen"} (Kontrastverhältnis ${de.decimals(contrastRatio, 3)}), obwohl er mit einem Streuvermögen (S\u00b7X, Streuung mal Dicke) von ${de.significant(scatteringPower, 2)} so streut, wie es „${OPACITIES[byScattering].de}“ entspricht`)} ${OUR_LIMITS.de}`
+        : `${de.sentence(`${OPACITIES[word].de}: Ein Film von ${de.micrometres(filmUm)} hat ein Streuvermögen (S\u00b7X, Streuung mal Dicke) von ${de.significant(scatteringPower, 2)}${de.bracketed(limitOf(word).de, reach(spans)?.de)}`)} Ein so dunkler Film deckt eine Prüfkarte durch seine Dunkelheit; aus seinem Kontrastverhältnis folgt daher keine Klasse. ${OUR_LIMITS.de}`,
     fr:
       byScattering !== undefined && contrastRatio !== undefined
-        ? `${fr.sentence(`${OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} ${word === "opaque" ? "couvre son fond" : "laisse voir son fond"} (rapport de contraste ${fr.decimals(contrastRatio, 3)}), bien qu’il diffuse comme un film ${OPACITIES[byScattering].fr}, avec une puissance (S\u00b7X, diffusion fois épaisseur) de ${fr.significant(scatteringPower, 2)}`)} ${frOpacity.OWN_LIMITS}`
-        : `${fr.sentence(`${OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} diffuse avec une puissance (S\u00b7X, diffusion fois épaisseur) de ${fr.significant(scatteringPower, 2)}${fr.bracketed(frOpacity.limitOf(word), frOpacity.reach(spans))}`)} Un film aussi sombre couvre une carte par sa seule noirceur, et son rapport de contraste ne donne aucune classe. ${frOpacity.OWN_LIMITS}`,
+        ? `${fr.sentence(`${OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} ${word === "opaque" ? "couvre son fond" : "laisse voir son fond"} (rapport de contraste ${fr.decimals(contrastRatio, 3)}), bien qu’il diffuse comme un film ${OPACITIES[byScattering].fr}, avec une puissance (S\u00b7X, diffusion fois épaisseur) de ${fr.significant(scatteringPower, 2)}`)} ${OUR_LIMITS.fr}`
+        : `${fr.sentence(`${OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} diffuse avec une puissance (S\u00b7X, diffusion fois épaisseur) de ${fr.significant(scatteringPower, 2)}${fr.bracketed(limitOf(word).fr, reach(spans)?.fr)}`)} Un film aussi sombre couvre une carte par sa seule noirceur, et son rapport de contraste ne donne aucune classe. ${OUR_LIMITS.fr}`,
     es:
       byScattering !== undefined && contrastRatio !== undefined
-        ? `${es.sentence(`${OPACITIES[word].es}: una película de ${es.micrometres(filmUm)} ${word === "opaque" ? "cubre su fondo" : "deja ver su fondo"} (relación de contraste ${es.decimals(contrastRatio, 3)}), aunque dispersa como una película ${OPACITIES[byScattering].es}, con una potencia (S\u00b7X, dispersión por espesor) de ${es.significant(scatteringPower, 2)}`)} ${esOpacity.OWN_LIMITS}`
-        : `${es.sentence(`${OPACITIES[word].es}: una película de ${es.micrometres(filmUm)} dispersa con una potencia (S\u00b7X, dispersión por espesor) de ${es.significant(scatteringPower, 2)}${es.bracketed(esOpacity.limitOf(word), esOpacity.reach(spans))}`)} Una película tan oscura cubre una carta por su sola oscuridad, y su relación de contraste no da ninguna clase. ${esOpacity.OWN_LIMITS}`,
+        ? `${es.sentence(`${OPACITIES[word].es}: una película de ${es.micrometres(filmUm)} ${word === "opaque" ? "cubre su fondo" : "deja ver su fondo"} (relación de contraste ${es.decimals(contrastRatio, 3)}), aunque dispersa como una película ${OPACITIES[byScattering].es}, con una potencia (S\u00b7X, dispersión por espesor) de ${es.significant(scatteringPower, 2)}`)} ${OUR_LIMITS.es}`
+        : `${es.sentence(`${OPACITIES[word].es}: una película de ${es.micrometres(filmUm)} dispersa con una potencia (S\u00b7X, dispersión por espesor) de ${es.significant(scatteringPower, 2)}${es.bracketed(limitOf(word).es, reach(spans)?.es)}`)} Una película tan oscura cubre una carta por su sola oscuridad, y su relación de contraste no da ninguna clase. ${OUR_LIMITS.es}`,
   }),
   "too-dark-for-contrast-ratio": ({ contrastRatio }) => ({
     en: `We cannot say how transparent it is: a film as dark as this hides the chart by its darkness (contrast ratio ${en.decimals(contrastRatio, 3)}), and we do not know how much it scatters.`,

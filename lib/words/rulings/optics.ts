@@ -2,36 +2,25 @@ import type { PaintStatement } from "../../optics/statements.ts";
 import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import { GEOMETRIES, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
-import * as enOptics from "../en/optics-phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deOptics from "../de/optics-phrases.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frOptics from "../fr/optics-phrases.ts";
 import * as es from "../es/phrases.ts";
-import * as esOptics from "../es/optics-phrases.ts";
+import { whyNotJudged, apart, KINDS, comparedIn, extended } from "./optics-phrases.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Colours in whites, strength, hiding, gloss, mulled against milled. */
 export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintStatement>> = {
   "no-tint-to-judge": (v) => ({
-    en: en.sentence(
-      `we cannot say what it does in ${en.within(v.white)}: ${enOptics.whyNotJudged(v)}`,
-    ),
-    de: de.sentence(
-      `wie sie sich in ${de.within(v.white)} verhält, lässt sich nicht sagen: ${deOptics.whyNotJudged(v)}`,
-    ),
-    fr: fr.sentence(
-      `nous ne pouvons dire ce qu’elle donne dans ${fr.within(v.white)}\u202f: ${frOptics.whyNotJudged(v)}`,
-    ),
-    es: es.sentence(
-      `no podemos decir cómo queda en ${es.within(v.white)}: ${esOptics.whyNotJudged(v)}`,
-    ),
+    en: `We cannot say what it does in ${en.within(v.white)}: ${whyNotJudged(v).en}.`,
+    de: `Wie sie sich in ${de.within(v.white)} verhält, lässt sich nicht sagen: ${whyNotJudged(v).de}.`,
+    fr: `Nous ne pouvons dire ce qu’elle donne dans ${fr.within(v.white)}\u202f: ${whyNotJudged(v).fr}.`,
+    es: `No podemos decir cómo queda en ${es.within(v.white)}: ${whyNotJudged(v).es}.`,
   }),
   "differs-by-white": (v) => ({
-    en: `At ${en.lightnessText(v.L)} it is ${enOptics.apart(v)} in ${en.within(v.to)} than in ${en.within(v.from)}.`,
-    de: `Bei ${de.lightnessText(v.L)} ist die Farbe in ${de.within(v.to)} ${deOptics.apart(v)} als in ${de.within(v.from)}.`,
-    fr: `À ${fr.lightnessText(v.L)} elle est ${frOptics.apart(v)} dans ${fr.within(v.to)} que dans ${fr.within(v.from)}.`,
-    es: `A ${es.lightnessText(v.L)} es ${esOptics.apart(v)} en ${es.within(v.to)} que en ${es.within(v.from)}.`,
+    en: `At ${en.lightnessText(v.L)} it is ${apart(v).en} in ${en.within(v.to)} than in ${en.within(v.from)}.`,
+    de: `Bei ${de.lightnessText(v.L)} ist die Farbe in ${de.within(v.to)} ${apart(v).de} als in ${de.within(v.from)}.`,
+    fr: `À ${fr.lightnessText(v.L)} elle est ${apart(v).fr} dans ${fr.within(v.to)} que dans ${fr.within(v.from)}.`,
+    es: `A ${es.lightnessText(v.L)} es ${apart(v).es} en ${es.within(v.to)} que en ${es.within(v.from)}.`,
   }),
   "alike-in-whites": (v) => ({
     en: `At ${en.lightnessText(v.L)} its hue is the same in every white, within ${en.decimals(v.distance, 1)} of a*, b*.`,
@@ -54,7 +43,7 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
 
   "geometries-differ": (v) => ({
     en: `They cannot be worked out together: one was read ${v.sample}, the other ${v.reference}.`,
-    de: `Die beiden lassen sich nicht zusammen auswerten: Die eine wurde ${deOptics.geometry(v.sample)} gemessen, die andere ${deOptics.geometry(v.reference)}.`,
+    de: `Die beiden lassen sich nicht zusammen auswerten: Die eine wurde ${wordOf(GEOMETRIES, v.sample, "de")} gemessen, die andere ${wordOf(GEOMETRIES, v.reference, "de")}.`,
     fr: `Ils ne peuvent être calculés ensemble\u202f: l’un a été mesuré en ${wordOf(GEOMETRIES, v.sample, "fr")}, l’autre en ${wordOf(GEOMETRIES, v.reference, "fr")}.`,
     es: `No pueden calcularse juntos: uno se midió en ${wordOf(GEOMETRIES, v.sample, "es")}, el otro en ${wordOf(GEOMETRIES, v.reference, "es")}.`,
   }),
@@ -72,10 +61,10 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     es: `La fuerza no se compara: uno se rebajó con ${es.within(v.sample)}, el otro con ${es.within(v.reference)}.`,
   }),
   "ratio-kinds-differ": (v) => ({
-    en: `Strength is not compared: one let-down was weighed as ${enOptics.KINDS[v.sample]}, the other as ${enOptics.KINDS[v.reference]}.`,
-    de: `Kein Vergleich der Farbstärke: Die eine Aufhellung wurde als ${deOptics.KINDS[v.sample]} gewogen, die andere als ${deOptics.KINDS[v.reference]}.`,
-    fr: `La force n’est pas comparée\u202f: l’un des dégradés a été pesé ${frOptics.KINDS[v.sample]}, l’autre ${frOptics.KINDS[v.reference]}.`,
-    es: `La fuerza no se compara: un rebaje se pesó ${esOptics.KINDS[v.sample]}, el otro ${esOptics.KINDS[v.reference]}.`,
+    en: `Strength is not compared: one let-down was weighed as ${KINDS[v.sample].en}, the other as ${KINDS[v.reference].en}.`,
+    de: `Kein Vergleich der Farbstärke: Die eine Aufhellung wurde als ${KINDS[v.sample].de} gewogen, die andere als ${KINDS[v.reference].de}.`,
+    fr: `La force n’est pas comparée\u202f: l’un des dégradés a été pesé ${KINDS[v.sample].fr}, l’autre ${KINDS[v.reference].fr}.`,
+    es: `La fuerza no se compara: un rebaje se pesó ${KINDS[v.sample].es}, el otro ${KINDS[v.reference].es}.`,
   }),
   "grey-beside-colour": {
     en: "Strength is not compared: one of the two makes a grey in the white and the other a colour.",
@@ -90,22 +79,22 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     es: `La fuerza no se compara: los dos tienen su mayor absorción en lugares distintos (${es.decimals(v.sampleNm, 0)} y ${es.decimals(v.referenceNm, 0)}\u00a0nm).`,
   }),
   "milled-stronger": (v) => ({
-    en: `Mulled, it has ${en.percent(v.strength)} of its strength when milled${enOptics.comparedIn(v)}.`,
-    de: `Von Hand angerieben hat die Farbe ${de.percent(v.strength)} der Farbstärke der gewalzten Farbe${deOptics.comparedIn(v)}.`,
-    fr: `Broyée à la molette, elle a ${fr.percent(v.strength)} de la force que lui donne la machine${frOptics.comparedIn(v)}.`,
-    es: `Molido con moleta, tiene el ${es.percent(v.strength)} de la fuerza que tiene molido a máquina${esOptics.comparedIn(v)}.`,
+    en: `Mulled, it has ${en.percent(v.strength)} of its strength when milled${comparedIn(v).en}.`,
+    de: `Von Hand angerieben hat die Farbe ${de.percent(v.strength)} der Farbstärke der gewalzten Farbe${comparedIn(v).de}.`,
+    fr: `Broyée à la molette, elle a ${fr.percent(v.strength)} de la force que lui donne la machine${comparedIn(v).fr}.`,
+    es: `Molido con moleta, tiene el ${es.percent(v.strength)} de la fuerza que tiene molido a máquina${comparedIn(v).es}.`,
   }),
   "mulled-stronger": (v) => ({
-    en: `Mulled, it is the stronger: ${en.percent(v.strength)} of its strength when milled${enOptics.comparedIn(v)}.`,
-    de: `Von Hand angerieben ist die Farbe stärker: ${de.percent(v.strength)} der Farbstärke der gewalzten Farbe${deOptics.comparedIn(v)}.`,
-    fr: `Broyée à la molette, elle est plus forte\u202f: ${fr.percent(v.strength)} de la force que lui donne la machine${frOptics.comparedIn(v)}.`,
-    es: `Molido con moleta, es más fuerte: el ${es.percent(v.strength)} de la fuerza que tiene molido a máquina${esOptics.comparedIn(v)}.`,
+    en: `Mulled, it is the stronger: ${en.percent(v.strength)} of its strength when milled${comparedIn(v).en}.`,
+    de: `Von Hand angerieben ist die Farbe stärker: ${de.percent(v.strength)} der Farbstärke der gewalzten Farbe${comparedIn(v).de}.`,
+    fr: `Broyée à la molette, elle est plus forte\u202f: ${fr.percent(v.strength)} de la force que lui donne la machine${comparedIn(v).fr}.`,
+    es: `Molido con moleta, es más fuerte: el ${es.percent(v.strength)} de la fuerza que tiene molido a máquina${comparedIn(v).es}.`,
   }),
   "alike-mulled-and-milled": (v) => ({
-    en: `Mulled or milled, its strength is the same: ${en.percent(v.strength)} of milled${enOptics.comparedIn(v)}.`,
-    de: `Von Hand angerieben und gewalzt ist die Farbstärke gleich: ${de.percent(v.strength)} der gewalzten Farbe${deOptics.comparedIn(v)}.`,
-    fr: `À la molette ou à la machine, sa force est la même\u202f: à la molette, ${fr.percent(v.strength)} de celle de la machine${frOptics.comparedIn(v)}.`,
-    es: `Con moleta o a máquina, su fuerza es la misma: con moleta, el ${es.percent(v.strength)} de la de máquina${esOptics.comparedIn(v)}.`,
+    en: `Mulled or milled, its strength is the same: ${en.percent(v.strength)} of milled${comparedIn(v).en}.`,
+    de: `Von Hand angerieben und gewalzt ist die Farbstärke gleich: ${de.percent(v.strength)} der gewalzten Farbe${comparedIn(v).de}.`,
+    fr: `À la molette ou à la machine, sa force est la même\u202f: à la molette, ${fr.percent(v.strength)} de celle de la machine${comparedIn(v).fr}.`,
+    es: `Con moleta o a máquina, su fuerza es la misma: con moleta, el ${es.percent(v.strength)} de la de máquina${comparedIn(v).es}.`,
   }),
   "mulled-weaker": {
     en: "Mulled, expect it weaker than milled: lumps keep part of the colour to themselves.",
@@ -175,15 +164,15 @@ export const OPTICS_RULINGS: RulingsInEach<Exclude<PaintStatement, JudgedTintSta
     es: `El brillo apenas lo oscurece (claridad L* ${es.decimals(v.glossyL, 0)} frente a ${es.decimals(v.matteL, 0)} mate).`,
   }),
   "extender-hardly-lightens": (v) => ({
-    en: `An extender, not a white: ${en.significant(v.volumes, 2)} volumes of the medium to one of ${enOptics.extended(v)} lift its L* by only ${en.decimals(v.change, 1)}, from ${en.decimals(v.fromL, 0)} (gloss included).`,
-    de: `Ein Streckmedium, kein Weiß: ${de.significant(v.volumes, 2)} Volumenteile Medium auf einen Teil ${deOptics.extended(v)} heben L* nur um ${de.decimals(v.change, 1)}, von ${de.decimals(v.fromL, 0)} aus (mit Glanz).`,
-    fr: `Une charge, non un blanc\u202f: ${fr.significant(v.volumes, 2)} volumes du médium pour un ${frOptics.extended(v)} ne relèvent son L* que de ${fr.decimals(v.change, 1)}, depuis ${fr.decimals(v.fromL, 0)} (reflet inclus).`,
-    es: `Una carga, no un blanco: ${es.significant(v.volumes, 2)} volúmenes del médium por uno ${esOptics.extended(v)} solo suben su L* en ${es.decimals(v.change, 1)}, desde ${es.decimals(v.fromL, 0)} (brillo incluido).`,
+    en: `An extender, not a white: ${en.significant(v.volumes, 2)} volumes of the medium to one of ${extended(v).en} lift its L* by only ${en.decimals(v.change, 1)}, from ${en.decimals(v.fromL, 0)} (gloss included).`,
+    de: `Ein Streckmedium, kein Weiß: ${de.significant(v.volumes, 2)} Volumenteile Medium auf einen Teil ${extended(v).de} heben L* nur um ${de.decimals(v.change, 1)}, von ${de.decimals(v.fromL, 0)} aus (mit Glanz).`,
+    fr: `Une charge, non un blanc\u202f: ${fr.significant(v.volumes, 2)} volumes du médium pour un ${extended(v).fr} ne relèvent son L* que de ${fr.decimals(v.change, 1)}, depuis ${fr.decimals(v.fromL, 0)} (reflet inclus).`,
+    es: `Una carga, no un blanco: ${es.significant(v.volumes, 2)} volúmenes del médium por uno ${extended(v).es} solo suben su L* en ${es.decimals(v.change, 1)}, desde ${es.decimals(v.fromL, 0)} (brillo incluido).`,
   }),
   "extender-lightens": (v) => ({
-    en: `${en.significant(v.volumes, 2)} volumes of the medium to one of ${enOptics.extended(v)} lift its L* from ${en.decimals(v.fromL, 0)} to ${en.decimals(v.toL, 0)} (gloss included).`,
-    de: `${de.significant(v.volumes, 2)} Volumenteile Medium auf einen Teil ${deOptics.extended(v)} heben L* von ${de.decimals(v.fromL, 0)} auf ${de.decimals(v.toL, 0)} (mit Glanz).`,
-    fr: `${fr.significant(v.volumes, 2)} volumes du médium pour un ${frOptics.extended(v)} relèvent son L* de ${fr.decimals(v.fromL, 0)} à ${fr.decimals(v.toL, 0)} (reflet inclus).`,
-    es: `${es.significant(v.volumes, 2)} volúmenes del médium por uno ${esOptics.extended(v)} suben su L* de ${es.decimals(v.fromL, 0)} a ${es.decimals(v.toL, 0)} (brillo incluido).`,
+    en: `${en.significant(v.volumes, 2)} volumes of the medium to one of ${extended(v).en} lift its L* from ${en.decimals(v.fromL, 0)} to ${en.decimals(v.toL, 0)} (gloss included).`,
+    de: `${de.significant(v.volumes, 2)} Volumenteile Medium auf einen Teil ${extended(v).de} heben L* von ${de.decimals(v.fromL, 0)} auf ${de.decimals(v.toL, 0)} (mit Glanz).`,
+    fr: `${fr.significant(v.volumes, 2)} volumes du médium pour un ${extended(v).fr} relèvent son L* de ${fr.decimals(v.fromL, 0)} à ${fr.decimals(v.toL, 0)} (reflet inclus).`,
+    es: `${es.significant(v.volumes, 2)} volúmenes del médium por uno ${extended(v).es} suben su L* de ${es.decimals(v.fromL, 0)} a ${es.decimals(v.toL, 0)} (brillo incluido).`,
   }),
 };

@@ -1,12 +1,9 @@
 import type { PhotographStatement } from "../../patches/statements.ts";
 import * as en from "../en/phrases.ts";
-import * as enPatch from "../en/patch-phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as dePatch from "../de/patch-phrases.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frPatch from "../fr/patch-phrases.ts";
 import * as es from "../es/phrases.ts";
-import * as esPatch from "../es/patch-phrases.ts";
+import { ends } from "./patch-phrases.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 export const PATCH_RULINGS: RulingsInEach<PhotographStatement> = {
@@ -35,10 +32,10 @@ export const PATCH_RULINGS: RulingsInEach<PhotographStatement> = {
     es: `La luz está igualada según el fondo desnudo: en la esquina más oscura caía el ${es.NUMBERS.decimal(percent, 0)}\u00a0% de lo que caía en la más clara.`,
   }),
   "colour-of-photograph": ({ L, a, b }) => ({
-    en: `Estimated from this photograph: L* ${enPatch.ends(L)}, a* ${enPatch.ends(a)}, b* ${enPatch.ends(b)} (D65, 2\u00b0).`,
-    de: `Geschätzt nach diesem Foto: L* ${dePatch.ends(L)}, a* ${dePatch.ends(a)}, b* ${dePatch.ends(b)} (D65, 2\u00b0).`,
-    fr: `Estimé d’après cette photographie\u202f: L* ${frPatch.ends(L)}, a* ${frPatch.ends(a)}, b* ${frPatch.ends(b)} (D65, 2\u00b0).`,
-    es: `Estimado según esta fotografía: L* ${esPatch.ends(L)}, a* ${esPatch.ends(a)}, b* ${esPatch.ends(b)} (D65, 2\u00b0).`,
+    en: `Estimated from this photograph: L* ${ends(L).en}, a* ${ends(a).en}, b* ${ends(b).en} (D65, 2\u00b0).`,
+    de: `Geschätzt nach diesem Foto: L* ${ends(L).de}, a* ${ends(a).de}, b* ${ends(b).de} (D65, 2\u00b0).`,
+    fr: `Estimé d’après cette photographie\u202f: L* ${ends(L).fr}, a* ${ends(a).fr}, b* ${ends(b).fr} (D65, 2\u00b0).`,
+    es: `Estimado según esta fotografía: L* ${ends(L).es}, a* ${ends(a).es}, b* ${ends(b).es} (D65, 2\u00b0).`,
   }),
   "photograph-beside-reading": ({ deltaE00 }) => ({
     en: `The paint as read and in the picture differ by \u0394E00 ${en.NUMBERS.decimal(deltaE00, 1)}; the reading counts.`,

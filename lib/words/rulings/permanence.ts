@@ -1,153 +1,129 @@
 import { upperFirst } from "../letter-case.ts";
 import type { PermanenceStatement } from "../../permanence/statements.ts";
-import { EXPECTED, FORMS, wordOf } from "../closed-sets.ts";
+import { EXPECTED, FORMS, wordOf, THE_FORM } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
-import * as enPermanence from "../en/permanence-phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as dePermanence from "../de/permanence-phrases.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frPermanence from "../fr/permanence-phrases.ts";
 import * as es from "../es/phrases.ts";
-import * as esPermanence from "../es/permanence-phrases.ts";
+import {
+  limit,
+  sources,
+  contradicted,
+  kindsBeside,
+  leastLightfast,
+  formsListed,
+  harm,
+  does,
+  unknownInLight,
+} from "./permanence-phrases.ts";
+import { sentences } from "../phrases-in-each.ts";
 import type { NamingRulings } from "./rulings-in-each.ts";
 
 /** Lightfastness and what else harms a colour. A category is only ever an exposure's or somebody's word; an estimate is an expectation. */
 export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
   "exposed-under-standard": (v) => ({
-    en: `Category ${v.category}: the ${v.form} changed by ${en.deltaEabText(v.meanDeltaEab)}${enPermanence.limit(v.deltaEabMax)}, exposed by ${enPermanence.sources(v)}.`,
-    de: `Kategorie\u00a0${v.category}: ${dePermanence.THE_FORM[v.form]} änderte sich um ${de.deltaEabText(v.meanDeltaEab)}${dePermanence.limit(v.deltaEabMax)}, belichtet nach ${dePermanence.sources(v)}.`,
-    fr: `Catégorie\u00a0${v.category}\u202f: le ${wordOf(FORMS, v.form, "fr")} a changé de ${fr.deltaEabText(v.meanDeltaEab)}${frPermanence.limit(v.deltaEabMax)}, exposé selon ${frPermanence.sources(v)}.`,
-    es: `Categoría\u00a0${v.category}: el ${wordOf(FORMS, v.form, "es")} cambió en ${es.deltaEabText(v.meanDeltaEab)}${esPermanence.limit(v.deltaEabMax)}, expuesto según ${esPermanence.sources(v)}.`,
+    en: `Category ${v.category}: the ${v.form} changed by ${en.deltaEabText(v.meanDeltaEab)}${limit(v.deltaEabMax).en}, exposed by ${sources(v).en}.`,
+    de: `Kategorie\u00a0${v.category}: ${THE_FORM[v.form].de} änderte sich um ${de.deltaEabText(v.meanDeltaEab)}${limit(v.deltaEabMax).de}, belichtet nach ${sources(v).de}.`,
+    fr: `Catégorie\u00a0${v.category}\u202f: le ${wordOf(FORMS, v.form, "fr")} a changé de ${fr.deltaEabText(v.meanDeltaEab)}${limit(v.deltaEabMax).fr}, exposé selon ${sources(v).fr}.`,
+    es: `Categoría\u00a0${v.category}: el ${wordOf(FORMS, v.form, "es")} cambió en ${es.deltaEabText(v.meanDeltaEab)}${limit(v.deltaEabMax).es}, expuesto según ${sources(v).es}.`,
   }),
   "exposed-not-under-standard": (v) => ({
-    en: `The ${v.form} changed by ${en.deltaEabText(v.meanDeltaEab)}, as in category ${v.category}${enPermanence.limit(v.deltaEabMax)}; the exposure (${enPermanence.sources(v)}) is not all that the standard asks for.`,
+    en: `The ${v.form} changed by ${en.deltaEabText(v.meanDeltaEab)}, as in category ${v.category}${limit(v.deltaEabMax).en}; the exposure (${sources(v).en}) is not all that the standard asks for.`,
     de: de.sentence(
-      `${dePermanence.THE_FORM[v.form]} änderte sich um ${de.deltaEabText(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${dePermanence.limit(v.deltaEabMax)}; die Belichtung (${dePermanence.sources(v)}) umfasst nicht alles, was die Norm verlangt`,
+      `${THE_FORM[v.form].de} änderte sich um ${de.deltaEabText(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${limit(v.deltaEabMax).de}; die Belichtung (${sources(v).de}) umfasst nicht alles, was die Norm verlangt`,
     ),
-    fr: `Le ${wordOf(FORMS, v.form, "fr")} a changé de ${fr.deltaEabText(v.meanDeltaEab)}, comme en catégorie\u00a0${v.category}${frPermanence.limit(v.deltaEabMax)}\u202f; l’exposition (${frPermanence.sources(v)}) n’est pas tout ce que demande la norme.`,
-    es: `El ${wordOf(FORMS, v.form, "es")} cambió en ${es.deltaEabText(v.meanDeltaEab)}, como en la categoría\u00a0${v.category}${esPermanence.limit(v.deltaEabMax)}; la exposición (${esPermanence.sources(v)}) no es todo lo que pide la norma.`,
+    fr: `Le ${wordOf(FORMS, v.form, "fr")} a changé de ${fr.deltaEabText(v.meanDeltaEab)}, comme en catégorie\u00a0${v.category}${limit(v.deltaEabMax).fr}\u202f; l’exposition (${sources(v).fr}) n’est pas tout ce que demande la norme.`,
+    es: `El ${wordOf(FORMS, v.form, "es")} cambió en ${es.deltaEabText(v.meanDeltaEab)}, como en la categoría\u00a0${v.category}${limit(v.deltaEabMax).es}; la exposición (${sources(v).es}) no es todo lo que pide la norma.`,
   }),
   "exposure-as-stated": (v) => ({
-    en: `As stated by others, the ${v.form} changed by ${en.deltaEabText(v.meanDeltaEab)}, as in category ${v.category}${enPermanence.limit(v.deltaEabMax)} (${enPermanence.sources(v)}); not exposed here.`,
-    de: `Nach Angabe anderer änderte sich ${dePermanence.THE_FORM[v.form]} um ${de.deltaEabText(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${dePermanence.limit(v.deltaEabMax)} (${dePermanence.sources(v)}); hier nicht belichtet.`,
-    fr: `Selon d’autres, le ${wordOf(FORMS, v.form, "fr")} a changé de ${fr.deltaEabText(v.meanDeltaEab)}, comme en catégorie\u00a0${v.category}${frPermanence.limit(v.deltaEabMax)} (${frPermanence.sources(v)})\u202f; non exposé ici.`,
-    es: `Según otros, el ${wordOf(FORMS, v.form, "es")} cambió en ${es.deltaEabText(v.meanDeltaEab)}, como en la categoría\u00a0${v.category}${esPermanence.limit(v.deltaEabMax)} (${esPermanence.sources(v)}); no expuesto aquí.`,
+    en: `As stated by others, the ${v.form} changed by ${en.deltaEabText(v.meanDeltaEab)}, as in category ${v.category}${limit(v.deltaEabMax).en} (${sources(v).en}); not exposed here.`,
+    de: `Nach Angabe anderer änderte sich ${THE_FORM[v.form].de} um ${de.deltaEabText(v.meanDeltaEab)}, wie in Kategorie\u00a0${v.category}${limit(v.deltaEabMax).de} (${sources(v).de}); hier nicht belichtet.`,
+    fr: `Selon d’autres, le ${wordOf(FORMS, v.form, "fr")} a changé de ${fr.deltaEabText(v.meanDeltaEab)}, comme en catégorie\u00a0${v.category}${limit(v.deltaEabMax).fr} (${sources(v).fr})\u202f; non exposé ici.`,
+    es: `Según otros, el ${wordOf(FORMS, v.form, "es")} cambió en ${es.deltaEabText(v.meanDeltaEab)}, como en la categoría\u00a0${v.category}${limit(v.deltaEabMax).es} (${sources(v).es}); no expuesto aquí.`,
   }),
   "change-beyond-record": (v) => ({
     en: `Another ${v.form} of ours has changed by ${en.deltaEabText(v.deltaEab)} already, as in category ${v.category}, and on record stands ${en.deltaEabText(v.recordedDeltaEab)}.`,
-    de: `Bei uns hat sich ${dePermanence.ANOTHER_FORM[v.form]} schon um ${de.deltaEabText(v.deltaEab)} verändert, wie in Kategorie\u00a0${v.category}; aufgezeichnet ist ${de.deltaEabText(v.recordedDeltaEab)}.`,
+    de: `Bei uns hat sich ${v.form === "masstone" ? "ein anderer Vollton" : "eine andere Aufhellung"} schon um ${de.deltaEabText(v.deltaEab)} verändert, wie in Kategorie\u00a0${v.category}; aufgezeichnet ist ${de.deltaEabText(v.recordedDeltaEab)}.`,
     fr: `Un autre ${wordOf(FORMS, v.form, "fr")} de notre atelier a déjà changé de ${fr.deltaEabText(v.deltaEab)}, comme en catégorie\u00a0${v.category}\u202f; le relevé donne ${fr.deltaEabText(v.recordedDeltaEab)}.`,
     es: `Otro ${wordOf(FORMS, v.form, "es")} nuestro ya ha cambiado en ${es.deltaEabText(v.deltaEab)}, como en la categoría\u00a0${v.category}; el registro da ${es.deltaEabText(v.recordedDeltaEab)}.`,
   }),
-  "exposure-better-than-stated": (v) => ({
-    en: enPermanence.contradicted(v, "better", `the category ${v.stated} that is stated`),
-    de: dePermanence.contradicted(v, "besser", `die angegebene Kategorie\u00a0${v.stated}`),
-    fr: frPermanence.contradicted(v, "mieux", `la catégorie\u00a0${v.stated} déclarée`),
-    es: esPermanence.contradicted(v, "mejor", `la categoría\u00a0${v.stated} declarada`),
-  }),
-  "exposure-worse-than-stated": (v) => ({
-    en: enPermanence.contradicted(v, "less well", `the category ${v.stated} that is stated`),
-    de: dePermanence.contradicted(v, "schlechter", `die angegebene Kategorie\u00a0${v.stated}`),
-    fr: frPermanence.contradicted(v, "moins bien", `la catégorie\u00a0${v.stated} déclarée`),
-    es: esPermanence.contradicted(v, "peor", `la categoría\u00a0${v.stated} declarada`),
-  }),
-  "exposure-better-than-expected": (v) => ({
-    en: enPermanence.contradicted(v, "better", `its pigments lead us to expect (${v.expectation})`),
-    de: dePermanence.contradicted(
+  "exposure-better-than-stated": (v) =>
+    contradicted(
       v,
-      "besser",
-      `nach den Pigmenten zu erwarten (${dePermanence.expected(v)})`,
+      { en: "better", de: "besser", fr: "mieux", es: "mejor" },
+      {
+        en: `the category ${v.stated} that is stated`,
+        de: `die angegebene Kategorie\u00a0${v.stated}`,
+        fr: `la catégorie\u00a0${v.stated} déclarée`,
+        es: `la categoría\u00a0${v.stated} declarada`,
+      },
     ),
-    fr: frPermanence.contradicted(
+  "exposure-worse-than-stated": (v) =>
+    contradicted(
       v,
-      "mieux",
-      `ce que ses pigments font prévoir (${EXPECTED[v.expectation].fr})`,
+      { en: "less well", de: "schlechter", fr: "moins bien", es: "peor" },
+      {
+        en: `the category ${v.stated} that is stated`,
+        de: `die angegebene Kategorie\u00a0${v.stated}`,
+        fr: `la catégorie\u00a0${v.stated} déclarée`,
+        es: `la categoría\u00a0${v.stated} declarada`,
+      },
     ),
-    es: esPermanence.contradicted(
+  "exposure-better-than-expected": (v) =>
+    contradicted(
       v,
-      "mejor",
-      `lo que hacen prever sus pigmentos (${EXPECTED[v.expectation].es})`,
+      { en: "better", de: "besser", fr: "mieux", es: "mejor" },
+      {
+        en: `its pigments lead us to expect (${v.expectation})`,
+        de: `nach den Pigmenten zu erwarten (${EXPECTED[v.expectation].de})`,
+        fr: `ce que ses pigments font prévoir (${EXPECTED[v.expectation].fr})`,
+        es: `lo que hacen prever sus pigmentos (${EXPECTED[v.expectation].es})`,
+      },
     ),
-  }),
-  "exposure-worse-than-expected": (v) => ({
-    en: enPermanence.contradicted(
+  "exposure-worse-than-expected": (v) =>
+    contradicted(
       v,
-      "less well",
-      `its pigments lead us to expect (${v.expectation})`,
+      { en: "less well", de: "schlechter", fr: "moins bien", es: "peor" },
+      {
+        en: `its pigments lead us to expect (${v.expectation})`,
+        de: `nach den Pigmenten zu erwarten (${EXPECTED[v.expectation].de})`,
+        fr: `ce que ses pigments font prévoir (${EXPECTED[v.expectation].fr})`,
+        es: `lo que hacen prever sus pigmentos (${EXPECTED[v.expectation].es})`,
+      },
     ),
-    de: dePermanence.contradicted(
-      v,
-      "schlechter",
-      `nach den Pigmenten zu erwarten (${dePermanence.expected(v)})`,
-    ),
-    fr: frPermanence.contradicted(
-      v,
-      "moins bien",
-      `ce que ses pigments font prévoir (${EXPECTED[v.expectation].fr})`,
-    ),
-    es: esPermanence.contradicted(
-      v,
-      "peor",
-      `lo que hacen prever sus pigmentos (${EXPECTED[v.expectation].es})`,
-    ),
-  }),
   "category-stated": ({ category, form }) => ({
     en: `Category ${category} is stated for the colour${en.bracketed(form)}; not tested here.`,
-    de: `Kategorie\u00a0${category} ist für die Farbe angegeben${de.bracketed(dePermanence.formWord(form))}; hier nicht geprüft.`,
-    fr: `La catégorie\u00a0${category} est déclarée pour la couleur${fr.bracketed(frPermanence.formText(form))}\u202f; non testée ici.`,
-    es: `La categoría\u00a0${category} está declarada para el color${es.bracketed(esPermanence.formText(form))}; no ensayada aquí.`,
+    de: `Kategorie\u00a0${category} ist für die Farbe angegeben${de.bracketed(formsListed(form).de)}; hier nicht geprüft.`,
+    fr: `La catégorie\u00a0${category} est déclarée pour la couleur${fr.bracketed(formsListed(form).fr)}\u202f; non testée ici.`,
+    es: `La categoría\u00a0${category} está declarada para el color${es.bracketed(formsListed(form).es)}; no ensayada aquí.`,
   }),
   "pigment-category-stated": ({ category, form, pigment }) => ({
     en: `Category ${category} is the supplier's word for ${en.within(pigment)}${en.bracketed(form)}; not tested here.`,
-    de: `Kategorie\u00a0${category} ist die Angabe des Lieferanten für ${de.within(pigment)}${de.bracketed(dePermanence.formWord(form))}; hier nicht geprüft.`,
-    fr: `La catégorie\u00a0${category} est déclarée par le fournisseur pour ${fr.within(pigment)}${fr.bracketed(frPermanence.formText(form))}\u202f; non testée ici.`,
-    es: `La categoría\u00a0${category} es la que declara el proveedor para ${es.within(pigment)}${es.bracketed(esPermanence.formText(form))}; no ensayada aquí.`,
+    de: `Kategorie\u00a0${category} ist die Angabe des Lieferanten für ${de.within(pigment)}${de.bracketed(formsListed(form).de)}; hier nicht geprüft.`,
+    fr: `La catégorie\u00a0${category} est déclarée par le fournisseur pour ${fr.within(pigment)}${fr.bracketed(formsListed(form).fr)}\u202f; non testée ici.`,
+    es: `La categoría\u00a0${category} es la que declara el proveedor para ${es.within(pigment)}${es.bracketed(formsListed(form).es)}; no ensayada aquí.`,
   }),
-  "expected-by-colour-index-name": (
-    { pigment, colourIndexName, expectation, kinds },
-    substance,
-  ) => ({
-    en: en.sentence(
-      `${en.within(pigment)}${en.bracketed(colourIndexName, enPermanence.kindsBeside(kinds, pigment))}: expected ${expectation}; not tested here`,
-    ),
-    de: de.sentence(
-      `${de.within(pigment)}${de.bracketed(colourIndexName, dePermanence.kindsBeside(kinds, pigment, substance))}: Lichtechtheit voraussichtlich ${EXPECTED[expectation].de}; hier nicht geprüft`,
-    ),
-    fr: fr.sentence(
-      `${fr.within(pigment)}${fr.bracketed(colourIndexName, frPermanence.kindsBeside(kinds, pigment, substance))}\u202f: solidité à prévoir ${EXPECTED[expectation].fr}\u202f; non testée ici`,
-    ),
-    es: es.sentence(
-      `${es.within(pigment)}${es.bracketed(colourIndexName, esPermanence.kindsBeside(kinds, pigment, substance))}: solidez previsible ${EXPECTED[expectation].es}; no ensayada aquí`,
-    ),
-  }),
-  "pigment-exposed-in-its-own-paint": ({ pigment, form, deltaEab, category }) => ({
-    en: en.sentence(
-      `${en.within(pigment)} in a paint of its own was exposed here: its ${form} changed by ${en.deltaEabText(deltaEab)}, as in category ${category}`,
-    ),
-    de: de.sentence(
-      `${de.within(pigment)} wurde hier als einziges Pigment einer Farbe belichtet: ${upperFirst(dePermanence.THE_FORM[form])} änderte sich um ${de.deltaEabText(deltaEab)}, wie in Kategorie\u00a0${category}`,
-    ),
-    fr: fr.sentence(
-      `${fr.within(pigment)} a été exposé ici dans une peinture dont il est le seul pigment\u202f: le ${wordOf(FORMS, form, "fr")} a changé de ${fr.deltaEabText(deltaEab)}, comme en catégorie\u00a0${category}`,
-    ),
-    es: es.sentence(
-      `${es.within(pigment)} se expuso aquí en una pintura de ese solo pigmento: el ${wordOf(FORMS, form, "es")} cambió en ${es.deltaEabText(deltaEab)}, como en la categoría\u00a0${category}`,
-    ),
-  }),
-  "pigment-exposed-as-stated": ({ pigment, form, deltaEab, category }) => ({
-    en: en.sentence(
-      `${en.within(pigment)} in a paint of its own changed in light by ${en.deltaEabText(deltaEab)} in the ${form}, as in category ${category}, as stated by others`,
-    ),
-    de: de.sentence(
-      `${de.within(pigment)} als einziges Pigment einer Farbe änderte sich im Licht um ${de.deltaEabText(deltaEab)} (${FORMS[form].de}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
-    ),
-    fr: fr.sentence(
-      `${fr.within(pigment)}, dans une peinture dont il est le seul pigment, a changé à la lumière de ${fr.deltaEabText(deltaEab)} en ${wordOf(FORMS, form, "fr")}, comme en catégorie\u00a0${category}, selon d’autres`,
-    ),
-    es: es.sentence(
-      `${es.within(pigment)}, en una pintura de ese solo pigmento, cambió a la luz en ${es.deltaEabText(deltaEab)} en ${wordOf(FORMS, form, "es")}, como en la categoría\u00a0${category}, según otros`,
-    ),
-  }),
+  "expected-by-colour-index-name": ({ pigment, colourIndexName, expectation, kinds }, substance) =>
+    sentences({
+      en: `${en.within(pigment)}${en.bracketed(colourIndexName, kindsBeside(kinds, pigment, substance).en)}: expected ${expectation}; not tested here`,
+      de: `${de.within(pigment)}${de.bracketed(colourIndexName, kindsBeside(kinds, pigment, substance).de)}: Lichtechtheit voraussichtlich ${EXPECTED[expectation].de}; hier nicht geprüft`,
+      fr: `${fr.within(pigment)}${fr.bracketed(colourIndexName, kindsBeside(kinds, pigment, substance).fr)}\u202f: solidité à prévoir ${EXPECTED[expectation].fr}\u202f; non testée ici`,
+      es: `${es.within(pigment)}${es.bracketed(colourIndexName, kindsBeside(kinds, pigment, substance).es)}: solidez previsible ${EXPECTED[expectation].es}; no ensayada aquí`,
+    }),
+  "pigment-exposed-in-its-own-paint": ({ pigment, form, deltaEab, category }) =>
+    sentences({
+      en: `${en.within(pigment)} in a paint of its own was exposed here: its ${form} changed by ${en.deltaEabText(deltaEab)}, as in category ${category}`,
+      de: `${de.within(pigment)} wurde hier als einziges Pigment einer Farbe belichtet: ${upperFirst(THE_FORM[form].de)} änderte sich um ${de.deltaEabText(deltaEab)}, wie in Kategorie\u00a0${category}`,
+      fr: `${fr.within(pigment)} a été exposé ici dans une peinture dont il est le seul pigment\u202f: le ${wordOf(FORMS, form, "fr")} a changé de ${fr.deltaEabText(deltaEab)}, comme en catégorie\u00a0${category}`,
+      es: `${es.within(pigment)} se expuso aquí en una pintura de ese solo pigmento: el ${wordOf(FORMS, form, "es")} cambió en ${es.deltaEabText(deltaEab)}, como en la categoría\u00a0${category}`,
+    }),
+  "pigment-exposed-as-stated": ({ pigment, form, deltaEab, category }) =>
+    sentences({
+      en: `${en.within(pigment)} in a paint of its own changed in light by ${en.deltaEabText(deltaEab)} in the ${form}, as in category ${category}, as stated by others`,
+      de: `${de.within(pigment)} als einziges Pigment einer Farbe änderte sich im Licht um ${de.deltaEabText(deltaEab)} (${FORMS[form].de}), wie in Kategorie\u00a0${category}, nach Angabe anderer`,
+      fr: `${fr.within(pigment)}, dans une peinture dont il est le seul pigment, a changé à la lumière de ${fr.deltaEabText(deltaEab)} en ${wordOf(FORMS, form, "fr")}, comme en catégorie\u00a0${category}, selon d’autres`,
+      es: `${es.within(pigment)}, en una pintura de ese solo pigmento, cambió a la luz en ${es.deltaEabText(deltaEab)} en ${wordOf(FORMS, form, "es")}, como en la categoría\u00a0${category}, según otros`,
+    }),
   "weaker-in-tints": ({ pigment, expectation }) => ({
     en: `In tints and thin glazes ${en.within(pigment)} lasts less well: expected ${expectation}; not tested here.`,
     de: `In Aufhellungen und dünnen Lasuren ist ${de.within(pigment)} weniger lichtecht: voraussichtlich ${EXPECTED[expectation].de}; hier nicht geprüft.`,
@@ -155,10 +131,10 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
     es: `En rebajes y veladuras finas, ${es.within(pigment)} dura menos: solidez previsible ${EXPECTED[expectation].es}; no ensayada aquí.`,
   }),
   "mixture-with-unknown-pigment": ({ pigments }) => ({
-    en: `We do not know how ${en.namesWithin(pigments)} ${enPermanence.stand(pigments)} up to light, and a mixture lasts only as long as its weakest pigment: so no lightfastness is given.`,
-    de: `Wie lichtecht ${de.namesWithin(pigments)} ${dePermanence.are(pigments)}, wissen wir nicht, und eine Mischung ist nur so lichtecht wie ihr am wenigsten lichtechtes Pigment: daher keine Angabe zur Lichtechtheit.`,
-    fr: `Nous ne savons pas comment ${frPermanence.holds(pigments)} à la lumière, et un mélange ne dure qu’autant que son pigment le plus faible\u202f: aucune solidité n’est donc donnée.`,
-    es: `No sabemos cómo ${esPermanence.holds(pigments)} a la luz, y una mezcla dura solo lo que su pigmento más débil: así que no se da ninguna solidez.`,
+    en: `${unknownInLight(pigments).en}, and a mixture lasts only as long as its weakest pigment: so no lightfastness is given.`,
+    de: `${unknownInLight(pigments).de}, und eine Mischung ist nur so lichtecht wie ihr am wenigsten lichtechtes Pigment: daher keine Angabe zur Lichtechtheit.`,
+    fr: `${unknownInLight(pigments).fr}, et un mélange ne dure qu’autant que son pigment le plus faible\u202f: aucune solidité n’est donc donnée.`,
+    es: `${unknownInLight(pigments).es}, y una mezcla dura solo lo que su pigmento más débil: así que no se da ninguna solidez.`,
   }),
   "pigments-alike": ({ pigments }) => ({
     en: `Its pigments last alike: ${en.namesWithin(pigments)}.`,
@@ -173,49 +149,37 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
     es: `Decide el pigmento menos sólido a la luz: ${es.namesWithin(pigments)}.`,
   }),
   "lightfastness-of-pigment-unknown": ({ pigments }) => ({
-    en: `We do not know how ${en.namesWithin(pigments)} ${enPermanence.stand(pigments)} up to light.`,
-    de: `Wie lichtecht ${de.namesWithin(pigments)} ${dePermanence.are(pigments)}, wissen wir nicht.`,
-    fr: `Nous ne savons pas comment ${frPermanence.holds(pigments)} à la lumière.`,
-    es: `No sabemos cómo ${esPermanence.holds(pigments)} a la luz.`,
+    en: `${unknownInLight(pigments).en}.`,
+    de: `${unknownInLight(pigments).de}.`,
+    fr: `${unknownInLight(pigments).fr}.`,
+    es: `${unknownInLight(pigments).es}.`,
   }),
-  "least-lightfast-by-exposure": ({ pigments, deltaEab }) => ({
-    en: enPermanence.leastLightfast(
+  "least-lightfast-by-exposure": ({ pigments, deltaEab }) =>
+    leastLightfast(
       pigments,
       deltaEab === undefined
-        ? undefined
-        : `${en.deltaEabText(deltaEab)} where its own paint was exposed`,
+        ? {}
+        : {
+            en: `${en.deltaEabText(deltaEab)} where its own paint was exposed`,
+            de: `${de.deltaEabText(deltaEab)}, belichtet als einziges Pigment einer Farbe`,
+            fr: `${fr.deltaEabText(deltaEab)} là où sa propre peinture a été exposée`,
+            es: `${es.deltaEabText(deltaEab)} donde se expuso su propia pintura`,
+          },
     ),
-    de: dePermanence.leastLightfast(
-      pigments,
-      deltaEab === undefined
-        ? undefined
-        : `${de.deltaEabText(deltaEab)}, belichtet als einziges Pigment einer Farbe`,
-    ),
-    fr: frPermanence.leastLightfast(
-      pigments,
-      deltaEab === undefined
-        ? undefined
-        : `${fr.deltaEabText(deltaEab)} là où sa propre peinture a été exposée`,
-    ),
-    es: esPermanence.leastLightfast(
-      pigments,
-      deltaEab === undefined
-        ? undefined
-        : `${es.deltaEabText(deltaEab)} donde se expuso su propia pintura`,
-    ),
-  }),
-  "least-lightfast-as-stated": ({ pigments, category }) => ({
-    en: enPermanence.leastLightfast(pigments, `category ${category}, as stated`),
-    de: dePermanence.leastLightfast(pigments, `Kategorie\u00a0${category}, wie angegeben`),
-    fr: frPermanence.leastLightfast(pigments, `catégorie\u00a0${category}, déclarée`),
-    es: esPermanence.leastLightfast(pigments, `categoría\u00a0${category}, declarada`),
-  }),
-  "least-lightfast-expected": ({ pigments }) => ({
-    en: enPermanence.leastLightfast(pigments, "expected, not tested"),
-    de: dePermanence.leastLightfast(pigments, "zu erwarten, nicht geprüft"),
-    fr: frPermanence.leastLightfast(pigments, "à prévoir, non testé"),
-    es: esPermanence.leastLightfast(pigments, "previsible, no ensayado"),
-  }),
+  "least-lightfast-as-stated": ({ pigments, category }) =>
+    leastLightfast(pigments, {
+      en: `category ${category}, as stated`,
+      de: `Kategorie\u00a0${category}, wie angegeben`,
+      fr: `catégorie\u00a0${category}, déclarée`,
+      es: `categoría\u00a0${category}, declarada`,
+    }),
+  "least-lightfast-expected": ({ pigments }) =>
+    leastLightfast(pigments, {
+      en: "expected, not tested",
+      de: "zu erwarten, nicht geprüft",
+      fr: "à prévoir, non testé",
+      es: "previsible, no ensayado",
+    }),
   "components-alike-in-light": ({ pigments }) => ({
     en: `${en.sentence(`${en.namesWithin(pigments)} are alike in light, as far as is known`).replace(/\.$/, "")}: none of them is more likely to go first.`,
     de: de.sentence(
@@ -225,10 +189,10 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
     es: `Hasta donde se sabe, ${es.namesWithin(pigments)} valen lo mismo a la luz: ninguno tiene más probabilidad de desvanecerse primero.`,
   }),
   "components-in-light-not-known": ({ pigments }) => ({
-    en: `We do not know how ${en.namesWithin(pigments)} ${enPermanence.stand(pigments)} up to light, nor therefore which component goes first.`,
-    de: `Wie lichtecht ${de.namesWithin(pigments)} ${dePermanence.are(pigments)}, wissen wir nicht, und daher auch nicht, welche Komponente zuerst verblasst.`,
-    fr: `Nous ne savons pas comment ${frPermanence.holds(pigments)} à la lumière, ni donc quel composant passe le premier.`,
-    es: `No sabemos cómo ${esPermanence.holds(pigments)} a la luz, ni por tanto qué componente se desvanece primero.`,
+    en: `${unknownInLight(pigments).en}, nor therefore which component goes first.`,
+    de: `${unknownInLight(pigments).de}, und daher auch nicht, welche Komponente zuerst verblasst.`,
+    fr: `${unknownInLight(pigments).fr}, ni donc quel composant passe le premier.`,
+    es: `${unknownInLight(pigments).es}, ni por tanto qué componente se desvanece primero.`,
   }),
   "blue-wool-is-another-scale": ({ reference, category }) => ({
     en: `Blue wool ${reference} is a supplier's word, and of another scale; by custom it goes with category ${category}, but no standard says so.`,
@@ -257,15 +221,15 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
   }),
   "label-category-under-standard": ({ category, forms }) => ({
     en: `Lightfastness ${category} by ASTM D4303${en.bracketed(en.listed(forms))}.`,
-    de: `Lichtechtheit ${category} nach ASTM D4303${de.bracketed(dePermanence.formsListed(forms))}.`,
-    fr: `Solidité à la lumière ${category} selon ASTM D4303${fr.bracketed(fr.listed(forms.map((form) => wordOf(FORMS, form, "fr"))))}.`,
-    es: `Solidez a la luz ${category} según ASTM D4303${es.bracketed(es.listed(forms.map((form) => wordOf(FORMS, form, "es"))))}.`,
+    de: `Lichtechtheit ${category} nach ASTM D4303${de.bracketed(formsListed(...forms).de)}.`,
+    fr: `Solidité à la lumière ${category} selon ASTM D4303${fr.bracketed(formsListed(...forms).fr)}.`,
+    es: `Solidez a la luz ${category} según ASTM D4303${es.bracketed(formsListed(...forms).es)}.`,
   }),
   "label-own-exposure": ({ category, forms }) => ({
     en: `Lightfastness: changed as in category ${category} in our own exposure${en.bracketed(en.listed(forms))}, not the standard's.`,
-    de: `Lichtechtheit: änderte sich wie in Kategorie\u00a0${category} in unserer eigenen Belichtung${de.bracketed(dePermanence.formsListed(forms))}, nicht in der Belichtung der Norm.`,
-    fr: `Solidité à la lumière\u202f: a changé comme en catégorie\u00a0${category} dans notre propre exposition${fr.bracketed(fr.listed(forms.map((form) => wordOf(FORMS, form, "fr"))))}, non celle de la norme.`,
-    es: `Solidez a la luz: cambió como en la categoría\u00a0${category} en nuestra propia exposición${es.bracketed(es.listed(forms.map((form) => wordOf(FORMS, form, "es"))))}, no la de la norma.`,
+    de: `Lichtechtheit: änderte sich wie in Kategorie\u00a0${category} in unserer eigenen Belichtung${de.bracketed(formsListed(...forms).de)}, nicht in der Belichtung der Norm.`,
+    fr: `Solidité à la lumière\u202f: a changé comme en catégorie\u00a0${category} dans notre propre exposition${fr.bracketed(formsListed(...forms).fr)}, non celle de la norme.`,
+    es: `Solidez a la luz: cambió como en la categoría\u00a0${category} en nuestra propia exposición${es.bracketed(formsListed(...forms).es)}, no la de la norma.`,
   }),
   "listed-as-suitable": ({ category }) => ({
     en: `Category ${category} is one of the two that the specification for artists' oil paints lists.`,
@@ -280,52 +244,45 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
     es: `La categoría\u00a0${category} está por debajo de las dos que recoge la especificación de las pinturas al óleo para artistas.`,
   }),
 
-  "harmed-by-alkali": (v) => ({
-    en: enPermanence.harm(v, "in alkali"),
-    de: dePermanence.harm(v, "in Lauge"),
-    fr: frPermanence.harm(v, "en milieu alcalin"),
-    es: esPermanence.harm(v, "en medio alcalino"),
-  }),
-  "harmed-by-acid": (v) => ({
-    en: enPermanence.harm(v, "in acid"),
-    de: dePermanence.harm(v, "in Säure"),
-    fr: frPermanence.harm(v, "en milieu acide"),
-    es: esPermanence.harm(v, "en medio ácido"),
-  }),
-  "harmed-by-sulphur": (v) => ({
-    en: enPermanence.harm(v, "in sulphurous air"),
-    de: dePermanence.harm(v, "in schwefelhaltiger Luft"),
-    fr: frPermanence.harm(v, "à l’air sulfureux"),
-    es: esPermanence.harm(v, "en aire sulfuroso"),
-  }),
-  "harmed-by-heat": (v) => ({
-    en: enPermanence.harm(v, "when heated"),
-    de: dePermanence.harm(v, "beim Erhitzen"),
-    fr: frPermanence.harm(v, "à la chaleur"),
-    es: esPermanence.harm(v, "con el calor"),
-  }),
-  "harmed-by-damp": (v) => ({
-    en: enPermanence.harm(v, "in strong light with damp"),
-    de: dePermanence.harm(v, "in starkem Licht bei Feuchte"),
-    fr: frPermanence.harm(v, "à une lumière forte et à l’humidité"),
-    es: esPermanence.harm(v, "a la luz fuerte con humedad"),
-  }),
-  "harmed-by-light": (v) => ({
-    en: enPermanence.harm(v, v.effect === "fades" ? "in light" : "in strong light"),
-    de: dePermanence.harm(v, v.effect === "fades" ? "im Licht" : "in starkem Licht"),
-    fr: frPermanence.harm(v, v.effect === "fades" ? "à la lumière" : "à une lumière forte"),
-    es: esPermanence.harm(v, v.effect === "fades" ? "a la luz" : "a la luz fuerte"),
-  }),
-  "said-to-be-harmed": ({ pigments, effect }) => ({
-    en: en.sentence(
-      `old books say that ${en.namesWithin(pigments)} ${enPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} beside colours that hold sulphides; whether that happens in oil is disputed`,
-    ),
-    de: `In alten Büchern heißt es: ${dePermanence.does(pigments, effect, "neben sulfidhaltigen Farben")}; ob das in Öl geschieht, ist umstritten.`,
-    fr: fr.sentence(
-      `d’après de vieux livres, ${fr.namesWithin(pigments)} ${frPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} auprès de couleurs qui contiennent des sulfures\u202f; il n’est pas établi que cela arrive dans l’huile`,
-    ),
-    es: es.sentence(
-      `según libros antiguos, ${es.namesWithin(pigments)} ${esPermanence.EFFECTS[effect][pigments.length < 2 ? 0 : 1]} junto a colores que contienen sulfuros; no está claro que eso ocurra en el óleo`,
-    ),
-  }),
+  "harmed-by-alkali": (v) =>
+    harm(v, { en: "in alkali", de: "in Lauge", fr: "en milieu alcalin", es: "en medio alcalino" }),
+  "harmed-by-acid": (v) =>
+    harm(v, { en: "in acid", de: "in Säure", fr: "en milieu acide", es: "en medio ácido" }),
+  "harmed-by-sulphur": (v) =>
+    harm(v, {
+      en: "in sulphurous air",
+      de: "in schwefelhaltiger Luft",
+      fr: "à l’air sulfureux",
+      es: "en aire sulfuroso",
+    }),
+  "harmed-by-heat": (v) =>
+    harm(v, { en: "when heated", de: "beim Erhitzen", fr: "à la chaleur", es: "con el calor" }),
+  "harmed-by-damp": (v) =>
+    harm(v, {
+      en: "in strong light with damp",
+      de: "in starkem Licht bei Feuchte",
+      fr: "à une lumière forte et à l’humidité",
+      es: "a la luz fuerte con humedad",
+    }),
+  "harmed-by-light": (v) =>
+    harm(v, {
+      en: v.effect === "fades" ? "in light" : "in strong light",
+      de: v.effect === "fades" ? "im Licht" : "in starkem Licht",
+      fr: v.effect === "fades" ? "à la lumière" : "à une lumière forte",
+      es: v.effect === "fades" ? "a la luz" : "a la luz fuerte",
+    }),
+  "said-to-be-harmed": (v) => {
+    const harmed = does(v, {
+      en: "beside colours that hold sulphides",
+      de: "neben sulfidhaltigen Farben",
+      fr: "auprès de couleurs qui contiennent des sulfures",
+      es: "junto a colores que contienen sulfuros",
+    });
+    return {
+      en: `Old books say that ${harmed.en}; whether that happens in oil is disputed.`,
+      de: `In alten Büchern heißt es: ${harmed.de}; ob das in Öl geschieht, ist umstritten.`,
+      fr: `D’après de vieux livres, ${harmed.fr}\u202f; il n’est pas établi que cela arrive dans l’huile.`,
+      es: `Según libros antiguos, ${harmed.es}; no está claro que eso ocurra en el óleo.`,
+    };
+  },
 };

@@ -3,60 +3,68 @@ import { STATED_QUARTZ } from "../../hazard/studio/quartz.ts";
 import { upperFirst } from "../letter-case.ts";
 import { QUARTZ, wordOf } from "../closed-sets.ts";
 import * as en from "../en/phrases.ts";
-import * as enStudio from "../en/studio-phrases.ts";
 import * as de from "../de/phrases.ts";
-import * as deStudio from "../de/studio-phrases.ts";
 import * as fr from "../fr/phrases.ts";
-import * as frStudio from "../fr/studio-phrases.ts";
 import * as es from "../es/phrases.ts";
-import * as esStudio from "../es/studio-phrases.ts";
+import {
+  it,
+  DUSTINESS,
+  dustFacts,
+  NATURES,
+  metalWord,
+  effects,
+  BENCH_CARE,
+  powder,
+  germanCaution,
+} from "./studio-phrases.ts";
+import { inEach } from "../phrases-in-each.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Cautions of studio and workshop, then the reasons that stand after them, each a sentence of its own. */
 export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
   "captured-exhaust-first": (v) => ({
-    en: `Weigh and mull ${enStudio.pigments(v)} where an extractor catches the dust, or under a cover; a mask comes on top of that.`,
-    de: deStudio.caution(
+    en: `Weigh and mull ${powder(v).en} where an extractor catches the dust, or under a cover; a mask comes on top of that.`,
+    de: germanCaution(
       v,
       "nur dort abwiegen und anreiben, wo eine Absaugung den Staub erfasst, oder unter einer Abdeckung; eine Maske kommt noch dazu",
     ),
-    fr: `Peser et broyer à la molette ${frStudio.pigments(v)} là où une aspiration capte la poussière, ou sous une cloche\u202f; le masque vient en plus.`,
-    es: `Pesar y moler con moleta ${esStudio.pigments(v)} donde un extractor capte el polvo, o bajo una campana; la mascarilla viene además de eso.`,
+    fr: `Peser et broyer à la molette ${powder(v).fr} là où une aspiration capte la poussière, ou sous une cloche\u202f; le masque vient en plus.`,
+    es: `Pesar y moler con moleta ${powder(v).es} donde un extractor capte el polvo, o bajo una campana; la mascarilla viene además de eso.`,
   }),
   "no-draught-across-powder": (v) => ({
-    en: `No draught and no fan across the powder of ${enStudio.pigments(v)}.`,
-    de: deStudio.caution(v, "keine Zugluft und kein Ventilator über dem Pulver"),
-    fr: `Ni courant d’air ni ventilateur sur la poudre${frStudio.named(v)}.`,
-    es: `Ni corrientes de aire ni ventiladores sobre el polvo${esStudio.named(v)}.`,
+    en: `No draught and no fan across the powder of ${powder(v).en}.`,
+    de: germanCaution(v, "keine Zugluft und kein Ventilator über dem Pulver"),
+    fr: `Ni courant d’air ni ventilateur sur la poudre${v.pigments === undefined ? "" : `\u202f: ${fr.namesWithin(v.pigments)}`}.`,
+    es: `Ni corrientes de aire ni ventiladores sobre el polvo${v.pigments === undefined ? "" : `: ${es.namesWithin(v.pigments)}`}.`,
   }),
   "respirator-ffp2": (v) => ({
-    en: `For ${enStudio.pigments(v)} wear a fitted mask of FFP2 or N95 at least, as well as the extractor and never in its place.`,
-    de: deStudio.caution(
+    en: `For ${powder(v).en} wear a fitted mask of FFP2 or N95 at least, as well as the extractor and never in its place.`,
+    de: germanCaution(
       v,
       "eine dicht sitzende Maske tragen, mindestens FFP2 oder N95, zusätzlich zur Absaugung und nie an ihrer Stelle",
     ),
-    fr: `Pour ${frStudio.pigments(v)}, porter un masque ajusté FFP2 ou N95 au moins, en plus de l’aspiration et jamais à sa place.`,
-    es: `Con ${esStudio.pigments(v)}, llevar una mascarilla bien ajustada, FFP2 o N95 como mínimo, además del extractor y nunca en su lugar.`,
+    fr: `Pour ${powder(v).fr}, porter un masque ajusté FFP2 ou N95 au moins, en plus de l’aspiration et jamais à sa place.`,
+    es: `Con ${powder(v).es}, llevar una mascarilla bien ajustada, FFP2 o N95 como mínimo, además del extractor y nunca en su lugar.`,
   }),
   "respirator-p3": (v) => ({
-    en: `For ${enStudio.pigments(v)} wear a fitted respirator with a P3 or P100 filter, or a mask of FFP3, as well as the extractor and never in its place.`,
-    de: deStudio.caution(
+    en: `For ${powder(v).en} wear a fitted respirator with a P3 or P100 filter, or a mask of FFP3, as well as the extractor and never in its place.`,
+    de: germanCaution(
       v,
       "ein dicht sitzendes Atemschutzgerät mit P3- oder P100-Filter oder eine Maske FFP3 tragen, zusätzlich zur Absaugung und nie an ihrer Stelle",
     ),
-    fr: `Pour ${frStudio.pigments(v)}, porter un appareil respiratoire ajusté à filtre P3 ou P100, ou un masque FFP3, en plus de l’aspiration et jamais à sa place.`,
-    es: `Con ${esStudio.pigments(v)}, llevar un equipo respiratorio ajustado con filtro P3 o P100, o una mascarilla FFP3, además del extractor y nunca en su lugar.`,
+    fr: `Pour ${powder(v).fr}, porter un appareil respiratoire ajusté à filtre P3 ou P100, ou un masque FFP3, en plus de l’aspiration et jamais à sa place.`,
+    es: `Con ${powder(v).es}, llevar un equipo respiratorio ajustado con filtro P3 o P100, o una mascarilla FFP3, además del extractor y nunca en su lugar.`,
   }),
   "no-ignition-source": (v) => ({
-    en: `No flame, spark or other source of ignition near ${enStudio.it(v)}.`,
-    de: deStudio.caution(v, "keine Flamme, keine Funken und keine andere Zündquelle in der Nähe"),
-    fr: `Ni flamme, ni étincelle, ni autre source d’inflammation à proximité ${frStudio.ofIt(v)}.`,
-    es: `Ninguna llama, chispa ni otra fuente de ignición cerca de ${esStudio.it(v)}.`,
+    en: `No flame, spark or other source of ignition near ${it(v).en}.`,
+    de: germanCaution(v, "keine Flamme, keine Funken und keine andere Zündquelle in der Nähe"),
+    fr: `Ni flamme, ni étincelle, ni autre source d’inflammation à proximité ${fr.of(it(v).fr)}.`,
+    es: `Ninguna llama, chispa ni otra fuente de ignición cerca de ${it(v).es}.`,
   }),
   gloves: (v) => ({
     en:
       v.pigments === undefined ? "Wear gloves." : `Wear gloves with ${en.namesWithin(v.pigments)}.`,
-    de: deStudio.caution(v, "Handschuhe tragen"),
+    de: germanCaution(v, "Handschuhe tragen"),
     fr:
       v.pigments === undefined
         ? "Porter des gants."
@@ -67,43 +75,43 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
         : `Llevar guantes con ${es.namesWithin(v.pigments)}.`,
   }),
   "eye-protection": (v) => ({
-    en: `Protect the eyes from ${enStudio.it(v)}.`,
-    de: deStudio.caution(v, "die Augen schützen"),
-    fr: `Se protéger les yeux ${frStudio.ofIt(v)}.`,
-    es: `Protegerse los ojos de ${esStudio.it(v)}.`,
+    en: `Protect the eyes from ${it(v).en}.`,
+    de: germanCaution(v, "die Augen schützen"),
+    fr: `Se protéger les yeux ${fr.of(it(v).fr)}.`,
+    es: `Protegerse los ojos de ${it(v).es}.`,
   }),
   "pregnant-or-nursing-keep-away": (v) => ({
-    en: `Anyone who is or may become pregnant, or is nursing, keeps away from ${enStudio.it(v)}.`,
-    de: deStudio.caution(v, "Wer schwanger ist oder sein kann oder stillt, hält sich fern"),
-    fr: `Quiconque est enceinte, peut le devenir ou allaite se tient à l’écart ${frStudio.ofIt(v)}.`,
-    es: `Quien esté o pueda quedar embarazada, o dé el pecho, se mantiene alejada de ${esStudio.it(v)}.`,
+    en: `Anyone who is or may become pregnant, or is nursing, keeps away from ${it(v).en}.`,
+    de: germanCaution(v, "Wer schwanger ist oder sein kann oder stillt, hält sich fern"),
+    fr: `Quiconque est enceinte, peut le devenir ou allaite se tient à l’écart ${fr.of(it(v).fr)}.`,
+    es: `Quien esté o pueda quedar embarazada, o dé el pecho, se mantiene alejada de ${it(v).es}.`,
   }),
   "workplace-lead-rules": (v) => ({
-    en: `The workplace rules on lead apply to ${enStudio.it(v)}; local codes and licensed practice come first.`,
-    de: `Es gelten die Arbeitsschutzvorschriften für Blei (${deStudio.it(v)}); örtliche Vorschriften und zugelassene Fachleute gehen vor.`,
-    fr: `Les règles du travail sur le plomb s’appliquent (${frStudio.it(v)})\u202f; les règlements locaux et les pratiques agréées priment.`,
-    es: `Rigen las normas laborales sobre el plomo (${esStudio.it(v)}); los reglamentos locales y las prácticas autorizadas tienen prioridad.`,
+    en: `The workplace rules on lead apply to ${it(v).en}; local codes and licensed practice come first.`,
+    de: `Es gelten die Arbeitsschutzvorschriften für Blei (${it(v).de}); örtliche Vorschriften und zugelassene Fachleute gehen vor.`,
+    fr: `Les règles du travail sur le plomb s’appliquent (${it(v).fr})\u202f; les règlements locaux et les pratiques agréées priment.`,
+    es: `Rigen las normas laborales sobre el plomo (${it(v).es}); los reglamentos locales y las prácticas autorizadas tienen prioridad.`,
   }),
   "work-clothes-apart": (v) => ({
-    en: `Clothes worn for ${enStudio.pigments(v)} stay in the workshop: change before going home, wash them apart, and neither shake nor blow the dust out.`,
-    de: deStudio.caution(
+    en: `Clothes worn for ${powder(v).en} stay in the workshop: change before going home, wash them apart, and neither shake nor blow the dust out.`,
+    de: germanCaution(
       v,
       "Arbeitskleidung bleibt in der Werkstatt: vor dem Heimgehen umziehen, sie getrennt waschen und den Staub weder ausschütteln noch ausblasen",
     ),
-    fr: `Les vêtements portés pour ${frStudio.pigments(v)} restent à l’atelier\u202f: se changer avant de rentrer, les laver à part, et ne pas les secouer ni en chasser la poussière à l’air.`,
-    es: `La ropa llevada para ${esStudio.pigments(v)} se queda en el taller: cambiarse antes de ir a casa, lavarla aparte, y no sacudirla ni quitarle el polvo con aire.`,
+    fr: `Les vêtements portés pour ${powder(v).fr} restent à l’atelier\u202f: se changer avant de rentrer, les laver à part, et ne pas les secouer ni en chasser la poussière à l’air.`,
+    es: `La ropa llevada para ${powder(v).es} se queda en el taller: cambiarse antes de ir a casa, lavarla aparte, y no sacudirla ni quitarle el polvo con aire.`,
   }),
   "children-keep-away": (v) => ({
-    en: `Keep children away from ${enStudio.it(v)}.`,
-    de: deStudio.caution(v, "Kinder fernhalten"),
-    fr: `Tenir les enfants à l’écart ${frStudio.ofIt(v)}.`,
-    es: `Mantener a los niños alejados de ${esStudio.it(v)}.`,
+    en: `Keep children away from ${it(v).en}.`,
+    de: germanCaution(v, "Kinder fernhalten"),
+    fr: `Tenir les enfants à l’écart ${fr.of(it(v).fr)}.`,
+    es: `Mantener a los niños alejados de ${it(v).es}.`,
   }),
   "no-food-in-the-room": (v) => ({
-    en: `No eating, drinking or smoking in the room with ${enStudio.it(v)}.`,
-    de: deStudio.caution(v, "im selben Raum nicht essen, trinken oder rauchen"),
-    fr: `Ne pas manger, boire ni fumer dans la même pièce ${fr.than(frStudio.it(v))}.`,
-    es: `No comer, beber ni fumar en la misma sala que ${esStudio.it(v)}.`,
+    en: `No eating, drinking or smoking in the room with ${it(v).en}.`,
+    de: germanCaution(v, "im selben Raum nicht essen, trinken oder rauchen"),
+    fr: `Ne pas manger, boire ni fumer dans la même pièce ${fr.than(it(v).fr)}.`,
+    es: `No comer, beber ni fumar en la misma sala que ${it(v).es}.`,
   }),
   "no-food-no-brush-in-mouth": {
     en: "No food or drink beside the paint, and do not point a brush in the mouth.",
@@ -184,29 +192,17 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     es: "Los restos son residuos peligrosos: entregarlos según las normas locales.",
   },
 
-  dustiness: ({
-    class: of,
-    bulkDensityLooseGPerMl: loose,
-    bulkDensityTappedGPerMl: tapped,
-    particleSizeUm,
-  }) => ({
-    en: `${enStudio.DUSTINESS[of]}${en.bracketed(enStudio.bulk(loose, "as poured"), enStudio.bulk(tapped, "tapped"), enStudio.grain(particleSizeUm))}.`,
-    de: `${deStudio.DUSTINESS[of]}${de.bracketed(deStudio.bulk(loose, "lose"), deStudio.bulk(tapped, "gestampft"), deStudio.grain(particleSizeUm))}.`,
-    fr: `${frStudio.DUSTINESS[of]}${fr.bracketed(frStudio.bulk(loose, "sans tassement"), frStudio.bulk(tapped, "après tassement"), frStudio.grain(particleSizeUm))}.`,
-    es: `${esStudio.DUSTINESS[of]}${es.bracketed(esStudio.bulk(loose, "sin compactar"), esStudio.bulk(tapped, "compactado"), esStudio.grain(particleSizeUm))}.`,
-  }),
+  dustiness: ({ class: of, ...facts }) => {
+    const told = dustFacts(facts);
+    return inEach((_, language) => `${DUSTINESS[of][language]}${told[language]}.`);
+  },
   "nuisance-dust": {
     en: "Any fine dust is bad for the lungs.",
     de: "Jeder Feinstaub schadet der Lunge.",
     fr: "Toute poussière fine est mauvaise pour les poumons.",
     es: "Todo polvo fino es malo para los pulmones.",
   },
-  "dust-can-burn": ({ nature }) => ({
-    en: enStudio.NATURES[nature],
-    de: deStudio.NATURES[nature],
-    fr: frStudio.NATURES[nature],
-    es: esStudio.NATURES[nature],
-  }),
+  "dust-can-burn": ({ nature }) => NATURES[nature],
   "dust-goes-up-again": {
     en: "Sweeping puts the dust back into the air.",
     de: "Fegen bringt den Staub wieder in die Luft.",
@@ -226,16 +222,16 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     es: "La niebla de pulverizar se inhala.",
   },
   "holds-metal": ({ metals }) => ({
-    en: `It holds ${en.listed(metals.map(enStudio.metalWord))}.`,
-    de: `Enthält ${de.listed(metals.map(deStudio.metalWord))}.`,
-    fr: `Contient\u202f: ${fr.listed(metals.map(frStudio.metalWord))}.`,
-    es: `Contiene ${es.listed(metals.map(esStudio.metalWord))}.`,
+    en: `It holds ${en.listed(metals.map((one) => metalWord(one).en))}.`,
+    de: `Enthält ${de.listed(metals.map((one) => metalWord(one).de))}.`,
+    fr: `Contient\u202f: ${fr.listed(metals.map((one) => metalWord(one).fr))}.`,
+    es: `Contiene ${es.listed(metals.map((one) => metalWord(one).es))}.`,
   }),
   "states-hazard": ({ statements }) => ({
-    en: `It ${enStudio.effects(statements)}.`,
-    de: `${upperFirst(deStudio.effects(statements))}.`,
-    fr: `${frStudio.sentence(frStudio.effects(statements))}.`,
-    es: `${esStudio.sentence(esStudio.effects(statements))}.`,
+    en: `It ${effects(statements).en}.`,
+    de: `${upperFirst(effects(statements).de)}.`,
+    fr: `${upperFirst(effects(statements).fr)}.`,
+    es: `${upperFirst(effects(statements).es)}.`,
   }),
   "hazard-data-missing": ({ ingredients }) => ({
     en: `No hazard data recorded for ${en.namesWithin(ingredients)}; treat as hazardous.`,
@@ -253,7 +249,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     en:
       what === STATED_QUARTZ
         ? "By its supplier's paper it holds respirable quartz, which scars the lungs and can cause cancer."
-        : `It is ${enStudio.withArticle(what)}. Its dust may hold respirable quartz, which scars the lungs and can cause cancer, unless its supplier's paper says that there is none.`,
+        : `It is ${wordOf(QUARTZ, what, "en")}. Its dust may hold respirable quartz, which scars the lungs and can cause cancer, unless its supplier's paper says that there is none.`,
     de:
       what === STATED_QUARTZ
         ? "Nach den Unterlagen des Lieferanten enthält das Pigment alveolengängigen Quarzstaub, der die Lunge vernarbt und Krebs erzeugen kann."
@@ -290,16 +286,16 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
         : `Puede haber cuarzo respirable en ${es.namesWithin(of)}: inhalado, daña los pulmones y puede causar cáncer.`,
   }),
   "hazard-of-its-dust": ({ pigments, statements }) => ({
-    en: `The dust of ${en.namesWithin(pigments)} ${enStudio.effects(statements)}.`,
-    de: de.sentence(`${de.namesWithin(pigments)}: Der Staub ${deStudio.effects(statements)}`),
-    fr: `La poussière ${fr.of(fr.namesWithin(pigments))} ${frStudio.effects(statements)}.`,
-    es: `El polvo de ${es.namesWithin(pigments)} ${esStudio.effects(statements)}.`,
+    en: `The dust of ${en.namesWithin(pigments)} ${effects(statements).en}.`,
+    de: de.sentence(`${de.namesWithin(pigments)}: Der Staub ${effects(statements).de}`),
+    fr: `La poussière ${fr.of(fr.namesWithin(pigments))} ${effects(statements).fr}.`,
+    es: `El polvo de ${es.namesWithin(pigments)} ${effects(statements).es}.`,
   }),
   "bench-test-with-care": ({ uses }) => ({
-    en: `${uses.map((use) => enStudio.BENCH_CARE[use]).join(" ")} A pinch is enough; eye protection, and nothing near that burns or is eaten.`,
-    de: `${uses.map((use) => deStudio.BENCH_CARE[use]).join(" ")} Eine Prise genügt; Augenschutz, und nichts in der Nähe, was brennt oder gegessen wird.`,
-    fr: `${uses.map((use) => frStudio.BENCH_CARE[use]).join(" ")} Une pincée suffit\u202f; yeux protégés, et rien à proximité qui brûle ou qui se mange.`,
-    es: `${uses.map((use) => esStudio.BENCH_CARE[use]).join(" ")} Basta una pizca; ojos protegidos, y nada cerca que arda o se coma.`,
+    en: `${uses.map((use) => BENCH_CARE[use].en).join(" ")} A pinch is enough; eye protection, and nothing near that burns or is eaten.`,
+    de: `${uses.map((use) => BENCH_CARE[use].de).join(" ")} Eine Prise genügt; Augenschutz, und nichts in der Nähe, was brennt oder gegessen wird.`,
+    fr: `${uses.map((use) => BENCH_CARE[use].fr).join(" ")} Une pincée suffit\u202f; yeux protégés, et rien à proximité qui brûle ou qui se mange.`,
+    es: `${uses.map((use) => BENCH_CARE[use].es).join(" ")} Basta una pizca; ojos protegidos, y nada cerca que arda o se coma.`,
   }),
   "paint-is-no-food": {
     en: "Do not swallow paint.",

@@ -3,12 +3,9 @@ import type { HueWord } from "../../optics/tints/hue-word.ts";
 import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import type { Language } from "../../quantities/languages.ts";
 import { HUES, TOWARD } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
 import { withoutWhite } from "../de/white-names.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
 import type { InEach } from "../in-each.ts";
+import { phrasesIn } from "../phrases-in-each.ts";
 import { alike, saidIn, type Texts } from "../texts.ts";
 import type { JudgedColour, TintWords } from "../tint-words.ts";
 import { wordingsIn, type RulingsInEach } from "./rulings-in-each.ts";
@@ -226,7 +223,6 @@ const JOINING = {
   in: { en: "in", de: "in", fr: "dans", es: "en" },
   at: { en: "at", de: "bei", fr: "à", es: "a" },
   to: { en: "to", de: "auf", fr: "à", es: "a" },
-  semicolon: { en: en.SEMICOLON, de: de.SEMICOLON, fr: fr.SEMICOLON, es: es.SEMICOLON },
   notTried: {
     en: "Not yet tried in white.",
     de: "Noch in keinem Weiß erprobt.",
@@ -250,9 +246,10 @@ const JOINING = {
 
 /** What a language brings to its sentences on tints. */
 export function tintWords(language: Language): TintWords {
-  const { listed, decimals } = { en, de, fr, es }[language];
+  const { listed, decimals, SEMICOLON } = phrasesIn(language);
   return {
     ...saidIn(language, JOINING),
+    semicolon: SEMICOLON,
     phrases: wordingsIn<JudgedTintStatement>(language, PHRASES),
     inWords: wordingsIn<JudgedTintStatement>(language, IN_WORDS),
     onCards: wordingsIn<JudgedTintStatement>(language, ON_CARDS),

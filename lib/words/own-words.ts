@@ -1,0 +1,48 @@
+import type { Language } from "../quantities/languages.ts";
+import { contributionWords } from "./contribution-name.ts";
+import { TRADE as deTrade } from "./de/trade-terms.ts";
+import { TRADE as enTrade } from "./en/trade-terms.ts";
+import { TRADE as esTrade } from "./es/trade-terms.ts";
+import { TRADE as frTrade } from "./fr/trade-terms.ts";
+import { criteriaIn, limitsText } from "./lot-criteria.ts";
+import { pageWords } from "./pages/all-pages.ts";
+import { phrasesIn } from "./phrases-in-each.ts";
+import { rulingsIn } from "./rulings/all-rulings.ts";
+import { COMPARISON_RULINGS } from "./rulings/comparison.ts";
+import { wordingsIn } from "./rulings/rulings-in-each.ts";
+import { tintWords } from "./rulings/tints.ts";
+import { tableWords } from "./table-words.ts";
+import { tintSentences } from "./tint-sentence.ts";
+import type { OwnWords } from "./words.ts";
+
+const TRADE = { en: enTrade, de: deTrade, fr: frTrade, es: esTrade };
+
+/** What this room says in one language; all but the English is translation, to be reviewed by a reader of the trade. */
+export function ownWords(language: Language): OwnWords {
+  const { ABOUT, COLON, SEMICOLON, NUMBERS, dateWords, listed, lowerFirst, within } =
+    phrasesIn(language);
+  const pages = pageWords(language);
+  const tints = tintWords(language);
+  return {
+    language,
+    about: ABOUT,
+    reach: (classes) => listed(classes, "or"),
+    colon: COLON,
+    semicolon: SEMICOLON,
+    numbers: NUMBERS,
+    series: pages.optics.fit.series,
+    ...tableWords(language),
+    trade: TRADE[language],
+    listed,
+    lowerFirst,
+    nameWithin: within,
+    pages,
+    date: dateWords,
+    tints,
+    contributions: contributionWords(language),
+    criteria: criteriaIn(language),
+    limits: (of, limits) => limitsText(of, limits)[language],
+    comparisons: wordingsIn(language, COMPARISON_RULINGS),
+    rulings: rulingsIn(language, tintSentences(tints)),
+  };
+}
