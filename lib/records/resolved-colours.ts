@@ -50,8 +50,8 @@ export function resolvedColour(
     tints: tints ?? standard?.letDowns ?? [],
     films,
     ...lotWeights(slug, lots),
-    ...(masstone === undefined ? {} : { masstone }),
-    ...(masstoneOverBlack === undefined ? {} : { masstoneOverBlack }),
+    ...(masstone !== undefined && { masstone }),
+    ...(masstoneOverBlack !== undefined && { masstoneOverBlack }),
   };
 }
 
@@ -62,14 +62,14 @@ export function colourWithNoise(
 ): Colour {
   return {
     ...colour,
-    ...(colour.masstone === undefined ? {} : { masstone: withNoise(colour.masstone) }),
+    ...(colour.masstone !== undefined && { masstone: withNoise(colour.masstone) }),
     ...(colour.masstoneOverBlack === undefined
       ? {}
       : { masstoneOverBlack: withNoise(colour.masstoneOverBlack) }),
     tints: colour.tints.map((tint) => ({
       ...tint,
       reading: withNoise(tint.reading),
-      ...(tint.overBlack === undefined ? {} : { overBlack: withNoise(tint.overBlack) }),
+      ...(tint.overBlack !== undefined && { overBlack: withNoise(tint.overBlack) }),
     })),
     films: colour.films.map((film) => ({ ...film, reading: withNoise(film.reading) })),
   };

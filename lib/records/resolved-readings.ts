@@ -272,7 +272,7 @@ export function readingResolver(
       viewing: first.viewing,
       geometry,
       origin: `${reading.format}, ${form.reading}, L*a*b* without a spectrum, ${first.viewing}`,
-      ...(form.date === undefined ? {} : { date: form.date }),
+      ...(form.date !== undefined && { date: form.date }),
     };
   }
 
@@ -302,7 +302,7 @@ export function readingResolver(
         form: "chip",
         munsell: form.munsell,
         origin: "Munsell chip, by eye",
-        ...(form.date === undefined ? {} : { date: form.date }),
+        ...(form.date !== undefined && { date: form.date }),
       };
     },
   };
@@ -345,11 +345,11 @@ function averagedReading(
       count: read.length,
       geometry,
       noise: uncertainty === undefined ? HAND_HELD_NOISE : statedNoise(uncertainty),
-      ...(surface === undefined ? {} : { surface }),
+      ...(surface !== undefined && { surface }),
       origin: `${file.format}, ${form.reading}, ${names.join(" + ")}${howRead(columns, mean)}`,
-      ...(form.date === undefined ? {} : { date: form.date }),
-      ...(calibration === undefined ? {} : { calibration }),
-      ...(aperture === undefined ? {} : { aperture }),
+      ...(form.date !== undefined && { date: form.date }),
+      ...(calibration !== undefined && { calibration }),
+      ...(aperture !== undefined && { aperture }),
     },
   };
 }
@@ -485,7 +485,7 @@ function labReading(form: LabForm): LabReading {
     viewing,
     geometry: form.geometry,
     origin: `Lab as read, ${viewing}`,
-    ...(form.uncertainty === undefined ? {} : { uncertainty: form.uncertainty }),
-    ...(form.date === undefined ? {} : { date: form.date }),
+    ...(form.uncertainty !== undefined && { uncertainty: form.uncertainty }),
+    ...(form.date !== undefined && { date: form.date }),
   };
 }
