@@ -6,7 +6,9 @@ import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { Block } from "../blocks/block.ts";
 import { asMarkup, type Markup } from "../present/views.ts";
 import { errorAt } from "../records/fault.ts";
+import type { Language } from "../quantities/languages.ts";
 import type { Answer } from "../records/records.ts";
+import { wordsIn } from "../words/languages.ts";
 import { markdownLine, markdownParts, type FoundShortcode } from "./answer-markdown.ts";
 import { checkedArgs } from "./checked-args.ts";
 import { foldedBlocks } from "./folded-blocks.ts";
@@ -26,13 +28,17 @@ interface RenderedAnswer {
   readonly faults: readonly Diagnostic[];
 }
 
-/** Fill in every shortcode of an answer; one with a fault leaves a dash and is told at its line. */
+/**
+ * Fill in every shortcode of an answer, in the language that the answer is written in: nobody reads "touch dry in
+ * 2 Tage". One with a fault leaves a dash and is told at its line.
+ */
 export function renderedAnswer(
-  { slug, file, record, body, bodyLine, place: placeOf }: Answer,
-  context: PageContext,
+  { slug, file, record, body, bodyLine, language, place: placeOf }: Answer,
+  ofPage: PageContext,
   place: PagePlace,
   index: FigureIndex,
 ): RenderedAnswer {
+  const context = language === undefined ? ofPage : inLanguage(ofPage, language);
   const faults: Diagnostic[] = [];
   let count = 0;
 
@@ -111,6 +117,12 @@ export function renderedAnswer(
       ),
     );
   return { summary: asMarkup(summary), summaryText, replyText, blocks, faults };
+}
+
+/** What a page is made from, in another language's words. It is not copied, since a copy would have read all of it. */
+function inLanguage(context: PageContext, language: Language): PageContext {
+  const words = wordsIn(language, context.records.knowledge.said);
+  return Object.create(context, { words: { value: words } }) as PageContext;
 }
 
 const NAMES = SHORTCODES.map(({ name }) => name);

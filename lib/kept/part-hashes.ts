@@ -4,6 +4,7 @@
  */
 import { contentHash } from "./content-hash.ts";
 import { readKept, writeKept } from "./kept-file.ts";
+import { keptSince, type SincePart } from "./kept-since.ts";
 import type { WorkCache } from "./work-cache.ts";
 
 export interface PartHashes {
@@ -27,10 +28,8 @@ export interface PartsNow {
   readonly identity: (owner: string) => string | undefined;
 }
 
-/** By its owner, what that was, and hashes of its parts by their names. */
-type KeptHashes = Readonly<
-  Record<string, readonly [identity: string, hashes: Record<string, string>]>
->;
+/** What an owner was, and hashes of its parts by their names. */
+type OwnHashes = readonly [identity: string, hashes: Readonly<Record<string, string>>];
 
 const EVERY = "*";
 
@@ -40,23 +39,20 @@ export function partHashes(
   of: string,
   { part, identity: sooner }: PartsNow,
 ): PartHashes {
-  const file = `parts-${of}.json`;
-  let kept: KeptHashes | undefined;
-  const before = (owner: string): KeptHashes[string] | undefined =>
-    (kept ??= (readKept(cache.folder, file, cache.held) ?? {}) as KeptHashes)[owner];
+  const kept = keptSince(hashesIn(cache, `parts-${of}`), hashesIn(cache, `parts-${of}-since`));
   /** What members are now, each with the hashes of its parts that are known of that. */
-  const now = new Map<string, KeptHashes[string]>();
-  const memberNow = (owner: string): KeptHashes[string] | undefined => {
+  const now = new Map<string, OwnHashes>();
+  const memberNow = (owner: string): OwnHashes | undefined => {
     const known = now.get(owner);
     const identity = known === undefined ? sooner(owner) : undefined;
     if (identity === undefined) return known;
-    const earlier = before(owner);
+    const earlier = kept.of(owner);
     const own = earlier?.[0] === identity ? earlier : ([identity, {}] as const);
     now.set(owner, own);
     return own;
   };
-  // Told since they were kept last.
-  let isNew = false;
+  // Members of which hashes were told since they were kept last.
+  const told = new Map<string, Record<string, string>>();
   const known = new Map<string, string>();
   const membersOf = (list: string): readonly string[] =>
     (part(`${list}/#`) ?? []) as readonly string[];
@@ -77,12 +73,16 @@ export function partHashes(
   /** With what is remembered a member that has not changed is left alone. */
   const ofMember = (owner: string, rest: string): string => {
     const own = memberNow(owner);
-    const known = own?.[1][rest];
+    // A name is whatever was asked for, and of an object much more can be asked than it has.
+    const known = own !== undefined && Object.hasOwn(own[1], rest) ? own[1][rest] : undefined;
     if (known !== undefined) return known;
     const hash = hashOf(rest === "" ? owner : `${owner}/${rest}`);
     if (own === undefined) return hash;
-    isNew = true;
-    return (own[1][rest] = hash);
+    const hashes = told.get(owner) ?? { ...own[1] };
+    hashes[rest] = hash;
+    if (!told.has(owner)) now.set(owner, [own[0], hashes]);
+    told.set(owner, hashes);
+    return hash;
   };
   const identityOf = (owner: string): string => memberNow(owner)?.[0] ?? hashOf(owner);
   return {
@@ -96,21 +96,30 @@ export function partHashes(
         textHash(membersOf(list).flatMap((member) => [member, identityOf(`${list}/${member}`)])),
       );
     },
-    isAnother: (owner) => before(owner)?.[0] !== memberNow(owner)?.[0],
+    isAnother: (owner) => kept.of(owner)?.[0] !== memberNow(owner)?.[0],
     countOf: (list) => {
       const count = counts.get(list) ?? membersOf(list).length;
       counts.set(list, count);
       return count;
     },
     keep: () => {
-      if (!cache.keeps || !isNew) return;
-      isNew = false;
-      const still = Object.entries(kept ?? {}).filter(
-        ([owner, [identity]]) => !now.has(owner) && sooner(owner) === identity,
+      if (!cache.keeps || told.size === 0) return;
+      told.clear();
+      kept.keep(now, (own, owner) =>
+        now.has(owner) || sooner(owner) === own[0] ? own : undefined,
       );
-      const all: KeptHashes = Object.fromEntries([...now, ...still]);
-      writeKept(cache.folder, file, all, cache.held);
     },
+  };
+}
+
+function hashesIn(cache: WorkCache, name: string): SincePart<OwnHashes> {
+  const file = `${name}.json`;
+  return {
+    read: () => {
+      const kept = readKept(cache.folder, file, cache.held) ?? {};
+      return new Map(Object.entries(kept as Readonly<Record<string, OwnHashes>>));
+    },
+    write: (hashes) => writeKept(cache.folder, file, Object.fromEntries(hashes), cache.held),
   };
 }
 

@@ -1,6 +1,8 @@
 /** Steps of one kind that are taken of many things, such as every colour: kept in one file, each by what it read. */
 import type { KeptSteps, PartsRead } from "./kept-steps.ts";
+import { contentHash } from "./content-hash.ts";
 import { readValue, writeValue } from "./kept-result.ts";
+import { keptSince, type SincePart } from "./kept-since.ts";
 import { partText, textHash } from "./part-hashes.ts";
 import { noteReadAgain, readBy } from "./reads.ts";
 import type { WorkCache } from "./work-cache.ts";
@@ -38,23 +40,15 @@ export function stepBook(
   { partsOf, stillAs }: Pick<KeptSteps, "partsOf" | "stillAs">,
 ): StepBook {
   const now = new Map<string, KeptStep>();
-  let earlier: ReadonlyMap<string, KeptStep> | undefined;
-  const before = (): ReadonlyMap<string, KeptStep> => (earlier ??= readBook(place));
-  // Told by what their owners are now, and else as they are written down: they are found again by either.
-  const told = new WeakSet<KeptStep>();
-  const stillIn = (of: string): KeptStep | undefined => {
-    const kept = before().get(of);
-    const parts = kept !== undefined && hasRead(kept.parts) ? stillAs(kept.parts) : undefined;
-    if (kept === undefined || parts === undefined) return undefined;
-    if (parts === kept.parts) return kept;
-    const moved = { ...kept, parts };
-    told.add(moved);
-    return moved;
-  };
+  const before = keptSince(bookPart(place, "all"), bookPart(place, "since"));
   const found = (of: string): KeptStep | undefined => {
-    const known = now.get(of) ?? stillIn(of);
-    if (known !== undefined) now.set(of, known);
-    return known;
+    const known = now.get(of);
+    if (known !== undefined) return known;
+    const kept = before.of(of);
+    if (kept === undefined || !hasRead(kept.parts) || stillAs(kept.parts) === undefined)
+      return undefined;
+    now.set(of, kept);
+    return kept;
   };
   const taken = (of: string, made: () => unknown, tells: (value: unknown) => object): KeptStep => {
     const known = found(of);
@@ -63,7 +57,7 @@ export function stepBook(
       return known;
     }
     const { value, names } = readBy(made);
-    const own = { parts: partsOf(names, before().get(of)?.parts), value, ...tells(value) };
+    const own = { parts: partsOf(names, before.of(of)?.parts), value, ...tells(value) };
     now.set(of, own);
     return own;
   };
@@ -74,18 +68,13 @@ export function stepBook(
     told: <V>(of: string, made: () => V) =>
       taken(of, made, (value) => ({ identity: textHash([partText(value)]) })) as Told<V>,
     keep: () => {
-      if (place?.cache.keeps !== true || now.size === 0) return;
+      if (place?.cache.keeps !== true) return;
       // What nobody asked for this time stays for as long as it would be right.
-      for (const of of before().keys()) {
-        const still = now.has(of) ? undefined : stillIn(of);
-        if (still !== undefined) now.set(of, still);
-      }
-      const isSame =
-        now.size === before().size &&
-        [...now].every(([of, kept]) => before().get(of) === kept || told.has(kept));
-      if (isSame) return;
-      earlier = new Map(now);
-      writeValue(place.cache, place.key, earlier);
+      before.keep(now, (kept, of) => {
+        const parts = hasRead(kept.parts) ? stillAs(kept.parts) : undefined;
+        if (parts === undefined) return now.has(of) ? kept : undefined;
+        return parts === kept.parts ? kept : { ...kept, parts };
+      });
     },
   };
 }
@@ -95,9 +84,15 @@ export function hasRead(parts: PartsRead): boolean {
   return parts.some(([, , , names]) => names.length > 0);
 }
 
-function readBook(
+function bookPart(
   place: { readonly cache: WorkCache; readonly key: string } | undefined,
-): ReadonlyMap<string, KeptStep> {
-  const kept = place && readValue(place.cache, place.key);
-  return (kept as ReadonlyMap<string, KeptStep> | undefined) ?? new Map<string, KeptStep>();
+  part: "all" | "since",
+): SincePart<KeptStep> {
+  if (place === undefined) return { read: () => new Map(), write: () => undefined };
+  const { cache } = place;
+  const key = part === "all" ? place.key : contentHash([place.key, part]).toString("hex");
+  return {
+    read: () => (readValue(cache, key) as ReadonlyMap<string, KeptStep> | undefined) ?? new Map(),
+    write: (steps) => writeValue(cache, key, steps),
+  };
 }

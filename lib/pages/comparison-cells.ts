@@ -195,10 +195,12 @@ function saleCell({ sheet: { cautions, slug } }: SheetTexts, { words }: PageCont
   const asked = markets("line").filter((market) => !forbidden.includes(market));
   if (forbidden.length + asked.length === 0) return { text: text.noLimit };
   return {
-    text: given([
-      forbidden.length > 0 && text.limited(forbidden),
-      asked.length > 0 && text.asked(asked),
-    ]).join(words.semicolon),
+    text: upperFirst(
+      given([
+        forbidden.length > 0 && text.limited(forbidden),
+        asked.length > 0 && text.asked(asked),
+      ]).join(words.semicolon),
+    ),
     address: `colours/${slug}/#handling`,
   };
 }

@@ -13,20 +13,21 @@ import type { ContributionFigure } from "../sheet/drying/drying-figures.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { reasons, sectionTable, textOf, type SheetPage } from "./page-of-sheet.ts";
 import { pigmentName } from "./pigment-name.ts";
+import { driesWord } from "./six-facts.ts";
 
 /** Class and days, what moves them, trials, the colour in each white, layers and film. */
 export function dryingBlocks(page: SheetPage): Block[] {
   const { sheet, words } = page;
   const { drying } = sheet;
   const text = words.pages.drying;
-  const [dryingClass, days] = [textOf(page, "drying.class"), textOf(page, "drying.touchDryDays")];
+  const days = textOf(page, "drying.touchDryDays");
   const tried = drying.trials.some(({ tintedWith }) => tintedWith === undefined);
   const listed = new Set(drying.contributions.map(({ sentence }) => sentence.rule));
   return blocksOf({
     summary: [
-      dryingClass === undefined || days === undefined
-        ? text.none
-        : text.summary(dryingClass, days, textOf(page, "drying.throughDryDays")),
+      isKnown(drying.class) && days !== undefined
+        ? text.summary(driesWord(drying.class, words), days, textOf(page, "drying.throughDryDays"))
+        : text.none,
     ],
     properties: sectionTable(
       page,

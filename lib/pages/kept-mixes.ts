@@ -26,7 +26,7 @@ export function keptMixes(name: string, search: Search, steps: KeptSteps | undef
   if (steps === undefined) return foundIn(mixesOf(search));
   const step = { modules: ["lib/pages/kept-mixes.ts"], name: `mixtures ${name}` };
   const before = steps.last(step) as SearchedBefore | undefined;
-  const [aim, paints] = [aimOf(search), search.ladders.map(hashOf)];
+  const [aim, paints] = [aimOf(search), search.ladders.map((one) => hashOf(one))];
   const places = new Map(
     before?.aim === aim ? before.paints.map((paint, i) => [paint, i + 1] as const) : [],
   );

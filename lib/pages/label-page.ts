@@ -2,6 +2,7 @@ import { tables } from "../blocks/section-blocks.ts";
 import { tableView } from "../present/table-view.ts";
 import type { SectionBlock } from "../blocks/block.ts";
 import { isKnown } from "../quantities/figure.ts";
+import { at } from "../quantities/at.ts";
 import { grouped } from "../quantities/grouped.ts";
 import { given } from "../quantities/given.ts";
 import { figureText } from "../present/figure-text.ts";
@@ -138,30 +139,34 @@ function labelTable({ sheet, leaf }: SheetTexts, { words, records }: PageContext
   });
 }
 
-/** Cautions that every sheet shares, each once. */
+/** Cautions that every sheet shares, each once; those of one operation that one reason asks for stand together. */
 function studioTable({ sheets, words }: PageContext): TableView {
-  const { caption, columns } = said(words).studio;
-  const rows = new Map<string, CellView[]>();
-  for (const { sheet } of sheets) {
-    for (const { general, operation, reason, rule } of sheet.cautions.studio) {
-      if (!general || rows.has(`${operation} ${rule}`)) continue;
-      rows.set(`${operation} ${rule}`, [
-        { text: words.operations[operation] ?? operation },
-        { text: statementText({ rule, values: {} }, words) },
-        {
-          text:
-            reason.rule === "dustiness" ? said(words).studio.dust : statementText(reason, words),
-        },
-      ]);
+  const { caption, columns, dust } = said(words).studio;
+  const shared = new Map<string, Sheet["cautions"]["studio"][number]>();
+  for (const { sheet } of sheets)
+    for (const caution of sheet.cautions.studio) {
+      const key = `${caution.operation} ${caution.rule}`;
+      if (caution.general && !shared.has(key)) shared.set(key, caution);
     }
-  }
+  const together = grouped(
+    [...shared.values()].map(({ operation, rule, reason }) => {
+      const why = reason.rule === "dustiness" ? dust : statementText(reason, words);
+      const caution = statementText({ rule, values: {} }, words);
+      return [`${operation} ${why}`, { operation, why, caution }] as const;
+    }),
+  );
   const order = Object.keys(words.operations);
-  const at = ([key]: readonly [string, unknown]): number =>
-    order.findIndex((operation) => key.startsWith(operation));
   return tableView({
     caption,
     columns: [columns.operation, columns.caution, columns.reason],
-    rows: [...rows].toSorted((one, other) => at(one) - at(other)).map(([, cells]) => cells),
+    rows: [...together.values()]
+      .map((alike) => ({ ...at(alike, 0), cautions: alike.map(({ caution }) => caution) }))
+      .toSorted((one, other) => order.indexOf(one.operation) - order.indexOf(other.operation))
+      .map(({ operation, cautions, why }) => [
+        { text: words.operations[operation] ?? operation },
+        { text: cautions.join(" ") },
+        { text: why },
+      ]),
   });
 }
 

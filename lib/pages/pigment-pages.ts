@@ -35,7 +35,6 @@ import { pigmentPhotographs } from "./photograph-blocks.ts";
 import { isReadOpacity, pigmentFacts } from "./pigment-blocks.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
-import { dateText } from "../present/date-text.ts";
 import { pageHead, standingsKey } from "./site-frame.ts";
 import { wordedSheet } from "./worded-sheet.ts";
 import { textPage } from "./text-page.ts";
@@ -61,7 +60,6 @@ export interface PigmentPageView extends PageView {
   /** Said in place of `colours` when no colour is made from it. */
   readonly noColours?: string;
   readonly photographs: { readonly heading: string; readonly list: readonly PhotographView[] };
-  readonly revision: string;
 }
 
 /** Rows of a pigment's own page. */
@@ -263,6 +261,5 @@ export function pigmentPage(
       someColours: words.pages.parts.someOf(shown.length, colours.length),
     }),
     ...(colours.length === 0 && { noColours: text.noColours }),
-    revision: words.pages.build(dateText(context.date, words)),
   };
 }

@@ -21,6 +21,7 @@ import { sheetSections } from "./sheet-sections.ts";
 import { pageHead } from "./site-frame.ts";
 import { sharedPicture } from "./shared-picture.ts";
 import { sixFacts } from "./six-facts.ts";
+import { whitePurposes } from "./white-blocks.ts";
 import { given } from "../quantities/given.ts";
 
 /** A colour's page for a painter: first screen, then what is read at the easel. */
@@ -60,7 +61,7 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
       ...swatchCell(colour, words.pages.sheet.noPanel),
     },
     ...(tints !== undefined && { tints }),
-    sentence: withMediumNote(plainSentence(sheet, context), sheet, words),
+    sentence: withMediumNote(firstSentence(sheet, context), sheet, words),
     offer: offerViews(sheet, words),
     actions: given([
       { text: text.compare, href: `${place.root}compare/?colours=${sheet.slug}` },
@@ -82,6 +83,12 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     sections,
     standingsFold: text.standingsFold,
   };
+}
+
+/** What the first screen says in one sentence: of a white that stands out among the others, what it is good for. */
+function firstSentence(sheet: Sheet, context: PageContext): string {
+  const purposes = sheet.family === "white" ? whitePurposes(sheet, context) : [];
+  return purposes.length > 0 ? purposes.join(" ") : plainSentence(sheet, context);
 }
 
 /** What a colour does in the whites, without figures; of a white, that others are let down in it. */

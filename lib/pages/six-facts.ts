@@ -47,7 +47,7 @@ interface Told {
   readonly word: string | undefined;
   readonly detail?: string | undefined;
   readonly brief?: string | undefined;
-  /** Why there is no word, where that is not for want of knowing. */
+  /** In place of a word: why there is none, where that is not for want of knowing, or what is known without it. */
   readonly without?: string | undefined;
   readonly standing: StandingView;
 }
@@ -94,7 +94,7 @@ function lasts({ sheet: { permanence } }: SheetTexts, context: PageContext): She
 
 function hides(worded: SheetTexts, context: PageContext): SheetFact {
   const { optics } = worded.sheet;
-  const { opacityClass } = optics;
+  const { opacityClass, hidingFilmUm } = optics;
   const { asDrawn, detail } = context.words.pages.sheetPage;
   // What a drawdown of unknown thickness tells of hiding, where there is one.
   const drawn = optics.reasons.find(({ rule }) => Object.hasOwn(asDrawn, rule));
@@ -106,16 +106,19 @@ function hides(worded: SheetTexts, context: PageContext): SheetFact {
       detail: detail.asDrawn,
       standing: standingWord("measured", context.words),
     });
+  const film = statedText(worded, "optics.hidingFilmUm", context.words);
   return fact(context, {
     key: "hides",
     href: "#painting",
+    // Films that told no class hide by their darkness.
+    without: film && detail.byDarkness(detail.film(film)),
     word: isKnown(opacityClass)
       ? upperFirst(
           classText(opacityClass, (each) => context.words.terms[each] ?? each, context.words),
         )
       : undefined,
     detail: hidingDetail(worded, context),
-    standing: standingView(opacityClass, context.words),
+    standing: standingView(isKnown(opacityClass) ? opacityClass : hidingFilmUm, context.words),
   });
 }
 

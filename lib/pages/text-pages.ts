@@ -8,6 +8,7 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { LinkView } from "../present/views.ts";
 import { LABELS_PAGE } from "./label-page.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { languageFolder, pageLanguages } from "./page-languages.ts";
 import { standingsKey } from "./site-frame.ts";
 import { sourceEntry } from "./source-entry.ts";
 import { declaredPage, textPage, type DeclaredPage } from "./text-page.ts";
@@ -15,6 +16,7 @@ import { ABOUT } from "../words/pages/about.ts";
 import { METHODS } from "../words/pages/methods.ts";
 import { SOURCES } from "../words/pages/sources.ts";
 import { proseSection } from "./prose-section.ts";
+import { WORDS } from "../words/languages.ts";
 import { slugOrder } from "../quantities/name-order.ts";
 import { grouped } from "../quantities/grouped.ts";
 
@@ -103,8 +105,21 @@ export function notFoundPage(context: PageContext, place: PagePlace): TextPageVi
   return textPage(context, place, {
     heading: text.heading,
     description: text.lead,
-    opening: linksOf([{ text: text.link, href: `${place.root}colours/` }]),
+    opening: linksOf([
+      { text: text.link, href: `${place.root}colours/` },
+      ...inOtherLanguages(context, place),
+    ]),
     sections: [],
+  });
+}
+
+/** The same to whoever was lost in another language's folder: there is one such page for all. */
+function inOtherLanguages({ records, words }: PageContext, { root }: PagePlace): LinkView[] {
+  const languages = pageLanguages(records.workshop).filter((one) => one !== words.language);
+  return languages.map((language) => {
+    const { heading, link } = WORDS[language].pages.notFound;
+    const href = `${root}${languageFolder(language, records.workshop)}colours/`;
+    return { text: `${heading}. ${link}`, href, language };
   });
 }
 

@@ -14,7 +14,7 @@ import type { SheetPage } from "./page-of-sheet.ts";
 import { whiteningParts } from "./six-facts.ts";
 import { strengthReferenceName } from "./strength-reference.ts";
 
-/** What a white is for and how it stands beside the other whites; then every colour that was tried in it. */
+/** How a white stands beside the other whites; then every colour that was tried in it. What it is good for is told on the first screen. */
 export function whiteBlocks(page: SheetPage): Block[] {
   const lines = whiteLines(page);
   const { tiles, all } = tintTiles(page);
@@ -30,9 +30,7 @@ export function whiteBlocks(page: SheetPage): Block[] {
 
 function whiteLines({ sheet, context, words }: SheetPage): LineView[] {
   const text = words.pages.sheetPage.white;
-  const others = context.sheets
-    .map((one) => one.sheet)
-    .filter(({ slug, family }) => family === "white" && slug !== sheet.slug);
+  const others = otherWhites(sheet, context);
   const line = (name: string, sentence: string | undefined): LineView[] =>
     sentence === undefined ? [] : [{ name, sentences: [{ text: sentence }] }];
   const beside = (told: (white: Sheet) => string | undefined): string => {
@@ -53,9 +51,7 @@ function whiteLines({ sheet, context, words }: SheetPage): LineView[] {
   const reference = strengthReferenceName(context);
   const said = <T>(value: T | undefined, sentence: (value: T) => string): string | undefined =>
     value === undefined ? undefined : sentence(value);
-  const purposes = sheet.family === "extender" ? [] : whitePurposes(sheet, others, context);
   return [
-    ...line(text.names.use, purposes.length === 0 ? undefined : purposes.join(" ")),
     ...line(
       text.names.whitens,
       said(
@@ -86,8 +82,15 @@ function legend({ words }: SheetPage, tiles: WallBlock["tiles"]): Block {
   return statement(hasEmpty ? `${text.tints} ${text.tintsMissing}` : text.tints, "note");
 }
 
+function otherWhites({ slug }: Sheet, context: PageContext): Sheet[] {
+  return context.sheets
+    .map(({ sheet }) => sheet)
+    .filter((white) => white.family === "white" && white.slug !== slug);
+}
+
 /** What its own figures make a white good for, against the other whites of the range. */
-function whitePurposes(sheet: Sheet, others: readonly Sheet[], context: PageContext): string[] {
+export function whitePurposes(sheet: Sheet, context: PageContext): string[] {
+  const others = otherWhites(sheet, context);
   const { uses } = context.words.pages.sheetPage.white;
   const parts = ({ slug }: Sheet): number | undefined => {
     const value = whiteningParts(slug, context)?.figure.value;

@@ -4,7 +4,7 @@ import type { MixingRange } from "../mixing/mixing-range.ts";
 import type { Words } from "../words/words.ts";
 import type { PrintedNumbers } from "../words/number-text.ts";
 
-/** "Parts by volume: Titanium White 30, Bone Black 2, Raw Umber 1", the largest first, the smallest as one. */
+/** "Parts by volume: Titanium White 30 + Bone Black 2 + Raw Umber 1", the largest first, the smallest as one. */
 export function mixPartsText(
   mix: Mix,
   range: MixingRange,
@@ -21,7 +21,7 @@ export function mixPartsText(
       ({ slug, parts: own }) =>
         `${range.paint(slug)?.name ?? slug}\u00a0${numbers.significant(own, 2)}`,
     )
-    .join(", ")}`;
+    .join(" + ")}`;
 }
 
 /** The same with one part of the smallest. */

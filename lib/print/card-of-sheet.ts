@@ -165,7 +165,7 @@ function cardTints({ tints }: Sheet, words: Words): CardTint[] {
 /** Of the whites that it was let down in; of a white, that others are let down in it. */
 function sentenceOf(sheet: Sheet, context: PageContext): string {
   const { words } = context;
-  const text = words.pages.cards;
+  const { cards: text, sheetPage } = words.pages;
   const told = cardSentence(
     sheet.tints.map(({ white, sentence }) => ({
       white: white.name,
@@ -177,7 +177,7 @@ function sentenceOf(sheet: Sheet, context: PageContext): string {
   if (told !== undefined) return told;
   if (sheet.family === "extender") return text.extender;
   const letDown = coloursLetDownIn(sheet.slug, context);
-  return letDown.length > 0 ? text.isWhite(letDown.length) : text.noTint;
+  return letDown.length > 0 ? text.isWhite(letDown.length) : sheetPage.notTried;
 }
 
 function cardLabel({ cautions }: Sheet, words: Words, languages: readonly Language[]): CardLabel {

@@ -12,7 +12,7 @@ import {
   type PaperStyle,
 } from "./paper-style.ts";
 import { swatchMarks } from "./paper-swatch.ts";
-import { setRuns, type Run, type RunSetting } from "./set-runs.ts";
+import { setRuns, type Run, type RunSetting, type SetRuns } from "./set-runs.ts";
 import { MARGIN, type PaperContext, type PagesToPrint } from "./sheet-paper.ts";
 import type { SheetLeaves } from "./sheet-pdf.ts";
 
@@ -115,7 +115,7 @@ function isKept(line: number, count: number): boolean {
 
 const SWATCH_MM = 12;
 /** Columns of a line [mm], as shares of what is right of the swatch: name, made of, prices; the page number takes the rest. */
-const SHARES = { name: 0.3, madeOf: 0.37, offer: 0.26 } as const;
+const SHARES = { name: 0.29, madeOf: 0.41, offer: 0.24 } as const;
 
 function contentsLine({ slug, listed: sheet }: RangeSheet, page: number, style: PaperStyle): Piece {
   const { widthMm, sizePt } = style;
@@ -126,13 +126,7 @@ function contentsLine({ slug, listed: sheet }: RangeSheet, page: number, style: 
     share: number,
     size: number,
     look: Pick<RunSetting, "align" | "isBalanced"> = {},
-  ) =>
-    setRuns(runs, {
-      widthMm: room * share - 3,
-      sizePt: size,
-      leading: (sizePt * 1.3) / size,
-      ...look,
-    });
+  ) => setRuns(runs, { widthMm: room * share - 3, sizePt: size, ...look });
   const name = set(prose(sheet.name), SHARES.name, sizePt);
   const made = set(
     quiet(
@@ -162,9 +156,11 @@ function contentsLine({ slug, listed: sheet }: RangeSheet, page: number, style: 
     { align: "right" },
   );
   const number = setRuns(sans(String(page)), { widthMm, sizePt, align: "right" });
-  const heightMm = Math.max(name.heightMm, made.heightMm, offer.heightMm) + 1.4;
-  const at = (marks: ReturnType<typeof setRuns>["marks"], xMm: number) =>
-    marks.map((mark) => shifted(mark, xMm, 0.7));
+  // Smaller type begins lower, so that all stands on the baseline of the name.
+  const baseline = ({ marks }: SetRuns): number => marks[0]?.yMm ?? 0;
+  const below = (set: SetRuns): number => 0.7 + baseline(name) - baseline(set);
+  const heightMm = 0.7 + Math.max(...[name, made, offer].map((set) => below(set) + set.heightMm));
+  const at = (set: SetRuns, xMm: number) => set.marks.map((mark) => shifted(mark, xMm, below(set)));
   const content: Tagged = {
     tag: "TOCI",
     children: [
@@ -189,10 +185,10 @@ function contentsLine({ slug, listed: sheet }: RangeSheet, page: number, style: 
       {
         tag: "P",
         marks: [
-          ...at(name.marks, left),
-          ...at(made.marks, left + room * SHARES.name),
-          ...at(offer.marks, left + room * (SHARES.name + SHARES.madeOf) + 3),
-          ...at(number.marks, 0),
+          ...at(name, left),
+          ...at(made, left + room * SHARES.name),
+          ...at(offer, left + room * (SHARES.name + SHARES.madeOf) + 3),
+          ...at(number, 0),
         ],
         links: [{ href: `#${slug}`, xMm: 0, yMm: 0, widthMm, heightMm }],
       },

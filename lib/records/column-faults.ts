@@ -29,7 +29,7 @@ export function* columnFaults({ workshop, colours }: ParsedFiles): Faults {
             form: grounds[ground],
           }).map((asked): Use => ({ ...asked, from: workshop })),
     ),
-    ...[...colours.values()].flatMap(usesOf),
+    ...[...colours.values()].flatMap((colour) => usesOf(colour)),
   ];
   const first = new Map<string, Use>();
   const shared: Shared[] = [];

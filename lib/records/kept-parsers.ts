@@ -2,13 +2,14 @@ import type { z } from "zod";
 import { contentHash } from "../kept/content-hash.ts";
 import { keepValue, keptIfAny, type Origin } from "../kept/kept-result.ts";
 import { keptSteps, type KeptSteps } from "../kept/kept-steps.ts";
-import { partHashes } from "../kept/part-hashes.ts";
+import { partHashes, textHash, type PartHashes } from "../kept/part-hashes.ts";
 import { sameAsBefore } from "../kept/same-as-before.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { certain } from "../quantities/at.ts";
 import { parsedRecord, type Parsed, type ParsedRecord } from "./parsed-record.ts";
 import { priceList } from "./price-list.ts";
 import { LISTS_OF_FILES } from "./followed-files.ts";
+import { frontMatter } from "./front-matter.ts";
 import type { FileParsers } from "./parsed-files.ts";
 import { parseReadingFile } from "./readings/reading-file.ts";
 import { yamlAsAnswered, yamlWhenAsked, type YamlRecord } from "./yaml-record.ts";
@@ -27,6 +28,8 @@ interface LastParsed {
   readonly made: unknown;
   /** What followed from it when it was last asked for, by name. */
   readonly follows: Map<string, unknown>;
+  /** What its YAML was asked since it was parsed: who asks is kept as well, and does not ask each time. */
+  readonly answers: Map<string, unknown>;
 }
 
 /** What reads the files, and all that it finds wrong with them. */
@@ -45,11 +48,15 @@ export function keptParsers(): KeptParsers {
   let isNew = false;
   let begun: WorkCache | undefined;
   let steps: KeptSteps | undefined;
-  /** What tells a part: of a file the hash of its text. */
-  const told = (part: unknown): unknown =>
-    typeof part === "object" && part !== null && "file" in part
-      ? certain(asked.get(String(part.file))).hash
-      : part;
+  let hashes: PartHashes | undefined;
+  /** What is written above the text of each file that was asked for, as a hash. */
+  const above = new Map<string, () => string>();
+  /** What tells a part: of a file the hash of its text, of its YAML that of what is written there. */
+  const told = (part: unknown): unknown => {
+    if (typeof part !== "object" || part === null || !("file" in part)) return part;
+    const file = String(part.file);
+    return "place" in part ? certain(above.get(file))() : certain(asked.get(file)).hash;
+  };
   const noteNew = (file: string): void => {
     isNew = true;
     edited.add(file);
@@ -57,7 +64,10 @@ export function keptParsers(): KeptParsers {
   const once = <R>(file: string, as: string, text: string, parsed: () => R): R => {
     const hash = contentHash([as, text]).toString("base64url");
     const known = last.get(file);
-    const own = known?.hash === hash ? known : { hash, made: parsed(), follows: new Map() };
+    const own =
+      known?.hash === hash
+        ? known
+        : { hash, made: parsed(), follows: new Map(), answers: new Map() };
     if (own !== known) noteNew(file);
     last.set(file, own);
     asked.set(file, { ...own, follows: new Map() });
@@ -73,11 +83,21 @@ export function keptParsers(): KeptParsers {
     return value;
   };
   const answering = (file: string, yaml: YamlRecord): YamlRecord =>
-    yamlAsAnswered(yaml, (question, made) => follows(file, question, made));
+    yamlAsAnswered(yaml, <A>(question: string, made: () => A) => {
+      const answers = (asked.get(file) ?? last.get(file))?.answers;
+      if (answers?.has(question) === true) return answers.get(question) as A;
+      const answer = made();
+      answers?.set(question, answer);
+      noteNew(file);
+      return answer;
+    });
   return {
     record: (schema, source) => {
       const parsed = (): ParsedRecord<z.output<typeof schema>> => parsedRecord(schema, source);
-      const { file, folder, text } = source;
+      const { file, folder, text, ending } = source;
+      const yaml = (): string | undefined =>
+        ending === ".md" ? frontMatter(file, text).parts?.yaml : text;
+      above.set(file, () => textHash([certain(yaml())]));
       const made = once(file, folder, text, () =>
         withYaml(parsed(), (yaml) => answering(file, yaml)),
       );
@@ -96,12 +116,12 @@ export function keptParsers(): KeptParsers {
       const now = (name: string): unknown => told(part(name));
       const isFile = (owner: string): boolean =>
         LISTS_OF_FILES.some((list) => owner.startsWith(list));
-      const hashes = partHashes(begun, "files", {
+      const ofParts = partHashes(begun, "files", {
         part: now,
         identity: (owner) => (isFile(owner) ? (now(owner) as string | undefined) : undefined),
       });
-      const own = keptSteps(begun, null, hashes, LISTS_OF_FILES);
-      steps = own;
+      const own = keptSteps(begun, null, ofParts, LISTS_OF_FILES);
+      [steps, hashes] = [own, ofParts];
       return (name, of, made) => own.made({ modules: ORIGIN.modules, name, of }, made);
     },
     follows,
@@ -122,6 +142,7 @@ export function keptParsers(): KeptParsers {
     },
     keep: (cache) => {
       steps?.keepBooks();
+      hashes?.keep();
       if (isNew || asked.size < last.size) {
         const isMuch = isAllNew || edited.size > MOST_EDITED;
         if (isMuch) keepValue(cache, ORIGIN, written([...asked]));

@@ -4,12 +4,10 @@ import { knowledgeOf } from "../knowledge/pigment-knowledge.ts";
 import { loadedTables, type Tables } from "../knowledge/tables.ts";
 import { BIBLIOGRAPHY } from "../sources/bibliography.ts";
 import type { Source } from "../sources/source.ts";
-import { claimedNames } from "./claimed-names.ts";
 import { checkedReadings } from "./checked-readings.ts";
-import { columnFaults } from "./column-faults.ts";
 import { contentTree, type ContentTree } from "./content-tree.ts";
-import { figureSlips } from "./figure-slips.ts";
-import { followedFiles, followedWhites } from "./followed-files.ts";
+import { faultsAcross } from "./faults-across.ts";
+import { followedFiles, followedRecordKeys, followedWhites } from "./followed-files.ts";
 import { offeredSizes } from "./offered-sizes.ts";
 import { onceTold } from "./once-told.ts";
 import { lotGlossSteps } from "./gloss-steps.ts";
@@ -24,35 +22,28 @@ import {
 } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { suffixNotes } from "./pigment-faults.ts";
-import { colourWithNoise, resolvedColour } from "./resolved-colours.ts";
+import { colourAsRead, colourWithNoise, resolvedColour } from "./resolved-colours.ts";
 import { resolvedGrounds } from "./resolved-grounds.ts";
-import { lotWithNoise, resolvedLot } from "./resolved-lots.ts";
+import { lotAsRead, lotWithNoise, resolvedLot } from "./resolved-lots.ts";
 import type { Checked, Records } from "./records.ts";
-import { referenceFaults } from "./references.ts";
-import { pairFaults } from "./pair-faults.ts";
-import { marketFaults } from "./market-faults.ts";
 import { namedPhotographs } from "./photographs.ts";
 import { sharedPhotographFaults } from "./photograph-twins.ts";
-import { paintFaults } from "./paint-faults.ts";
 import { ownFaults } from "./own-faults.ts";
-import { priceSlips } from "./price-slips.ts";
 import { rangeFaults, rangeNotes } from "./range-faults.ts";
-import { readingResolver, type ReadingResolver } from "./resolved-readings.ts";
+import {
+  allOfReadings,
+  readingResolver,
+  type ReadingResolver,
+  type ToldOfReadings,
+} from "./resolved-readings.ts";
 import { datesIn } from "./record-values.ts";
 import { recordLanguage } from "./label-languages.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import { siteBase } from "./site-base.ts";
-import { siteFaults } from "./site-faults.ts";
 import { paintResolver } from "./special-effects.ts";
-import { casFaults } from "./substance-numbers.ts";
 import { versionFaults } from "./version-faults.ts";
-import { trialFaults } from "./trial-faults.ts";
 import { grainNotes } from "./unit-slips.ts";
-import { standardRecipeFaults } from "./standard-recipe.ts";
-import { textLanguageFaults } from "./text-languages.ts";
-import { translationFaults } from "./translation-faults.ts";
 import { translatedNumberNotes } from "./translated-numbers.ts";
-import { tradeFaults } from "./vehicle-and-price-faults.ts";
 import { fileOrder } from "../quantities/name-order.ts";
 import { at, certain } from "../quantities/at.ts";
 import { remembered } from "../quantities/remembered.ts";
@@ -96,51 +87,62 @@ export function checkedRecords(
   if (otherVersion.length > 0)
     return { diagnostics: inOrder([...diagnostics, ...otherVersion]), notes: [] };
   const files = parsedFiles(tree, diagnostics, parsers);
-  const noting = followedFiles(files);
-  const resolver = readingResolver(noting.value, diagnostics, parsers.follows);
+  const { value: noting, part } = followedFiles(files);
+  const parts = new Map([["files", part]]);
   const sizes = offeredSizes(files, diagnostics, parsers.prices);
-  const paintOf = (record: ColourRecord | undefined): Pick<ReadingResolver, "resolve"> =>
-    paintResolver(record, noting.value, resolver);
-  const lotsNoted = readEach(noting.value.lots, (lot) =>
-    resolvedLot(lot, paintOf(noting.value.colours.get(lot.record.colour)?.record)),
+  // What a rule takes a faulty record for is not kept.
+  const check = (files.faulty.size === 0 ? parsers : PARSERS).checks((name) =>
+    certain(parts.get(name.slice(0, name.indexOf("/"))))(name),
   );
-  const lotsRead = [...lotsNoted.values()]
-    .map(({ value }) => value)
+  const ofLots = readEach(files.lots, ({ slug }) =>
+    check("readings of lots", slug, () => {
+      const lot = certain(noting.lots.get(slug));
+      return ownReadings(lot, noting.colours.get(lot.record.colour), noting, resolvedLot);
+    }),
+  );
+  const lotsRead = [...files.lots.values()]
+    .map((lot) => lotAsRead(lot, certain(ofLots.get(lot.slug)).value.readings))
     .toSorted((one, other) => (one.record.date < other.record.date ? -1 : 1));
-  const coloursNoted = readEach(noting.value.colours, (colour) => {
+  const ofColours = readEach(files.colours, ({ slug }) =>
+    check("readings of colours", slug, () => {
+      const colour = certain(noting.colours.get(slug));
+      return ownReadings(colour, colour, noting, resolvedColour);
+    }),
+  );
+  const coloursNoted = readEach(files.colours, (colour) => {
     const { standard } = colour.record;
-    const lot = standard === undefined ? undefined : lotsNoted.get(standard);
+    const lot = standard === undefined ? undefined : ofLots.get(standard);
     if (lot !== undefined) readAgain(lot);
-    else if (standard !== undefined) noting.value.lots.get(standard);
-    return resolvedColour(colour, paintOf(colour.record), sizes.get(colour.slug) ?? [], lotsRead);
+    else if (standard !== undefined) noting.lots.get(standard);
+    const { readings } = readAgain(certain(ofColours.get(colour.slug)));
+    return colourAsRead(colour, readings, sizes.get(colour.slug) ?? [], lotsRead);
   });
   const read = [...coloursNoted.values()].map(({ value }) => value);
-  const grounds = resolvedGrounds(files.workshop, resolver, diagnostics);
+  const [ofGrounds, ofPatches] = [readingResolver(noting), readingResolver(noting)];
+  const grounds = resolvedGrounds(files.workshop, ofGrounds, diagnostics);
   const photographed = namedPhotographs(files, tree, {
-    resolve: resolver.resolve,
+    resolve: ofPatches.resolve,
     colours: read,
     isFaulty: (slug) => isFaulty(files, "colours", slug),
   });
+  const ofReadings = allOfReadings([
+    ...[...ofLots.values(), ...ofColours.values()].map(({ value: { told } }) => told),
+    ofGrounds.told,
+    ofPatches.told,
+  ]);
   const whites = followedWhites(files, coloursNoted);
-  const check = parsers.checks((name) =>
-    name.startsWith("whites/") ? whites.part(name) : noting.part(name),
-  );
+  parts.set("whites", whites.part);
   const readings = [...coloursNoted.values()].map((colour) =>
-    check("readings of colours", colour.value.file, () =>
-      checkedReadings(readAgain(colour), {
-        files: noting.value,
-        whites: whites.value,
-        knowledge,
-      }),
+    check("readings of colours beside others", colour.value.file, () =>
+      checkedReadings(readAgain(colour), { files: noting, whites: whites.value, knowledge }),
     ),
   );
+  const written = followedRecordKeys({ ...files, today, usedReadings: ofReadings.used });
+  parts.set("keys", written.part);
   diagnostics.push(
+    ...ofReadings.diagnostics,
     ...ownFaults(files, { today, knowledge, hazard }, parsers.follows),
-    ...referenceFaults(files, new Set(Object.keys(BIBLIOGRAPHY)), resolver.used),
-    ...tradeFaults(files),
-    ...casFaults(files, knowledge),
-    ...paintFaults(files, tables),
-    ...columnFaults(files),
+    ...faultsAcross(written.value, { tables, knowledge, hazard }, check),
     ...readings.flatMap(({ faults }) => faults),
     ...lotGlossSteps(lotsRead, read),
     ...rangeFaults(
@@ -148,17 +150,7 @@ export function checkedRecords(
       files,
       read.map((colour, i) => ({ colour, inWhite: at(readings, i).inWhite })),
     ),
-    ...priceSlips(files),
-    ...figureSlips(files, tables, hazard.metals),
     ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
-    ...trialFaults(files),
-    ...marketFaults(files),
-    ...standardRecipeFaults(files),
-    ...claimedNames(files),
-    ...textLanguageFaults(files),
-    ...translationFaults(files),
-    ...pairFaults(files),
-    ...siteFaults(files, today),
     ...photographed.diagnostics,
     ...sharedPhotographFaults(photographed.photographs, files),
   );
@@ -174,7 +166,7 @@ export function checkedRecords(
   if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error"))
     return { diagnostics: sorted, notes };
   const { again } = parsers;
-  const { withReplicateNoise } = resolver;
+  const { withReplicateNoise } = ofReadings;
   const newestDate = newestDateOf(allRecords(files).map(({ record }) => record));
   return {
     diagnostics: sorted,
@@ -217,14 +209,23 @@ export function checkedRecords(
   };
 }
 
-/** What is made of each file of a folder, with the names of all files that it was read from. */
+/** What is made of each file of a folder, with the names of all that was read for it. */
 function readEach<P, V>(
   folder: ReadonlyMap<string, P>,
   made: (one: P) => V,
 ): ReadonlyMap<string, Read<V>> {
-  return new Map(
-    [...folder.keys()].map((slug) => [slug, readBy(() => made(certain(folder.get(slug))))]),
-  );
+  return new Map([...folder].map(([slug, one]) => [slug, readBy(() => made(one))]));
+}
+
+/** The readings of a record, and what these tell besides. @param paint the colour that was read. */
+function ownReadings<P, V>(
+  record: P,
+  paint: Pick<Parsed<ColourRecord>, "record"> | undefined,
+  files: ParsedFiles,
+  made: (record: P, resolver: Pick<ReadingResolver, "resolve">) => V,
+): { readonly readings: V; readonly told: ToldOfReadings } {
+  const { resolve, told } = readingResolver(files);
+  return { readings: made(record, paintResolver(paint?.record, files, { resolve })), told };
 }
 
 /** What follows from tables, worked out once. */

@@ -64,11 +64,11 @@ function* shareFaults({ record, yaml }: Parsed<LotRecord>, { colours }: ParsedFi
 
 /**
  * Oil to the pigment beyond the tolerance of what the colour's record says. Far beyond, it is a slip of a weight; and
- * of the lot that is the standard it is told of the record.
+ * of the lot that is the standard it is told of the record, as of every lot that agrees with a standard far beyond.
  */
 function* oilFaults(
   { slug, record, yaml }: Parsed<LotRecord>,
-  { colours, workshop }: ParsedFiles,
+  { colours, lots, workshop }: ParsedFiles,
 ): Faults {
   const colour = colours.get(record.colour)?.record;
   const index = amountEnds(colour?.oilIndexGPer100g, []);
@@ -76,7 +76,7 @@ function* oilFaults(
   if (colour === undefined || record.oil === undefined) return;
   if (least === undefined || most === undefined) return;
   const { massG } = record.oil;
-  const pigmentG = sum(record.pigments.map((one) => one.massG));
+  const pigmentG = pigmentMass(record);
   const weighed = (oilG: number): number => (100 * oilG) / pigmentG;
   const isFar = (own: number): boolean => own > ANOTHER_PAINT * most || own < least / ANOTHER_PAINT;
   const tolerance = oilIndexTolerance(colour, workshop?.record) / 100;
@@ -84,6 +84,16 @@ function* oilFaults(
   const isWithin =
     own <= most * (1 + tolerance) + ROUNDING && own >= least * (1 - tolerance) - ROUNDING;
   if (isWithin || (colour.standard === slug && !isFar(own))) return;
+  // Two lots alike, one of them the standard, are no slip of two weights.
+  const alike = [...lots.values()].filter((other) => {
+    const index = oilIndexOf(other.record);
+    return (
+      other.record.colour === record.colour &&
+      index !== undefined &&
+      Math.abs(index / own - 1) <= tolerance
+    );
+  });
+  if (alike.length > 1 && alike.some((other) => other.slug === colour.standard)) return;
   const recorded = least === most ? `${least}` : `${least} to ${most}`;
   const beside = own > most ? own / most - 1 : 1 - own / least;
   yield warningAt(yaml.place(["oil", "massG"]), "records/lot-recipe", {
@@ -96,6 +106,15 @@ function* oilFaults(
         ? `${oilIndexOfShare(least)} g/100 g, if the record's ${least} is in percent of the paint`
         : undefined,
   });
+}
+
+function pigmentMass({ pigments }: LotRecord): number {
+  return sum(pigments.map(({ massG }) => massG));
+}
+
+/** Oil to 100 g of pigment [g], as weighed. */
+function oilIndexOf(lot: LotRecord): number | undefined {
+  return lot.oil && (100 * lot.oil.massG) / pigmentMass(lot);
 }
 
 /** Room for what a decimal's binary form adds [g/100 g]. */

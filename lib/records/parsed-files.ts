@@ -64,7 +64,7 @@ export interface FileParsers {
   readonly follows: <V>(file: string, name: string, made: () => V) => V;
   /**
    * What follows from several files: kept, by a name of all else that it goes by and what it is of, by those that
-   * were read for it. @param part what a name stands for that was noted: a parsed file, or plain data.
+   * were read for it. @param part what a name stands for that was noted: a parsed file, its YAML, or plain data.
    */
   readonly checks: (
     part: (name: string) => unknown,

@@ -8,14 +8,16 @@ import type { ReadingForm } from "./schema/reading-form.ts";
 import type { RecordPath } from "./yaml-record.ts";
 import { isOfPigmentAlone } from "./made-of.ts";
 
-/** A colour with its readings, sizes and what its lots came out as; what its record leaves to its retained standard is read of that. */
+/** What of a colour is read of files of readings; of tints that its record does not have nothing is said. */
+export type ColourReadings = Pick<Colour, "masstone" | "masstoneOverBlack" | "films"> & {
+  readonly tints?: Colour["tints"];
+};
+
+/** A colour's own readings. */
 export function resolvedColour(
-  { slug, file, record, yaml, body }: Parsed<ColourRecord>,
+  { record, yaml }: Pick<Parsed<ColourRecord>, "record" | "yaml">,
   { resolve }: Pick<ReadingResolver, "resolve">,
-  sizes: readonly OfferedSize[],
-  lots: readonly Lot[],
-): Colour {
-  const standard = lots.find((lot) => lot.slug === record.standard);
+): ColourReadings {
   const overBlack = (
     form: ReadingForm | undefined,
     path: RecordPath,
@@ -24,10 +26,7 @@ export function resolvedColour(
     const reading = resolve(form.overBlack, yaml, [...path, "overBlack"]);
     return reading?.form === "spectrum" ? { overBlack: reading } : {};
   };
-  const masstone =
-    record.masstone === undefined
-      ? standard?.masstone
-      : resolve(record.masstone, yaml, ["masstone"]);
+  const masstone = record.masstone && resolve(record.masstone, yaml, ["masstone"]);
   const { overBlack: masstoneOverBlack } = overBlack(record.masstone, ["masstone"]);
   const tints = record.tints?.flatMap((tint, i): TintReading[] => {
     const reading = resolve(tint, yaml, ["tints", i]);
@@ -41,6 +40,23 @@ export function resolvedColour(
       : [{ ground: film.ground, filmThicknessUm: film.filmThicknessUm, reading }];
   });
   return {
+    films,
+    ...(tints === undefined ? {} : { tints }),
+    ...(masstone === undefined ? {} : { masstone }),
+    ...(masstoneOverBlack === undefined ? {} : { masstoneOverBlack }),
+  };
+}
+
+/** A colour with its readings, sizes and what its lots came out as; what its record leaves to its retained standard is read of that. */
+export function colourAsRead(
+  { slug, file, record, yaml, body }: Parsed<ColourRecord>,
+  { tints, ...readings }: ColourReadings,
+  sizes: readonly OfferedSize[],
+  lots: readonly Lot[],
+): Colour {
+  const standard = lots.find((lot) => lot.slug === record.standard);
+  const ofStandard = record.masstone === undefined ? standard?.masstone : undefined;
+  return {
     slug,
     file,
     record,
@@ -48,10 +64,9 @@ export function resolvedColour(
     notes: body,
     sizes,
     tints: tints ?? standard?.letDowns ?? [],
-    films,
     ...lotWeights(slug, lots),
-    ...(masstone !== undefined && { masstone }),
-    ...(masstoneOverBlack !== undefined && { masstoneOverBlack }),
+    ...(ofStandard !== undefined && { masstone: ofStandard }),
+    ...readings,
   };
 }
 

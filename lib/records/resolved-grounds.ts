@@ -10,7 +10,7 @@ import type { WorkshopRecord } from "./schema/workshop.ts";
 /** The halves of the workshop's opacity chart as they were read; complains of one without a spectrum, and of two that are exchanged. */
 export function resolvedGrounds(
   workshop: Parsed<WorkshopRecord> | undefined,
-  { resolve }: ReadingResolver,
+  { resolve }: Pick<ReadingResolver, "resolve">,
   diagnostics: Diagnostic[],
 ): ChartGrounds | undefined {
   const forms = workshop?.record.grounds;

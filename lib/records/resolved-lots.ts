@@ -9,11 +9,14 @@ import { weighedInG } from "./made-of.ts";
 
 type LetDownForm = NonNullable<LotRecord["tints"]>[number];
 
-/** A lot with its readings, and each drawdown of one paint by itself where several are averaged. */
+/** What of a lot is read of files of readings. */
+export type LotReadings = Pick<Lot, "masstone" | "letDowns" | "standard">;
+
+/** A lot's readings, and each drawdown of one paint by itself where several are averaged. */
 export function resolvedLot(
-  { slug, file, record, yaml }: Parsed<LotRecord>,
+  { record, yaml }: Pick<Parsed<LotRecord>, "record" | "yaml">,
   { resolve }: Pick<ReadingResolver, "resolve">,
-): Lot {
+): LotReadings {
   const replicates = (form: ReadingForm, path: RecordPath): Spectrum[] => {
     if (!("column" in form) || typeof form.column === "string") return [];
     return form.column.flatMap((column) => {
@@ -34,10 +37,6 @@ export function resolvedLot(
   const standardMasstone =
     standard?.masstone && resolve(standard.masstone, yaml, ["standard", "masstone"]);
   return {
-    slug,
-    file,
-    record,
-    place: yaml.place,
     letDowns: letDowns(record.tints, ["tints"]),
     ...(masstone !== undefined && { masstone }),
     ...(standard !== undefined && {
@@ -47,6 +46,14 @@ export function resolvedLot(
       },
     }),
   };
+}
+
+/** A lot with its readings. */
+export function lotAsRead(
+  { slug, file, record, yaml }: Parsed<LotRecord>,
+  readings: LotReadings,
+): Lot {
+  return { slug, file, record, place: yaml.place, ...readings };
 }
 
 /** A let-down as it was read. */

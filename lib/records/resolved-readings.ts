@@ -9,13 +9,13 @@ import {
   noiseOfMean,
   replicateNoise,
   statedNoise,
-  type ReadingNoise,
 } from "../colorimetry/reading-noise.ts";
+import { grouped } from "../quantities/grouped.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { type Spectrum, sameGrid } from "../quantities/spectrum.ts";
 import { faultAt, warningAt, type Fault, type Faults } from "./fault.ts";
 import { fileLab, knownIlluminant, meanLab, type FileLab } from "./file-lab.ts";
-import { isFaulty, type FileParsers, type ParsedFiles } from "./parsed-files.ts";
+import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import { averaged } from "./readings/averaged.ts";
 import { cellIn, type ReadingColumn } from "./readings/reading-column.ts";
 import type { ReadingFile } from "./readings/reading-file.ts";
@@ -35,10 +35,19 @@ type LabForm = Extract<ReadingForm, { lab: unknown }>;
 /** Turns what a record says of a reading into the reading itself, or into complaints at the record's line. */
 export interface ReadingResolver {
   readonly resolve: ResolveReading;
-  /** The same reading with the noise that all replicates read by its instrument show, once all records are resolved; as stated where it is stated. */
-  readonly withReplicateNoise: <R extends Reading>(reading: R) => R;
-  /** Names of the reading files that some record has asked for. */
+  readonly told: ToldOfReadings;
+}
+
+/** What readings tell beside themselves: of one record in `told`, and put together by {@link allOfReadings}. Plain data. */
+export interface ToldOfReadings {
+  /** Each with a name of its own where another record may find the same. */
+  readonly complaints: readonly { readonly once?: string; readonly found: Diagnostic }[];
+  /** Names of the reading files that were asked for. */
   readonly used: ReadonlySet<string>;
+  /** By instrument and what was averaged. */
+  readonly replicates: ReadonlyMap<string, ReadonlyMap<string, readonly Spectrum[]>>;
+  /** Readings whose noise nobody states, with their instrument. */
+  readonly unstated: ReadonlyMap<Reading, string>;
 }
 
 /** @param hasEffect of a paint that fluoresces or holds flakes, which may send back more light than falls on it. */
@@ -55,21 +64,17 @@ interface ParsedReading {
   readonly reading: ReadingFile;
 }
 
-export function readingResolver(
-  files: ParsedFiles,
-  diagnostics: Diagnostic[],
-  follows: FileParsers["follows"],
-): ReadingResolver {
+/** Of one record: what is told then follows from that and from the files that it asks for. */
+export function readingResolver(files: ParsedFiles): ReadingResolver {
+  const complaints: ToldOfReadings["complaints"][number][] = [];
   const used = new Set<string>();
   const scales = new Map<string, boolean>();
-  const told = new Set<string>();
   const spectra = new Map<string, Spectrum | undefined>();
   const replicates = new Map<string, Map<string, readonly Spectrum[]>>();
   const unstated = new Map<Reading, string>();
-  const noises = new Map<string, ReadingNoise>();
 
   function complain(yaml: YamlRecord, path: RecordPath, fault: Fault): undefined {
-    diagnostics.push(faultAt(yaml.place(path), fault));
+    complaints.push({ found: faultAt(yaml.place(path), fault) });
   }
 
   /** The file that a record names, or a complaint unless one was made already. */
@@ -120,7 +125,7 @@ export function readingResolver(
     return columns.length === names.length ? columns : undefined;
   }
 
-  /** A column as a spectrum, worked out and complained of once however many records name it. */
+  /** A column as a spectrum, complained of once however many records name it. */
   function spectrumOf(
     column: ReadingColumn,
     { file, stem, reading }: ParsedReading,
@@ -133,18 +138,20 @@ export function readingResolver(
     if (!spectra.has(key)) {
       const isShared = sharesGrid(reading);
       const gridOf = isShared ? "Every column" : column.name;
-      const result = follows(
+      const { spectrum, diagnostics } = spectrumFromColumn(
+        column,
+        scale,
+        geometry,
         file,
-        JSON.stringify(["column", column.name, scale, geometry, gridOf, ...effect]),
-        () => readColumn(column, scale, geometry, file, gridOf, hasEffect),
+        gridOf,
+        hasEffect,
       );
-      const untold = result.diagnostics.filter(({ rule, message }) => {
-        if (!isShared || !GRID_RULES.has(rule)) return true;
-        const key = JSON.stringify([stem, rule, message]);
-        return !told.has(key) && told.add(key);
-      });
-      diagnostics.push(...untold, ...result.spikes);
-      spectra.set(key, result.spectrum);
+      for (const [i, found] of [...diagnostics, ...spikeFaults(column, spectrum, file)].entries()) {
+        const ofFile = isShared && GRID_RULES.has(found.rule);
+        const once = JSON.stringify(ofFile ? [stem, found.rule, found.message] : [key, i]);
+        complaints.push({ once, found });
+      }
+      spectra.set(key, spectrum);
     }
     return spectra.get(key);
   }
@@ -160,7 +167,8 @@ export function readingResolver(
     const known = scales.get(key);
     if (known !== undefined) return known;
     const complaint = scaleComplaint(reading, scale, file);
-    if (complaint !== undefined) complain(yaml, path, complaint);
+    if (complaint !== undefined)
+      complaints.push({ once: key, found: faultAt(yaml.place(path), complaint) });
     scales.set(key, complaint?.severity !== "error");
     return complaint?.severity !== "error";
   }
@@ -212,7 +220,7 @@ export function readingResolver(
     const [first] = read;
     if (first === undefined || read.length < columns.length) return undefined;
     columns.forEach((column, i) => {
-      diagnostics.push(...ownLabFaults(column, read[i], named.file));
+      for (const found of ownLabFaults(column, read[i], named.file)) complaints.push({ found });
     });
     if (!read.every((spectrum) => sameGrid(spectrum.grid, first.grid))) {
       return complain(yaml, [...path, "column"], {
@@ -222,11 +230,10 @@ export function readingResolver(
         expected: "one grid for readings that are averaged",
       });
     }
-    const { resolved, instrument, apart } = follows(
-      named.file,
-      JSON.stringify(["averaged", form, defaults, geometry, scale, hasEffect]),
-      () => averagedReading(form, named.reading, columns, read, { ...defaults, geometry }),
-    );
+    const { resolved, instrument, apart } = averagedReading(form, named.reading, columns, read, {
+      ...defaults,
+      geometry,
+    });
     if (apart !== undefined) complain(yaml, [...path, "column"], apart);
     if (read.length > 1) {
       const sets = replicates.get(instrument) ?? new Map<string, readonly Spectrum[]>();
@@ -277,15 +284,7 @@ export function readingResolver(
   }
 
   return {
-    used,
-    withReplicateNoise: (reading) => {
-      const instrument = unstated.get(reading);
-      if (reading.form !== "spectrum" || instrument === undefined) return reading;
-      const noise =
-        noises.get(instrument) ?? replicateNoise([...(replicates.get(instrument)?.values() ?? [])]);
-      noises.set(instrument, noise);
-      return { ...reading, noise: noiseOfMean(noise, reading.count) };
-    },
+    told: { complaints, used, replicates, unstated },
     resolve: (form, yaml, path, hasEffect = false) => {
       if ("reading" in form) return fileReading(form, yaml, path, hasEffect);
       if ("lab" in form) return labReading(form);
@@ -304,6 +303,39 @@ export function readingResolver(
         origin: "Munsell chip, by eye",
         ...(form.date !== undefined && { date: form.date }),
       };
+    },
+  };
+}
+
+/** What the readings of all records tell together. */
+export interface AllOfReadings {
+  readonly diagnostics: readonly Diagnostic[];
+  readonly used: ReadonlySet<string>;
+  /** A reading with the noise that all replicates read by its instrument show; as stated where it is stated. */
+  readonly withReplicateNoise: <R extends Reading>(reading: R) => R;
+}
+
+export function allOfReadings(told: readonly ToldOfReadings[]): AllOfReadings {
+  const known = new Set<string>();
+  const isTold = (once: string): boolean => known.has(once) || !known.add(once);
+  const sets = grouped(told.flatMap(({ replicates }) => [...replicates]));
+  const noises = new Map(
+    [...sets].map(([instrument, each]) => [
+      instrument,
+      replicateNoise([...new Map(each.flatMap((own) => [...own])).values()]),
+    ]),
+  );
+  const unstated = new Map(told.flatMap((one) => [...one.unstated]));
+  return {
+    diagnostics: told.flatMap(({ complaints }) =>
+      complaints.flatMap(({ once, found }) => (once !== undefined && isTold(once) ? [] : [found])),
+    ),
+    used: new Set(told.flatMap((one) => [...one.used])),
+    withReplicateNoise: (reading) => {
+      const instrument = unstated.get(reading);
+      if (reading.form !== "spectrum" || instrument === undefined) return reading;
+      const noise = noises.get(instrument) ?? replicateNoise([]);
+      return { ...reading, noise: noiseOfMean(noise, reading.count) };
     },
   };
 }
@@ -359,18 +391,6 @@ const sharesGrid = remembered(({ columns }: ReadingFile): boolean => {
   const grids = [...columns.values()].map(({ grid }) => JSON.stringify(grid));
   return grids.length > 1 && new Set(grids).size === 1;
 });
-
-function readColumn(
-  column: ReadingColumn,
-  scale: Scale,
-  geometry: Geometry,
-  file: string,
-  gridOf: string,
-  hasEffect: boolean,
-): ReturnType<typeof spectrumFromColumn> & { readonly spikes: readonly Diagnostic[] } {
-  const read = spectrumFromColumn(column, scale, geometry, file, gridOf, hasEffect);
-  return { ...read, spikes: [...spikeFaults(column, read.spectrum, file)] };
-}
 
 const scaleComplaint = remembered(({ columns }: ReadingFile, scale: Scale, file: string) =>
   (scale === "percent" ? percentComplaint : factorComplaint)([...columns.values()], file),

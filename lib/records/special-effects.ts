@@ -26,7 +26,7 @@ const hasEffect = remembered(
 export function paintResolver(
   record: ColourRecord | undefined,
   files: ParsedFiles,
-  { resolve }: ReadingResolver,
+  { resolve }: Pick<ReadingResolver, "resolve">,
 ): Pick<ReadingResolver, "resolve"> {
   const hasEffect = hasSpecialEffect(record, files);
   return { resolve: (form, yaml, path) => resolve(form, yaml, path, hasEffect) };

@@ -344,7 +344,7 @@ export const QUARTZ: Readonly<Record<string, InEach>> = {
   mica: { en: "mica", de: "Glimmer", fr: "du mica", es: "mica" },
   gypsum: { en: "gypsum", de: "Gips", fr: "du gypse", es: "yeso" },
   talc: { en: "talc", de: "Talk", fr: "du talc", es: "talco" },
-  silica: { en: "silica", de: "Kieselsäure", fr: "de la silice", es: "sílice" },
+  silica: { en: "silica", de: "Siliciumdioxid", fr: "de la silice", es: "sílice" },
 };
 
 /** What a value of a set is called in a language; one that is not in the set stands as it is. */

@@ -78,7 +78,7 @@ describe("the vehicle (days of the oil alone, memory)", () => {
     expect(alone?.statement.values).not.toHaveProperty("acting");
     const [row] = oilContributions([{ oil: "poppy", massFraction: 1 }], OIL_ROWS, 1);
     expect(row && statementText(row.statement, ENGLISH)).toMatch(
-      / Counted at 50\u00a0% of that: its pigments slow the paint already, and the two do not multiply\.$/,
+      / Of that slowing 50\u00a0% is counted: its pigments slow the paint already, and the two do not multiply\.$/,
     );
   });
   test("half poppy lies between", () => {

@@ -12,12 +12,17 @@ const DARK = steps()[3]?.files ?? {};
 
 const { opacity, filmSpectra, filmsOfWhite } = WORDED.en.pages.sheetPage.unknown;
 
-/** Which of the lines on what would tell how it hides stand on the red earth's page. */
-function asked(files: RecordTexts): readonly string[] {
+/** All that the red earth's page says, with blanks that a line may break at. */
+function redEarth(files: RecordTexts): string {
   const page = siteOf(soundRecords(files), undefined).site.pages.find(
     ({ path }) => path === "colours/red-earth/index.html",
   );
-  const told = JSON.stringify(page?.view);
+  return JSON.stringify(page?.view).replaceAll("\u00a0", " ");
+}
+
+/** Which of the lines on what would tell how it hides stand on the red earth's page. */
+function asked(files: RecordTexts): readonly string[] {
+  const told = redEarth(files);
   return [opacity, filmSpectra, filmsOfWhite]
     .map(({ takes }) => takes)
     .filter((line) => told.includes(line));
@@ -33,6 +38,12 @@ const FILMS = /^films:\n(?: .*\n)+/m;
 
 test("of films that hide by their darkness, those of the white are asked for", () => {
   expect(asked(DARK)).toEqual([filmsOfWhite.takes]);
+});
+
+test("what film hides is told at first sight, though how transparent the paint is nobody knows", () => {
+  expect(redEarth(DARK)).toMatch(
+    /"word":"\u2013","detail":"at most \d+ \u00b5m of dry film hides black and white, by its darkness"/,
+  );
 });
 
 test("films without a spectrum are asked for their spectra", () => {

@@ -77,7 +77,8 @@ describe("a comparison", () => {
           { paint: { hex: "#111111" }, text: "N 0.6/" },
           { paint: { hex: "#111111" }, text: "N 0.6/" },
         ],
-        saying: "Too close to call (colour difference \u0394E*ab 0.4; our readings can tell 1.0).",
+        saying:
+          "Too close to call (colour difference \u0394E*ab 0.4; our readings tell two colours apart from 1.0 on).",
       },
       {
         head: "In Titanium White",

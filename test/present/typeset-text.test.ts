@@ -27,6 +27,12 @@ test.each([
   expect(unbrokenNumber(written)).toBe(set),
 );
 
+test("a range on a page stays in one line, in whatever language", () => {
+  expect(typeset("<p>8–10 Tage, 1,5–4 jours; Titanium – white, a–b</p>")).toBe(
+    "<p>8–\u206010 Tage, 1,5–\u20604 jours; Titanium – white, a–b</p>",
+  );
+});
+
 test("a page's text is typeset, its markup and what is copied from it are not", () => {
   expect(
     typeset(`<p title="maker's">maker's</p><pre>maker's</pre><textarea rows="2">b* 3</textarea>`),

@@ -384,6 +384,23 @@ describe("a standard of another recipe than the record's", () => {
     expect(oil("94.8", "\ntolerances: { oilIndexPercent: 6 }")).toEqual([]);
   });
 
+  test("far from two lots that agree, it is told of the record alone", () => {
+    const record = colour.replace(
+      "\n---\nNotes",
+      "\nstandard: lb-1\noilIndexGPer100g: 180\n---\nNotes",
+    );
+    const beside = (lots: Readonly<Record<string, string>>): string[] =>
+      told({ "colours/lamp-black.md": record, ...lots })
+        .filter((line) => line.includes("g of oil to 100 g"))
+        .map((line) => line.split(" ")[0] ?? "");
+    const again = LOT.replace("LB-1", "LB-2").replace("again", "masstone");
+    expect(beside({ "lots/lb-2.yaml": again })).toEqual(["content/colours/lamp-black.md:7"]);
+    expect(beside({ "lots/lb-2.yaml": again.replace("massG: 450", "massG: 600") })).toEqual([
+      "content/colours/lamp-black.md:7",
+      "content/lots/lb-2.yaml:5",
+    ]);
+  });
+
   test("is none beside an estimate", () => expect(oil("{ value: [94, 120] }")).toEqual([]));
 });
 

@@ -152,7 +152,8 @@ test("what readings say beside others is found again of those alone whose files 
         const check = parsers.checks(part);
         return (name, of, made) =>
           check(name, of, () => {
-            looked.push(of.replace(/^.*\/|\.md$/g, ""));
+            if (name === "readings of colours beside others")
+              looked.push(of.replace(/^.*\/|\.md$/g, ""));
             return made();
           });
       },
@@ -250,4 +251,52 @@ test("of an edited workshop that file alone is looked at anew, once, whatever wa
     expect(lookedAt(text)).toEqual([`content/${black}`]);
     expect(lookedAt(text)).toEqual([]);
   }
+});
+
+test("a rule between records looks again where a key that it read was edited, or moved in its file, and nowhere else", () => {
+  const texts = {
+    "workshop.yaml": "name: Test\n",
+    "pigments/blue.yaml": "name: Blue\n",
+    "colours/blue.md": "---\nname: Blue\npigments: [{ pigment: blue }]\n---\nA note.\n",
+    "colours/other.md": "---\nname: Other\npigments: [{ pigment: blue }]\n---\nA note.\n",
+  };
+  const { content, home } = contentFolder(texts);
+  const cache = { ...workCacheOf(content), programPart: () => "of this test" };
+  const looked = (path?: keyof typeof texts, text = ""): readonly string[] => {
+    if (path !== undefined) writeFileSync(join(content, path), text);
+    const rules: string[] = [];
+    const parsers = keptParsers();
+    parsers.begin(cache);
+    const { diagnostics } = loadRecords(content, home, "2026-11-30", {
+      ...parsers,
+      checks: (part) => {
+        const check = parsers.checks(part);
+        return (name, of, made) =>
+          check(name, of, () => {
+            if (name === "rules across records") rules.push(of);
+            return made();
+          });
+      },
+    });
+    parsers.keep(cache);
+    expect(diagnostics).toEqual(loadRecords(content, home, "2026-11-30").diagnostics);
+    return rules;
+  };
+  const { "colours/blue.md": blue } = texts;
+  expect(looked().length).toBeGreaterThan(12);
+  expect(looked()).toEqual([]);
+  expect(looked("colours/blue.md", `${blue}Another.\n`)).toEqual(["languages of texts"]);
+  // A price is nothing to most of them; a twin of its name none of them has seen.
+  const priced = blue.replace("---\nA", "sizes: [{ ml: 40, price: 1.25 }]\n---\nA");
+  expect(looked("colours/blue.md", priced)).toEqual(
+    expect.not.arrayContaining(["columns", "paints", "trials", "pairs", "markets"]),
+  );
+  // What is wrong stands two lines farther down now: whoever told its line tells it again.
+  const lacking = priced.replace("pigment: blue", "pigment: nothing");
+  expect(looked("colours/blue.md", lacking)).toContain("references");
+  const moved = lacking.replace("name: Blue", "# One.\n# Two.\nname: Blue");
+  expect(looked("colours/blue.md", moved)).toContain("references");
+  expect(looked("workshop.yaml", "name: Test\npairs: [[blue, blue]]\n")).toContain("pairs");
+  writeFileSync(join(content, "colours/third.md"), blue.replace("name: Blue", "name: Third"));
+  expect(looked()).toContain("columns");
 });

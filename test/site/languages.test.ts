@@ -116,6 +116,13 @@ describe("a site in several languages", () => {
     expect(lost).toEqual([]);
   });
 
+  test("whoever is lost finds the colours in each language", () => {
+    const lost = page("404.html");
+    for (const language of OTHERS) {
+      expect(lost).toMatch(new RegExp(`href="[^"]*/${language}/colours/" lang="${language}"`));
+    }
+  });
+
   test("a translated name and its notes stand on the pages of that language alone", () => {
     const german = page(`de/colours/${TRANSLATED}/index.html`);
     expect(heading(german)).toBe("Grüne Erde");
@@ -139,6 +146,20 @@ describe("a site in several languages", () => {
       expect(head("de/answers")).toContain(`${element} lang="en"`);
       expect(head("answers")).not.toContain(`${element} lang=`);
     }
+  });
+
+  test("an answer that nobody translated has its figures in its own words too", () => {
+    const said = (path: string): string =>
+      (/<header class="page-head"[\s\S]*?<\/header>|$/.exec(page(path))?.[0] ?? "")
+        .concat(
+          /<div class="answer__text"[\s\S]*<div class="answer__more"|$/.exec(page(path))?.[0] ?? "",
+        )
+        .replace(/<[^>]*>/g, "")
+        .replace(/\s+/g, " ");
+    const files = all(page("answers/index.html"), /class="entry" href="([^"]+)"/g);
+    expect(files.length).toBeGreaterThan(0);
+    for (const file of files)
+      expect(said(`fr/answers/${file}index.html`)).toBe(said(`answers/${file}index.html`));
   });
 
   test.each(OTHERS)("%s: what is not in its language says in which it is", (language) => {

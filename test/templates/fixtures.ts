@@ -366,7 +366,6 @@ export const PIGMENT: PigmentPageView = {
   cautions: [{ sentences: ["Weigh it under captured exhaust."], reason: "A light powder." }],
   handling: ["A fine dust: keep it out of the air."],
   colours: CARDS.slice(0, 2),
-  revision: "From records of 3 November 2026",
 };
 
 const REPLY: ReplyView = {

@@ -26,12 +26,6 @@ export const CARDS = {
     fr: "application peinte",
     es: "aplicación pintada",
   },
-  noTint: {
-    en: "What it does in a white is not stated.",
-    de: "Verhalten in Weiß: keine Angabe.",
-    fr: "Ce qu’elle donne dans un blanc n’est pas indiqué.",
-    es: "No se indica cómo queda en un blanco.",
-  },
   extender: {
     en: "An extender medium.",
     de: "Ein Streckmedium.",

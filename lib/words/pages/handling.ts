@@ -12,14 +12,14 @@ export const HANDLING = {
   stated: {
     en: "As the maker states them",
     de: "Nach Angabe des Herstellers",
-    fr: "Telles que le fabricant les déclare",
-    es: "Tal como las declara el fabricante",
+    fr: "Selon la déclaration du fabricant",
+    es: "Según declara el fabricante",
   },
   workedOut: {
     en: "Worked out from suppliers' data",
     de: "Errechnet aus den Daten der Lieferanten",
-    fr: "Calculées d’après les données des fournisseurs",
-    es: "Calculadas a partir de los datos de los proveedores",
+    fr: "Calculé d’après les données des fournisseurs",
+    es: "Calculado a partir de los datos de los proveedores",
   },
   notClassified: {
     en: "Not yet classified",
@@ -60,8 +60,8 @@ export const HANDLING = {
   basisStated: (frame: string, date: string) => ({
     en: `As the maker states them, ${frame}, ${date}.`,
     de: `Nach Angabe des Herstellers, ${frame}, ${date}.`,
-    fr: `Telles que le fabricant les déclare, ${frame}, ${date}.`,
-    es: `Tal como las declara el fabricante, ${frame}, ${date}.`,
+    fr: `Selon la déclaration du fabricant, ${frame}, ${date}.`,
+    es: `Según declara el fabricante, ${frame}, ${date}.`,
   }),
   basisUnknown: {
     en: "Not yet classified: no label can be worked out before that paper is here.",
@@ -72,8 +72,8 @@ export const HANDLING = {
   basisWorkedOut: (frame: string, edition: string) => ({
     en: `Worked out from the suppliers' data by ${frame} (${edition}). The maker's label prevails.`,
     de: `Errechnet aus den Daten der Lieferanten nach ${frame} (${edition}). Das Etikett des Herstellers geht vor.`,
-    fr: `Calculées d’après les données des fournisseurs selon ${frame} (${edition}). L’étiquette du fabricant prévaut.`,
-    es: `Calculadas a partir de los datos de los proveedores según ${frame} (${edition}). Prevalece la etiqueta del fabricante.`,
+    fr: `Calculé d’après les données des fournisseurs selon ${frame} (${edition}). L’étiquette du fabricant prévaut.`,
+    es: `Calculado a partir de los datos de los proveedores según ${frame} (${edition}). Prevalece la etiqueta del fabricante.`,
   }),
   classification: (classes: readonly string[]) => ({
     en: `Classified as ${en.listed(classes)}.`,

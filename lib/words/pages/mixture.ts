@@ -269,7 +269,12 @@ export const MIXTURE = {
       colour: { en: "Colour", de: "Farbe", fr: "Couleur", es: "Color" },
       at: (level: string) => alike(`L* ${level}`),
     },
-    cell: (a: string, b: string) => alike(`${a}, ${b}`),
+    cell: (a: string, b: string) => ({
+      en: `${a}, ${b}`,
+      de: `${a}; ${b}`,
+      fr: `${a}\u202f; ${b}`,
+      es: `${a}; ${b}`,
+    }),
     note: {
       en: "a* and b*, under D65 for the 10\u00b0 observer. 0, 0 is neutral; b* below zero is blue, above it yellow. A dash: not at that lightness.",
       de: "a* und b*, unter D65 für den 10\u00b0-Beobachter. 0, 0 ist neutral; b* unter null ist Blau, darüber Gelb. Ein Strich: nicht bei dieser Helligkeit.",

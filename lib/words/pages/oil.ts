@@ -4,7 +4,7 @@ import type { Texts } from "../texts.ts";
 /** Oil, packing and finish on a sheet. */
 export const OIL = {
   caption: {
-    en: "Oil, packing and finish",
+    en: "Oil, how the pigment packs, and finish",
     de: "Öl, Pigmentpackung und Glanzgrad",
     fr: "Huile, compacité et aspect",
     es: "Aceite, empaquetamiento y acabado",

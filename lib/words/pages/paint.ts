@@ -298,8 +298,8 @@ export const PAINT = {
   },
   permanence: {
     ownExposure: (category: string) => ({
-      en: `It changed as much as category ${category} allows, in our own exposure; that is not the full standard test.`,
-      de: `In unserer eigenen Belichtung änderte sich die Farbe so stark, wie Kategorie\u00a0${category} es zulässt; das ist nicht die vollständige Prüfung nach der Norm.`,
+      en: `In our own exposure it changed no more than category ${category} allows; that is not the full standard test.`,
+      de: `In unserer eigenen Belichtung änderte sich die Farbe nicht stärker, als Kategorie\u00a0${category} zulässt; das ist nicht die vollständige Prüfung nach der Norm.`,
       fr: `Dans notre propre exposition, elle a changé dans les limites de la catégorie\u00a0${category}\u202f; ce n’est pas l’essai complet de la norme.`,
       es: `En nuestra propia exposición cambió dentro de los límites de la categoría\u00a0${category}; no es el ensayo completo de la norma.`,
     }),

@@ -4,8 +4,8 @@ import type { Texts } from "../texts.ts";
 /** Lightfastness on a sheet. */
 export const PERMANENCE = {
   exposed: (word: string, category: string) => ({
-    en: `${upperFirst(word)}: it changed as much as category ${category} allows, in our own exposure.`,
-    de: `${upperFirst(word)}: In unserer eigenen Belichtung änderte sich die Farbe so stark, wie Kategorie\u00a0${category} es zulässt.`,
+    en: `${upperFirst(word)}: in our own exposure it changed no more than category ${category} allows.`,
+    de: `${upperFirst(word)}: In unserer eigenen Belichtung änderte sich die Farbe nicht stärker, als Kategorie\u00a0${category} zulässt.`,
     fr: `${upperFirst(word)}\u202f: dans notre propre exposition, elle a changé dans les limites de la catégorie\u00a0${category}.`,
     es: `${upperFirst(word)}: en nuestra propia exposición cambió dentro de los límites de la categoría\u00a0${category}.`,
   }),

@@ -215,10 +215,10 @@ export const SHEET_PAGE = {
       es: `categoría\u00a0${category}, ensayada según la norma`,
     }),
     own: (category: string) => ({
-      en: `our own window test: it changed as category ${category} allows; worth more than a supplier\u2019s word, less than the standard\u2019s test`,
-      de: `eigene Prüfung am Fenster: änderte sich so stark, wie Kategorie\u00a0${category} es zulässt; zählt mehr als die Angabe eines Lieferanten, weniger als die Prüfung nach der Norm`,
-      fr: `notre propre essai à la fenêtre\u202f: elle a changé dans les limites de la catégorie\u00a0${category}\u202f; cela vaut plus que la parole d’un fournisseur, moins que l’essai de la norme`,
-      es: `nuestro propio ensayo en la ventana: cambió dentro de los límites de la categoría\u00a0${category}; vale más que la palabra de un proveedor, menos que el ensayo de la norma`,
+      en: `our own window test: no more change than category ${category} allows; not the standard\u2019s full test`,
+      de: `eigene Prüfung am Fenster: nicht stärker verändert, als Kategorie\u00a0${category} zulässt; nicht die volle Prüfung der Norm`,
+      fr: `notre propre essai à la fenêtre\u202f: dans les limites de la catégorie\u00a0${category}\u202f; non l’essai complet de la norme`,
+      es: `nuestro propio ensayo en la ventana: dentro de los límites de la categoría\u00a0${category}; no el ensayo completo de la norma`,
     }),
     expected: {
       en: "what its pigment leads us to expect; not tested here",
@@ -239,10 +239,10 @@ export const SHEET_PAGE = {
       es: "una película gruesa cubre el negro y el blanco",
     },
     byDarkness: (hides: string) => ({
-      en: `${hides}, by its darkness`,
-      de: `${hides}, durch seine Dunkelheit`,
-      fr: `${hides}, parce qu’elle est sombre`,
-      es: `${hides}, por oscura`,
+      en: `by its darkness, not its body: ${hides}`,
+      de: `durch Dunkelheit, nicht durch Körper: ${hides}`,
+      fr: `parce qu’elle est sombre, non parce qu’elle a du corps\u202f: ${hides}`,
+      es: `por oscuridad, no por cuerpo: ${hides}`,
     }),
     contrast: (ratio: string) => ({
       en: `contrast ratio ${ratio}`,
@@ -379,7 +379,6 @@ export const SHEET_PAGE = {
   },
   white: {
     names: {
-      use: { en: "Good for", de: "Gut für", fr: "Bon pour", es: "Sirve para" },
       whitens: { en: "Whitens", de: "Aufhellvermögen", fr: "Blanchit", es: "Blanquea" },
       bright: { en: "Bright", de: "Helligkeit", fr: "Clarté", es: "Claridad" },
       yellow: { en: "Yellow", de: "Gelb", fr: "Jaune", es: "Amarillo" },
@@ -767,7 +766,7 @@ export const SHEET_PAGE = {
     es: "Qué quieren decir las marcas",
   },
   benchLead: {
-    en: "Oil and packing, the pigment, notations, spectra, and how we came by every figure.",
+    en: "Oil and how the pigment packs, the pigment itself, notations, spectra, and how we came by every figure.",
     de: "Öl und Pigmentpackung, das Pigment, Notationen, Spektren und woher wir jeden Wert haben.",
     fr: "Huile et compacité, pigment, notations, spectres, et d’où nous tenons chaque chiffre.",
     es: "Aceite y empaquetamiento, el pigmento, notaciones, espectros, y de dónde sale cada cifra.",
@@ -792,7 +791,7 @@ export const SHEET_PAGE = {
       es: `${name} en la mesa de trabajo`,
     }),
     description: (name: string) => ({
-      en: `${name} for whoever makes such paint: oil, packing, pigment, notations and spectra.`,
+      en: `${name} for whoever makes such paint: oil, how the pigment packs, the pigment itself, notations and spectra.`,
       de: `${name} für alle, die solche Farbe herstellen: Öl, Pigmentpackung, Pigment, Notationen und Spektren.`,
       fr: `${name} pour qui fabrique une telle peinture\u202f: huile, compacité, pigment, notations et spectres.`,
       es: `${name} para quien fabrica esta pintura: aceite, empaquetamiento, pigmento, notaciones y espectros.`,
@@ -842,7 +841,7 @@ export const SHEET_PAGE = {
       },
       mixture: { en: "As a mixture", de: "Als Mischung", fr: "Comme mélange", es: "Como mezcla" },
       oil: {
-        en: "Oil and packing",
+        en: "Oil and how the pigment packs",
         de: "Öl und Pigmentpackung",
         fr: "Huile et compacité",
         es: "Aceite y empaquetamiento",

@@ -64,6 +64,7 @@ export const TINT_BENCH = {
     es: "Partes de blanco",
   },
   noPaint: { en: "none", de: "keine", fr: "aucune", es: "ninguno" },
+  noMedium: { en: "none", de: "keines", fr: "aucun", es: "ninguno" },
   partsShort: { en: "parts", de: "Teile", fr: "parts", es: "partes" },
   white: { en: "White", de: "Weiß", fr: "Blanc", es: "Blanco" },
   by: {
@@ -194,7 +195,7 @@ export const TINT_BENCH = {
       es: "Seca al tacto",
     },
     hides: { en: "Hides", de: "Deckt", fr: "Couvre", es: "Cubre" },
-    warning: { en: "Warning", de: "Warnung", fr: "Avertissement", es: "Advertencia" },
+    warning: { en: "Warning", de: "Warnhinweis", fr: "Avertissement", es: "Advertencia" },
     price: {
       en: "Price of 10 ml",
       de: "Preis für 10\u00a0ml",
@@ -214,7 +215,12 @@ export const TINT_BENCH = {
     fr: `\u00b1${value} de valeur, \u00b1${chroma} de chroma`,
     es: `\u00b1${value} de valor, \u00b1${chroma} de croma`,
   }),
-  lab: (L: string, a: string, b: string) => alike(`${L}, ${a}, ${b}`),
+  lab: (L: string, a: string, b: string) => ({
+    en: `${L}, ${a}, ${b}`,
+    de: `${L}; ${a}; ${b}`,
+    fr: `${L}\u202f; ${a}\u202f; ${b}`,
+    es: `${L}; ${a}; ${b}`,
+  }),
   spectrumTitle: {
     en: "Reflectance of the mixture",
     de: "Reflexion der Mischung",

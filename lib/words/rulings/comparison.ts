@@ -111,13 +111,13 @@ export const COMPARISON_RULINGS: RulingsInEach<ComparisonStatement> = {
       es: `${es.within(v.earlier)} está seco ${atLeast("es", v)}${es.dayCount(Math.round(v.days))} antes que ${es.within(v.later)}`,
     }),
   "compared-within": (v) => ({
-    en: `Too close to call (colour difference \u0394E*ab ${en.decimals(v.apart, 1)}; our readings can tell ${en.decimals(v.borne, 1)}).`,
+    en: `Too close to call (colour difference \u0394E*ab ${en.decimals(v.apart, 1)}; our readings tell two colours apart from ${en.decimals(v.borne, 1)} on).`,
     de: `Zu ähnlich für ein Urteil (Farbabstand \u0394E*ab ${de.decimals(v.apart, 1)}; unterscheiden lassen sich unsere Messungen ab ${de.decimals(v.borne, 1)}).`,
     fr: `Trop proche pour trancher (écart de couleur \u0394E*ab ${fr.decimals(v.apart, 1)}\u202f; au-dessous de ${fr.decimals(v.borne, 1)}, nos mesures ne distinguent rien).`,
     es: `Demasiado parecido para decidir (diferencia de color \u0394E*ab ${es.decimals(v.apart, 1)}; por debajo de ${es.decimals(v.borne, 1)} nuestras mediciones no distinguen nada).`,
   }),
   "compared-within-share": (v) => ({
-    en: `Too close to call (${en.percent(v.share, 1)} apart; such figures can tell ${en.percent(v.borne, 1)}).`,
+    en: `Too close to call (${en.percent(v.share, 1)} apart; such figures tell two colours apart from ${en.percent(v.borne, 1)} on).`,
     de: `Zu ähnlich für ein Urteil (Abstand ${de.percent(v.share, 1)}; unterscheiden lassen sich solche Werte ab ${de.percent(v.borne, 1)}).`,
     fr: `Trop proche pour trancher (écart de ${fr.percent(v.share, 1)}\u202f; au-dessous de ${fr.percent(v.borne, 1)}, de tels chiffres ne distinguent rien).`,
     es: `Demasiado parecido para decidir (diferencia del ${es.percent(v.share, 1)}; por debajo del ${es.percent(v.borne, 1)} tales cifras no distinguen nada).`,

@@ -84,8 +84,8 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
       es: `base del cálculo: ${oilShare(oil).es}`,
     }),
   "oil-slower-than-linseed": ({ days, acting, ...oil }) => ({
-    en: `${en.sentence(`${oilShare(oil).en} dries slower than linseed oil (alone ${en.dayCount(days)})`)}${acting === undefined ? "" : ` Counted at ${en.percent(acting)} of that: its pigments slow the paint already, and the two do not multiply.`}`,
-    de: `${de.sentence(`${oilShare(oil).de} trocknet langsamer als Leinöl (allein ${de.dayCount(days)})`)}${acting === undefined ? "" : ` Davon zählen ${de.percent(acting)}: Die Pigmente verlangsamen die Trocknung schon, und beides multipliziert sich nicht.`}`,
+    en: `${en.sentence(`${oilShare(oil).en} dries slower than linseed oil (alone ${en.dayCount(days)})`)}${acting === undefined ? "" : ` Of that slowing ${en.percent(acting)} is counted: its pigments slow the paint already, and the two do not multiply.`}`,
+    de: `${de.sentence(`${oilShare(oil).de} trocknet langsamer als Leinöl (allein ${de.dayCount(days)})`)}${acting === undefined ? "" : ` Von dieser Verzögerung zählen ${de.percent(acting)}: Die Pigmente verlangsamen die Trocknung schon, und beides multipliziert sich nicht.`}`,
     fr: `${fr.sentence(
       `${oilShare(oil).fr}\u202f: sèche plus lentement que l’huile de lin (seule, ${fr.dayCount(days)})`,
     )}${acting === undefined ? "" : ` Cet effet n’est compté qu’à ${fr.percent(acting)}\u202f: les pigments ralentissent déjà la peinture, et les deux effets ne se multiplient pas.`}`,
@@ -270,10 +270,10 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     es: "Para las capas de debajo: seca deprisa.",
   },
   "medium-for-any-layer": {
-    en: "For any layer over dry paint. In the upper layers add a little medium, so that each is as fat as the one below.",
-    de: "Für jede Schicht über trockener Farbe. In den oberen Schichten etwas Malmittel zugeben, damit jede so fett ist wie die darunter.",
-    fr: "Pour toute couche, sur une peinture sèche. Dans les couches du dessus, ajouter un peu de médium, pour que chacune soit aussi grasse que celle du dessous.",
-    es: "Para cualquier capa sobre pintura seca. En las capas de encima, añadir un poco de médium, para que cada una sea tan grasa como la de debajo.",
+    en: "For any layer over dry paint. Where the paint below is fatter, and only there, stir in a little medium.",
+    de: "Für jede Schicht über trockener Farbe. Ist die Farbe darunter fetter, und nur dann, etwas Malmittel einrühren.",
+    fr: "Pour toute couche, sur une peinture sèche. Si celle du dessous est plus grasse, et seulement alors, y mêler un peu de médium.",
+    es: "Para cualquier capa sobre pintura seca. Si la de debajo es más grasa, y solo entonces, mezclarle un poco de médium.",
   },
   "stirred-into-any-layer": {
     en: "It may be stirred into the paint of any layer: what goes over that must be as fat or fatter.",
