@@ -1,7 +1,8 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, statSync } from "node:fs";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { contentHash } from "../kept/content-hash.ts";
 import { keepValue, keyOf, readValue, type Origin } from "../kept/kept-result.ts";
+import type { HeldValues } from "../kept/held-values.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import type { Xyz } from "../colorimetry/viewing.ts";
 import { at } from "../quantities/at.ts";
@@ -98,18 +99,21 @@ function pictureStems(photographs: readonly Photograph[]): string[] {
 }
 
 async function readPhotograph(
-  { source: { path, name }, known, record: { paint } }: Photograph,
-  { read, stem }: { readonly read: Xyz | undefined; readonly stem: string },
+  photograph: Photograph,
+  own: { readonly read: Xyz | undefined; readonly stem: string },
   cache: WorkCache | undefined,
-  { wants, made }: ReadingPhotographs,
+  making: ReadingPhotographs,
 ): Promise<Read<Pick<Photograph, "taken" | "pictures" | "inReadColour">>> {
-  let bytes: Uint8Array;
-  try {
-    bytes = readFileSync(path);
-  } catch {
-    return { fault: `${name} can't be read: it was there a moment ago` };
-  }
-  const hash = contentHash([name, bytes]).toString("hex");
+  const {
+    source,
+    known,
+    record: { paint },
+  } = photograph;
+  const { read, stem } = own;
+  const { wants, made } = making;
+  const file = fileOf(source, cache?.held);
+  if ("fault" in file) return file;
+  const { hash, bytes } = file;
   const inputs = { hash, known: known ?? null, paint: paint ?? null };
   const isFilmed = read !== undefined && paint !== undefined;
   const origins: { readonly [P in keyof PhotographParts]: Origin } = {
@@ -132,7 +136,10 @@ async function readPhotograph(
     return parts[part] === undefined;
   });
   if (missing.length > 0) {
-    const found = await made({ name, bytes, known, paint, read, parts: missing });
+    // What is made is kept by the hash of the very bytes that it is made of, so the file is read.
+    if (bytes === undefined)
+      return readPhotograph(photograph, own, cache && { ...cache, held: undefined }, making);
+    const found = await made({ name: source.name, bytes, known, paint, read, parts: missing });
     if ("fault" in found) return found;
     for (const part of missing) if (cache) keepValue(cache, origins[part], found[part]);
     Object.assign(parts, found);
@@ -143,6 +150,25 @@ async function readPhotograph(
     ...(sizes && { pictures: named(sizes, stem) }),
     ...(film && { inReadColour: named(film, `${stem}-as-read`) }),
   };
+}
+
+/** What was written later than so long ago [ms] may be written again without a clock that shows it. Our own choice. */
+const SETTLED_MS = 100;
+
+/** The hash of a photograph's name and bytes, with these where it was not known by what tells the file from any other. */
+function fileOf(
+  { path, name }: Photograph["source"],
+  held: HeldValues | undefined,
+): Read<{ readonly hash: string; readonly bytes: Uint8Array | undefined }> {
+  let bytes: Uint8Array | undefined;
+  const hashed = (): string => contentHash([name, (bytes = readFileSync(path))]).toString("hex");
+  try {
+    const isSettled = Date.now() - statSync(path).mtimeMs > SETTLED_MS;
+    const hash = held !== undefined && isSettled ? String(held.of(path, hashed)) : hashed();
+    return { hash, bytes };
+  } catch {
+    return { fault: `${name} can't be read: it was there a moment ago` };
+  }
 }
 
 function originOf(inputs: object): Origin {

@@ -20,6 +20,7 @@ import {
   LEAD,
   NO_NOISE,
   OCHRE,
+  QUIET_BENCH,
   READING_NOISE,
   syntheticSet,
   TITANIUM,
@@ -37,13 +38,7 @@ function setIn(pigment: SyntheticPigment, slugs: readonly WhiteSlug[], noise: No
   return syntheticSet(
     pigment,
     slugs.map((slug) => ({ slug, white: WHITES[slug], massRatios: RATIOS, ratioKind: "paint" })),
-    {
-      geometry: "d/8 excluded",
-      surface: { k1: 0.04, k2: 0.55 },
-      statesSurface: true,
-      noise,
-      seed,
-    },
+    { ...QUIET_BENCH, noise, seed },
   );
 }
 

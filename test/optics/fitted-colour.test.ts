@@ -8,6 +8,7 @@ import type { Geometry, Measurement } from "../../lib/optics/fit/measurement.ts"
 import { checkTable } from "../support/checks.ts";
 import {
   BLUE,
+  fitOf,
   GRID,
   IRON_BLACK,
   LAMP,
@@ -39,12 +40,6 @@ function threeWhites(massRatios: readonly number[]) {
     { slug: "lead", white: LEAD, massRatios },
     { slug: "zinc", white: ZINC, massRatios },
   ];
-}
-
-function fitOf(set: DrawdownSet): ColourFit {
-  const fit = fittedColour(set);
-  if (fit.kind === "refused") throw new Error(`Unexpected refusal ${JSON.stringify(fit.reasons)}`);
-  return fit;
 }
 
 /** Largest relative errors of K and S over the spectrum, where the fit claims to know them to a tenth. */

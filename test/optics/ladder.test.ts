@@ -10,7 +10,6 @@ import {
   predictedAtLightness,
   type TintAtLightness,
 } from "../../lib/optics/tints/equal-lightness.ts";
-import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
 import {
   ladderModel,
   ladderSteps,
@@ -21,10 +20,11 @@ import { predictionUncertainty, type Doubts } from "../../lib/optics/fit/predict
 import { workshopExperience } from "../../lib/optics/fit/workshop-experience.ts";
 import { checkTable } from "../support/checks.ts";
 import {
+  fitOf,
   LAMP,
   LEAD,
-  NO_NOISE,
   OCHRE,
+  QUIET_BENCH,
   READING_NOISE,
   syntheticSet,
   TITANIUM,
@@ -33,13 +33,7 @@ import {
   type SyntheticPigment,
 } from "./synthetic-drawdowns.ts";
 
-const BENCH: Bench = {
-  geometry: "d/8 excluded",
-  surface: { k1: 0.04, k2: 0.55 },
-  statesSurface: true,
-  noise: NO_NOISE,
-  seed: 6,
-};
+const BENCH: Bench = { ...QUIET_BENCH, seed: 6 };
 
 function ladderOf(
   colour: SyntheticPigment,
@@ -47,8 +41,7 @@ function ladderOf(
   bench: Bench = BENCH,
   white = TITANIUM,
 ): LadderModel {
-  const fit = fittedColour(syntheticSet(colour, [{ slug: "white", white, massRatios }], bench));
-  if (fit.kind === "refused") throw new Error(`Unexpected refusal ${JSON.stringify(fit.reasons)}`);
+  const fit = fitOf(syntheticSet(colour, [{ slug: "white", white, massRatios }], bench));
   return ladderModel(fit, "white");
 }
 

@@ -12,10 +12,11 @@ import {
 import { isStatement } from "../../lib/quantities/statement.ts";
 import {
   BLUE,
+  fitOf,
   LAMP,
   LEAD,
-  NO_NOISE,
   OCHRE,
+  QUIET_BENCH,
   syntheticSet,
   TITANIUM,
   type Bench,
@@ -23,24 +24,16 @@ import {
   type SyntheticPigment,
 } from "./synthetic-drawdowns.ts";
 
-const BENCH: Bench = {
-  geometry: "d/8 excluded",
-  surface: { k1: 0.04, k2: 0.55 },
-  statesSurface: true,
-  noise: NO_NOISE,
-  seed: 5,
-};
+const BENCH: Bench = { ...QUIET_BENCH, seed: 5 };
 const IN_TITANIUM: LetDowns = {
   slug: "titanium",
   white: TITANIUM,
   massRatios: [1, 0.2, 0.05, 0.01],
 };
-const fitOf = (pigment: SyntheticPigment, letDowns: readonly LetDowns[]) =>
-  fittedColour(syntheticSet(pigment, letDowns, BENCH));
+const drawnDown = (pigment: SyntheticPigment, letDowns: readonly LetDowns[]) =>
+  fitOf(syntheticSet(pigment, letDowns, BENCH));
 const ladder = (pigment: SyntheticPigment, letDowns: LetDowns = IN_TITANIUM): LadderModel => {
-  const fit = fitOf(pigment, [letDowns]);
-  if (fit.kind === "refused") throw new Error("refused");
-  return ladderModel(fit, letDowns.slug);
+  return ladderModel(drawnDown(pigment, [letDowns]), letDowns.slug);
 };
 
 describe("a ladder made to count paint", () => {
@@ -84,7 +77,7 @@ describe("a ladder made to count paint", () => {
 });
 
 describe("whites that all were let down in", () => {
-  const inBoth = fitOf(BLUE, [IN_TITANIUM, { ...IN_TITANIUM, slug: "lead", white: LEAD }]);
+  const inBoth = drawnDown(BLUE, [IN_TITANIUM, { ...IN_TITANIUM, slug: "lead", white: LEAD }]);
   const one = (
     name: string,
     fit: MixedComponent["fit"],
@@ -92,9 +85,9 @@ describe("whites that all were let down in", () => {
   ): MixedComponent => ({ name, parts, fit });
   const refused = fittedColour({ whites: [], tints: [] });
   test("in the order of the first", () => {
-    expect(commonWhites([one("Blue", inBoth), one("Lamp", fitOf(LAMP, [IN_TITANIUM]))])).toEqual([
-      "titanium",
-    ]);
+    expect(
+      commonWhites([one("Blue", inBoth), one("Lamp", drawnDown(LAMP, [IN_TITANIUM]))]),
+    ).toEqual(["titanium"]);
     expect(commonWhites([one("Blue", inBoth), one("Other blue", inBoth)])).toEqual([
       "titanium",
       "lead",
@@ -112,8 +105,8 @@ describe("whites that all were let down in", () => {
     ).toMatchObject({ rule: "component-not-let-down", values: { components: ["Lamp", "Ochre"] } });
     expect(
       commonWhites([
-        one("Blue", fitOf(BLUE, [{ ...IN_TITANIUM, slug: "lead", white: LEAD }])),
-        one("Lamp", fitOf(LAMP, [IN_TITANIUM])),
+        one("Blue", drawnDown(BLUE, [{ ...IN_TITANIUM, slug: "lead", white: LEAD }])),
+        one("Lamp", drawnDown(LAMP, [IN_TITANIUM])),
       ]),
     ).toMatchObject({ rule: "no-common-white" });
   });

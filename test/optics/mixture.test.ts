@@ -10,7 +10,6 @@ import {
   TOLD_LOSSES,
   type Drift,
 } from "../../lib/optics/mixtures/component-loss.ts";
-import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
 import { ladderModel, predictedTint, type LadderModel } from "../../lib/optics/tints/ladder.ts";
 import {
   massParts,
@@ -28,6 +27,7 @@ import type { Statement } from "../../lib/quantities/statement.ts";
 import { OPTICS_SOURCES } from "../../lib/sources/optics.ts";
 import {
   BLUE,
+  fitOf,
   IRON_BLACK,
   LAMP,
   LEAD,
@@ -55,14 +55,13 @@ const ladder = (
   slug = "titanium",
   ratioKind: "pigment" | "paint" = "pigment",
 ): LadderModel => {
-  const fit = fittedColour(
+  const fit = fitOf(
     syntheticSet(
       pigment,
       [{ slug, white: slug === "lead" ? LEAD : TITANIUM, massRatios: RATIOS, ratioKind }],
       bench,
     ),
   );
-  if (fit.kind === "refused") throw new Error("refused");
   return ladderModel(fit, slug);
 };
 const BLUE_LADDER = ladder(BLUE);

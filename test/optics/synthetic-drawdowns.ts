@@ -5,7 +5,9 @@
  * seeded noise. Invented pigments; no algebra shared with lib/optics.
  */
 import { wavelengthsNm, type WavelengthGrid } from "../../lib/quantities/spectrum.ts";
+import type { ColourFit } from "../../lib/optics/fit/colour-fit.ts";
 import type { DrawdownSet, RatioKind } from "../../lib/optics/fit/drawdown.ts";
+import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
 import type { Geometry, Measurement, SurfaceConstants } from "../../lib/optics/fit/measurement.ts";
 import { integratedMasstone } from "./two-flux.ts";
 
@@ -103,6 +105,15 @@ export interface Bench {
   readonly grid?: WavelengthGrid;
 }
 
+/** Read with the shine excluded from a surface that is stated, and without noise. */
+export const QUIET_BENCH: Bench = {
+  geometry: "d/8 excluded",
+  surface: { k1: 0.04, k2: 0.55 },
+  statesSurface: true,
+  noise: NO_NOISE,
+  seed: 1,
+};
+
 /** Mass ratios let down in one white. */
 export interface LetDowns {
   readonly slug: string;
@@ -165,4 +176,11 @@ export function truth(
 ): { K: number; S: number } {
   const unit = (white.S(nm) / white.density) * colour.density;
   return { K: colour.K(nm) / unit, S: colour.S(nm) / unit };
+}
+
+/** What is fitted to drawdowns that no fit refuses. */
+export function fitOf(set: DrawdownSet): ColourFit {
+  const fit = fittedColour(set);
+  if (fit.kind === "refused") throw new Error(`Unexpected refusal ${JSON.stringify(fit.reasons)}`);
+  return fit;
 }

@@ -6,7 +6,7 @@ import {
   measuredDispersionRuling,
   strengthKeptInLumps,
 } from "../../lib/optics/fit/dispersion.ts";
-import { fittedColour, fittedColours } from "../../lib/optics/fit/fitted-colour.ts";
+import { fittedColours } from "../../lib/optics/fit/fitted-colour.ts";
 import { ladderModel, type LadderModel } from "../../lib/optics/tints/ladder.ts";
 import {
   paintMassRatio,
@@ -24,31 +24,25 @@ import type { WavelengthGrid } from "../../lib/quantities/spectrum.ts";
 import { checkTable } from "../support/checks.ts";
 import {
   BLUE,
+  fitOf,
   GRID,
   LAMP,
   LEAD,
-  NO_NOISE,
   OCHRE,
+  QUIET_BENCH,
   syntheticSet,
   TITANIUM,
   type SyntheticPigment,
 } from "./synthetic-drawdowns.ts";
 
 function ladderOf(colour: SyntheticPigment, slug = "titanium"): LadderModel {
-  const fit = fittedColour(
+  const fit = fitOf(
     syntheticSet(
       colour,
       [{ slug, white: slug === "lead" ? LEAD : TITANIUM, massRatios: [0.1, 0.02] }],
-      {
-        geometry: "d/8 excluded",
-        surface: { k1: 0.04, k2: 0.55 },
-        statesSurface: true,
-        noise: NO_NOISE,
-        seed: 1,
-      },
+      QUIET_BENCH,
     ),
   );
-  if (fit.kind === "refused") throw new Error(`Unexpected refusal ${JSON.stringify(fit.reasons)}`);
   return ladderModel(fit, slug);
 }
 
@@ -145,17 +139,12 @@ describe("strengthAtRatios", () => {
         density: 2.4,
       };
       const white = { K: () => 0.002, S: () => 1, density: 4.2 };
-      const fit = fittedColour(
+      const fit = fitOf(
         syntheticSet(pigment, [{ slug: "white", white, massRatios: [0.1, 0.02] }], {
-          geometry: "d/8 excluded",
-          surface: { k1: 0.04, k2: 0.55 },
-          statesSurface: true,
-          noise: NO_NOISE,
-          seed: 1,
+          ...QUIET_BENCH,
           grid,
         }),
       );
-      if (fit.kind === "refused") throw new Error("No fit");
       return ladderModel(fit, "white");
     };
     const reference = peakedAt(600);
@@ -271,16 +260,12 @@ describe("dispersion", () => {
 
 describe("strength with its ±, by depth where K/S would be extrapolated", () => {
   const drawnAt = (pigment: SyntheticPigment, massRatios: readonly number[]): LadderModel => {
-    const fit = fittedColour(
+    const fit = fitOf(
       syntheticSet(pigment, [{ slug: "white", white: TITANIUM, massRatios }], {
-        geometry: "d/8 excluded",
-        surface: { k1: 0.04, k2: 0.55 },
-        statesSurface: true,
-        noise: NO_NOISE,
+        ...QUIET_BENCH,
         seed: 6,
       }),
     );
-    if (fit.kind === "refused") throw new Error("No fit");
     return ladderModel(fit, "white");
   };
   const full = drawnAt(OCHRE, [1, 0.2, 0.05]);
@@ -333,11 +318,7 @@ describe("strength with its ±, by depth where K/S would be extrapolated", () =>
 test("a colour read by another instrument, in other steps over another range, is as strong as itself", () => {
   const read = (grid: WavelengthGrid) =>
     syntheticSet(BLUE, [{ slug: "titanium", white: TITANIUM, massRatios: [0.1, 0.02] }], {
-      geometry: "d/8 excluded",
-      surface: { k1: 0.04, k2: 0.55 },
-      statesSurface: true,
-      noise: NO_NOISE,
-      seed: 1,
+      ...QUIET_BENCH,
       grid,
     });
   const fits = fittedColours(

@@ -1,11 +1,12 @@
 import { expect, test } from "vitest";
 import { isStatement } from "../../lib/quantities/statement.ts";
-import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
 import { predictedAtLightness } from "../../lib/optics/tints/equal-lightness.ts";
 import { ladderModel, type LadderModel } from "../../lib/optics/tints/ladder.ts";
 import {
+  fitOf,
   LAMP,
   LEAD,
+  QUIET_BENCH,
   READING_NOISE,
   syntheticSet,
   TITANIUM,
@@ -15,7 +16,7 @@ import {
 } from "./synthetic-drawdowns.ts";
 
 function inWhites(colour: SyntheticPigment, massRatios: readonly number[]): LadderModel[] {
-  const fit = fittedColour(
+  const fit = fitOf(
     syntheticSet(
       colour,
       [
@@ -23,16 +24,9 @@ function inWhites(colour: SyntheticPigment, massRatios: readonly number[]): Ladd
         { slug: "lead", white: LEAD, massRatios },
         { slug: "zinc", white: ZINC, massRatios },
       ],
-      {
-        geometry: "d/8 excluded",
-        surface: { k1: 0.04, k2: 0.55 },
-        statesSurface: true,
-        noise: READING_NOISE,
-        seed: 2,
-      },
+      { ...QUIET_BENCH, noise: READING_NOISE, seed: 2 },
     ),
   );
-  if (fit.kind === "refused") throw new Error(`Unexpected refusal ${JSON.stringify(fit.reasons)}`);
   return fit.whites.map(({ slug }) => ladderModel(fit, slug));
 }
 

@@ -1,10 +1,12 @@
 import sharp, { type Sharp } from "sharp";
-import { mkdtempSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, utimesSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { crc32, deflateSync } from "node:zlib";
 import { describe, expect, inject, test } from "vitest";
 import { LARGEST_SCREEN_BYTES } from "../../lib/photographs/picture-sizes.ts";
+import { heldValues } from "../../lib/kept/held-values.ts";
+import { workCacheOf } from "../../lib/kept/work-cache.ts";
 import { withPhotographs } from "../../lib/photographs/taken-photographs.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
 import { contentFolder } from "../support/content-folder.ts";
@@ -328,4 +330,39 @@ test("what paper shows of a photograph lies in bytes of its own: whoever sends t
   );
   const own = records?.photographs[0]?.pictures?.paper.bytes;
   expect([own, own?.buffer.byteLength]).toEqual([new Uint8Array(5).fill(7), 5]);
+});
+
+test("who serves a site reads a photograph again only where its file is another, and in any case where nothing of it is kept", async () => {
+  const { content, home } = contentFolder({ ...TEXTS, ...named("paint.png") });
+  const file = join(content, "photographs", "paint.png");
+  mkdirSync(join(content, "photographs"));
+  const served = { ...workCacheOf(content, true, heldValues()), programPart: () => "of this test" };
+  const made: string[] = [];
+  const told = async (cache = served): Promise<number> => {
+    made.length = 0;
+    await withPhotographs(loadRecords(content, home), cache, "what they tell", {
+      ahead: 1,
+      made: async ({ bytes }) => {
+        made.push(Buffer.from(bytes).toString());
+        return Promise.resolve({ taken: { patches: [] } } as never);
+      },
+    });
+    return made.length;
+  };
+  const written = (text: string, minute: number): void => {
+    writeFileSync(file, text);
+    utimesSync(file, 60 * minute, 60 * minute);
+  };
+  written("one", 1);
+  expect([await told(), await told()]).toEqual([1, 0]);
+  // The same file by all that tells it: nobody has looked into it.
+  written("two", 1);
+  expect(await told()).toBe(0);
+  written("two", 2);
+  expect([await told(), made[0], await told()]).toEqual([1, "two", 0]);
+  // Known, and nothing kept of it: what is made then is kept by what the file holds by now.
+  written("six", 2);
+  const emptied = { ...served, folder: join(home, "another-cache") };
+  expect([await told(emptied), await told()]).toEqual([1, 0]);
+  expect([await told({ ...emptied, held: undefined }), made]).toEqual([0, []]);
 });

@@ -1,6 +1,5 @@
 import { expect, test } from "vitest";
 import { driftRuling, type DriftStep } from "../../lib/optics/mixtures/component-loss.ts";
-import { fittedColour } from "../../lib/optics/fit/fitted-colour.ts";
 import { ladderModel, type LadderModel } from "../../lib/optics/tints/ladder.ts";
 import type { TheoryTint } from "../../lib/optics/theory/mie-tint.ts";
 import { particleModel, type RecordedParticle } from "../../lib/optics/theory/particle-model.ts";
@@ -16,22 +15,9 @@ import { worded } from "../../lib/words/by-rule.ts";
 import { wordingsIn } from "../../lib/words/rulings/rulings-in-each.ts";
 import { MIXTURE_RULINGS } from "../../lib/words/rulings/mixtures.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
-import {
-  BLUE,
-  NO_NOISE,
-  syntheticSet,
-  TITANIUM,
-  type Bench,
-} from "../optics/synthetic-drawdowns.ts";
+import { BLUE, fitOf, QUIET_BENCH, syntheticSet, TITANIUM } from "../optics/synthetic-drawdowns.ts";
 import { holdSentences } from "./statements-held.ts";
 
-const BENCH: Bench = {
-  geometry: "d/8 excluded",
-  surface: { k1: 0.04, k2: 0.55 },
-  statesSurface: true,
-  noise: NO_NOISE,
-  seed: 1,
-};
 const FRESH = { L: 50, a: 0, b: -2 };
 const step = (L: number, a: number, b: number): DriftStep => {
   const deltaEab = Math.hypot(L - FRESH.L, a - FRESH.a, b - FRESH.b);
@@ -39,14 +25,13 @@ const step = (L: number, a: number, b: number): DriftStep => {
 };
 
 function ladder(): LadderModel {
-  const fit = fittedColour(
+  const fit = fitOf(
     syntheticSet(
       BLUE,
       [{ slug: "titanium-white", white: TITANIUM, massRatios: [0.2, 0.02] }],
-      BENCH,
+      QUIET_BENCH,
     ),
   );
-  if (fit.kind === "refused") throw new Error("Unexpected refusal");
   return ladderModel(fit, "titanium-white");
 }
 

@@ -57,11 +57,12 @@ import { certain } from "../../lib/quantities/at.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
 import {
   BLUE,
+  fitOf,
   GRID,
   LAMP,
   LEAD,
-  NO_NOISE,
   OCHRE,
+  QUIET_BENCH,
   syntheticSet,
   TITANIUM,
   type SyntheticPigment,
@@ -118,22 +119,18 @@ const fitReasons = (set: DrawdownSet): readonly DrawdownStatement[] => {
       ];
 };
 
-const bench = {
-  geometry: "d/8 excluded",
-  surface: { k1: 0.04, k2: 0.55 },
-  statesSurface: true,
-  noise: NO_NOISE,
-  seed: 1,
-} as const;
 function ladder(
   pigment: SyntheticPigment,
   slug = "titanium-white",
   ratioKind: "pigment" | "paint" = "paint",
 ) {
-  const fit = fittedColour(
-    syntheticSet(pigment, [{ slug, white: TITANIUM, massRatios: [0.2, 0.02], ratioKind }], bench),
+  const fit = fitOf(
+    syntheticSet(
+      pigment,
+      [{ slug, white: TITANIUM, massRatios: [0.2, 0.02], ratioKind }],
+      QUIET_BENCH,
+    ),
   );
-  if (fit.kind === "refused") throw new Error(`Unexpected refusal ${JSON.stringify(fit.reasons)}`);
   return ladderModel(fit, slug);
 }
 const ofBlue = ladder(BLUE);
@@ -229,10 +226,14 @@ const found: unknown[] = [
     ),
   ),
   ...fitReasons(
-    syntheticSet(BLUE, [{ slug: "titanium-white", white: TITANIUM, massRatios: [0.2] }], bench),
+    syntheticSet(
+      BLUE,
+      [{ slug: "titanium-white", white: TITANIUM, massRatios: [0.2] }],
+      QUIET_BENCH,
+    ),
   ),
   ...fitReasons(
-    syntheticSet(LAMP, [{ slug: "lead-white", white: LEAD, massRatios: [0.02] }], bench),
+    syntheticSet(LAMP, [{ slug: "lead-white", white: LEAD, massRatios: [0.02] }], QUIET_BENCH),
   ),
   ...suspects(
     [3, 20, 4].map((leaveOneOut, i) => ({

@@ -239,10 +239,10 @@ export const SHEET_PAGE = {
       es: "una película gruesa cubre el negro y el blanco",
     },
     byDarkness: (hides: string) => ({
-      en: `by its darkness, not its body: ${hides}`,
-      de: `durch Dunkelheit, nicht durch Körper: ${hides}`,
-      fr: `parce qu’elle est sombre, non parce qu’elle a du corps\u202f: ${hides}`,
-      es: `por oscuridad, no por cuerpo: ${hides}`,
+      en: `${hides} by its darkness, not its body`,
+      de: `${hides}, durch Dunkelheit, nicht durch Körper`,
+      fr: `${hides}, parce qu’elle est sombre, non parce qu’elle a du corps`,
+      es: `${hides} por oscuridad, no por cuerpo`,
     }),
     contrast: (ratio: string) => ({
       en: `contrast ratio ${ratio}`,
