@@ -35,7 +35,7 @@ export function laidOutCard({ content, revision, size, language }: CardToLayOut)
     revision,
     size,
     words: WORDS[language],
-    ...(content.address === undefined ? {} : { qr: qrMatrix(content.address) }),
+    ...(content.address !== undefined && { qr: qrMatrix(content.address) }),
   });
 }
 

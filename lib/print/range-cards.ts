@@ -90,7 +90,7 @@ function toldCard(
   const markets = marketsWithoutOffer(cautions);
   const notClassified = cautions.unknown;
   return {
-    ...(isOffered(cautions) ? { card: statedCard(worded, context, languages) } : {}),
+    ...(isOffered(cautions) && { card: statedCard(worded, context, languages) }),
     ...(markets.length > 0 || notClassified.length > 0
       ? { without: { slug, name, markets, notClassified } }
       : {}),
