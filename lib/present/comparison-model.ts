@@ -64,7 +64,7 @@ export function comparisonView(
     columns: colours.map(({ name, address, index }) => ({
       text: name,
       href: root + address,
-      ...(index === undefined ? {} : { index }),
+      ...(index !== undefined && { index }),
     })),
     caption,
     swatches: swatchRows(swatched, colours, words),
@@ -194,7 +194,7 @@ function swatchRows(
               }
             : { paint, text: figure ?? "" };
         }),
-        ...(saying === undefined ? {} : { saying }),
+        ...(saying !== undefined && { saying }),
       };
     });
 }
@@ -207,7 +207,7 @@ function rowView(
 ): ComparisonRowView {
   return {
     ...headOf(row.key, row.level, colours, compare),
-    ...(row.ruling === undefined ? {} : { saying: worded(rulings, row.ruling) }),
+    ...(row.ruling !== undefined && { saying: worded(rulings, row.ruling) }),
     cells: colours.map(({ cells: { [row.key]: cell } }): ComparisonCellView =>
       cell === undefined
         ? { standing: { kind: "not stated", word: notStated }, items: [] }
@@ -226,12 +226,12 @@ function cellView(
   const isNews =
     standing !== undefined && standing.kind !== "measured" && standing.kind !== "derived";
   return {
-    ...(lead === undefined ? {} : { lead }),
-    ...(shown === undefined ? {} : { text: shown }),
+    ...(lead !== undefined && { lead }),
+    ...(shown !== undefined && { text: shown }),
     ...(!isNews || (shown === undefined && lead !== undefined) ? {} : { standing }),
-    ...(note === undefined ? {} : { note }),
+    ...(note !== undefined && { note }),
     items: items ?? [],
-    ...(address === undefined ? {} : { href: root + address }),
+    ...(address !== undefined && { href: root + address }),
   };
 }
 
@@ -251,6 +251,6 @@ function headOf(
     return { head: text.partsOfWhite.head, unit: text.partsOfWhite.unit(white) };
   return {
     head: text.white.head(white),
-    ...(level === undefined ? {} : { unit: text.white.unit(level) }),
+    ...(level !== undefined && { unit: text.white.unit(level) }),
   };
 }

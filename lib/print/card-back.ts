@@ -134,7 +134,7 @@ function backParagraphs(
     paragraph(runs, style, {
       leading,
       beforeMm: 0.3 + (beforeMm - 0.3) * tightness,
-      ...(language === undefined ? {} : { language }),
+      ...(language !== undefined && { language }),
     });
   const statements = (own: readonly CardStatement[]): Flow[] =>
     own.flatMap(({ code, texts }) =>

@@ -98,7 +98,7 @@ export function drawnMark(mark: Mark): SvgNode | [] {
       const shape: Attributes = {
         d: mark.d,
         transform: `translate(${rounded(mark.xMm)} ${rounded(mark.yMm)}) scale(${rounded(mark.scale)})`,
-        ...(mark.evenOdd === true ? { "fill-rule": "evenodd" } : {}),
+        ...(mark.evenOdd === true && { "fill-rule": "evenodd" }),
       };
       return mark.strokeWidth === undefined
         ? inked(mark.ink, "fill", (ink) => element("path", { ...shape, ...ink }))

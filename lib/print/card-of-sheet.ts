@@ -75,7 +75,7 @@ function cardInWords(
         ),
       ),
     ].join(", "),
-    ...(masstone === undefined ? {} : { masstone }),
+    ...(masstone !== undefined && { masstone }),
     tints: cardTints(sheet, words),
     sentence: sentenceOf(sheet, context),
     facts: Object.fromEntries(
@@ -90,13 +90,13 @@ function cardInWords(
       ? { rags: cardRags(languages) }
       : {}),
     sizes: offerViews(sheet, words).filter(({ size }) => size !== undefined),
-    ...(address === undefined ? {} : { address }),
+    ...(address !== undefined && { address }),
     ...layersOf(sheet, words),
     ...strengthOf(worded, context),
     poisonCentre: poisonCentreLine(workshop.poisonCentre, words),
     deference: cautionLine(context),
     drawdownNote: words.pages.cards.drawdown,
-    ...(lot === undefined ? {} : { lot: words.pages.cards.lot(lot) }),
+    ...(lot !== undefined && { lot: words.pages.cards.lot(lot) }),
     imprint: [
       ...(sheet.cautions.ufi === undefined ? [] : [`UFI: ${sheet.cautions.ufi}`]),
       workshop.name,
@@ -170,7 +170,7 @@ function sentenceOf(sheet: Sheet, context: PageContext): string {
     sheet.tints.map(({ white, sentence }) => ({
       white: white.name,
       ruling: sentence,
-      ...(white.colourIndexName === undefined ? {} : { colourIndexName: white.colourIndexName }),
+      ...(white.colourIndexName !== undefined && { colourIndexName: white.colourIndexName }),
     })),
     words.tints,
   );
@@ -202,7 +202,7 @@ function cardLabel({ cautions }: Sheet, words: Words, languages: readonly Langua
     })),
     statements: cardStatements(labels.map((label) => label.hazards)),
     precautions: cardStatements(labels.map(({ precautions }) => precautions)),
-    ...(notices.length === 0 ? {} : { notice: notices.join(" ") }),
+    ...(notices.length > 0 && { notice: notices.join(" ") }),
     ...(own.signalWord === undefined && own.hazards.length === 0
       ? {}
       : {
@@ -226,7 +226,7 @@ function cardStatements(labels: readonly (readonly LabelLine[])[]): CardStatemen
   return first.map(({ code }, i) => {
     const lines = labels.flatMap((label) => label[i] ?? []);
     return {
-      ...(code === undefined ? {} : { code }),
+      ...(code !== undefined && { code }),
       texts: lines
         .filter(
           ({ language }, at) => lines.findIndex((other) => other.language === language) === at,

@@ -101,7 +101,7 @@ export function cardsPage(
     sizes: cardSizes(records.workshop).map((one) => ({
       text: one.name,
       href: place.root + cardsFolder(one, context),
-      ...(one.name === size.name ? { current: true } : {}),
+      ...(one.name === size.name && { current: true }),
     })),
     parts: partLinks(cardsPaths({ cards, without }, size, context), place),
     cards: laid.map((card) => ({

@@ -19,7 +19,7 @@ export function cropMarks({ cuts, folds }: Pick<Imposition, "cuts" | "folds">): 
     toMm,
     widthPt: CROP.widthPt,
     ink: BLACK,
-    ...(dashMm === undefined ? {} : { dashMm }),
+    ...(dashMm !== undefined && { dashMm }),
   });
   const beside = (y: number, dashMm?: readonly [number, number]): Mark[] => [
     line([left - CROP.length, y], [left, y], dashMm),

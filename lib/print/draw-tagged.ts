@@ -15,9 +15,9 @@ export function drawTagged(
     return;
   }
   const element = pdf.struct(tag, {
-    ...(alt === undefined ? {} : { alt }),
-    ...(language === undefined ? {} : { lang: language }),
-    ...(scope === undefined ? {} : { scope }),
+    ...(alt !== undefined && { alt }),
+    ...(language !== undefined && { lang: language }),
+    ...(scope !== undefined && { scope }),
   });
   parent.add(element);
   if (marks.length > 0) element.add(() => drawMarks(document, marks, place));

@@ -84,7 +84,7 @@ export function foldOutLabel(
       name: content.name,
       faces: [...(front === undefined ? [] : [front]), strip],
       leftOut: [],
-      ...(content.pictograms.length === 0 ? {} : { pictogramMm: attempt.pictogramMm }),
+      ...(content.pictograms.length > 0 && { pictogramMm: attempt.pictogramMm }),
       xHeightMm: attempt.xHeightMm,
     };
   }

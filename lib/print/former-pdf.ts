@@ -30,7 +30,7 @@ export function formerPdf(
   const text = (run: string, href?: string): Run => ({
     text: run,
     face: "sans",
-    ...(href === undefined ? {} : { href }),
+    ...(href !== undefined && { href }),
   });
   const line = (tag: PaperTag, sizePt: number, run: Run) => ({ tag, sizePt, run });
   const lines = [

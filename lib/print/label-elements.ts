@@ -88,7 +88,7 @@ function statementList(
       const own = statement.language ?? language;
       return {
         runs: statementRuns(statement),
-        ...(own === undefined ? {} : { language: own }),
+        ...(own !== undefined && { language: own }),
       };
     }),
     style,
@@ -107,7 +107,7 @@ function runInStatements(
     ? paragraph(statements.flatMap(sentenceRuns), style, {
         sizePt: smallPt(style),
         beforeMm: 0.5,
-        ...(language === undefined ? {} : { language }),
+        ...(language !== undefined && { language }),
       })
     : statementList(statements, style, language);
 }
@@ -212,7 +212,7 @@ function labelWords(
     const set = setRuns(runs, { widthMm, sizePt: size, leading: 1.28 });
     const marks = set.marks.map((mark) => shifted(mark, xMm, y));
     y += set.heightMm + 0.3;
-    return { tag, marks, ...(language === undefined ? {} : { language }) };
+    return { tag, marks, ...(language !== undefined && { language }) };
   };
   const hasWord = signalWord !== undefined && signalWord !== "";
   const word = hasWord && !isRunIn ? [line("P", bold(signalWord), wordPt)] : [];

@@ -83,7 +83,7 @@ function facesAlike({ size, labels }: LabelRun): Faces[] {
       const shape = JSON.stringify(strip ?? null);
       const alike = found.get(shape) ?? {
         size,
-        ...(strip === undefined ? {} : { strip }),
+        ...(strip !== undefined && { strip }),
         faces: [],
       };
       alike.faces.push({ ...face, name });

@@ -162,7 +162,7 @@ export function movedTo(tagged: Tagged, xMm: number, yMm: number): Tagged {
   const { marks, links, children } = tagged;
   return {
     ...tagged,
-    ...(marks === undefined ? {} : { marks: marks.map((mark) => shifted(mark, xMm, yMm)) }),
+    ...(marks !== undefined && { marks: marks.map((mark) => shifted(mark, xMm, yMm)) }),
     ...(links === undefined
       ? {}
       : { links: links.map((link) => ({ ...link, xMm: link.xMm + xMm, yMm: link.yMm + yMm })) }),

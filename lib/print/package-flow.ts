@@ -213,7 +213,7 @@ function linePieces(item: FlowText, widthMm: number, { areLinesKept }: LineKeepi
     widthMm,
     sizePt,
     leading: LINE_SPACING,
-    ...(hyphens === undefined ? {} : { hyphens }),
+    ...(hyphens !== undefined && { hyphens }),
   });
   const { capital, descender } = FACE_HEIGHTS[face];
   const capitalMm = capital * sizePt * MM_PER_PT;
@@ -257,7 +257,7 @@ function hyphensIn(
 function paragraphOf({ tag = "P", language }: FlowText, lines: readonly Tagged[]): Tagged {
   return {
     tag,
-    ...(language === undefined ? {} : { language }),
+    ...(language !== undefined && { language }),
     marks: lines.flatMap(marksOf),
   };
 }

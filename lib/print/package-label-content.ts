@@ -113,15 +113,15 @@ export function packageLabelContent(
   return {
     slug: sheet.slug,
     name: typesetText(sheet.name),
-    ...(swatch === undefined ? {} : { swatch }),
+    ...(swatch !== undefined && { swatch }),
     facts: size.languages
       .flatMap((language) => factLines(worded.sheet, language, context))
       .filter(isNew)
       .map((line) => ({ ...line, text: typesetText(line.text) })),
     contents: `${words.numbers.decimal(size.ml, Number.isInteger(size.ml) ? 0 : 1)}\u00a0ml`,
     lot: lotLine(size.languages, leading, lot),
-    ...(price === undefined ? {} : { price }),
-    ...(own?.ean === undefined ? {} : { ean: own.ean }),
+    ...(price !== undefined && { price }),
+    ...(own?.ean !== undefined && { ean: own.ean }),
     ...(siteAddress === undefined
       ? {}
       : { address: new URL(`colours/${sheet.slug}/`, siteAddress.replace(/\/?$/, "/")).href }),
@@ -137,12 +137,12 @@ export function packageLabelContent(
           ...precautions,
           ...metals,
         ].map((line) => ({
-          ...(line.code === undefined ? {} : { code: line.code }),
+          ...(line.code !== undefined && { code: line.code }),
           text: typesetText(line.text),
         }));
         return signalWord === undefined && statements.length === 0
           ? []
-          : [{ language, ...(signalWord === undefined ? {} : { signalWord }), statements }];
+          : [{ language, ...(signalWord !== undefined && { signalWord }), statements }];
       },
     ),
     mayLeaveOut:
@@ -157,7 +157,7 @@ export function packageLabelContent(
         .filter((line) => line !== undefined)
         .join(", "),
     ),
-    ...(cautions.ufi === undefined ? {} : { ufi: `UFI: ${cautions.ufi}` }),
+    ...(cautions.ufi !== undefined && { ufi: `UFI: ${cautions.ufi}` }),
     inside: size.languages.map((language) => ({
       language,
       text: WORDS[language].pages.packageLabels.foldOut.inside,

@@ -94,9 +94,9 @@ export function packageLabel(
           name: content.name,
           faces,
           leftOut,
-          ...(content.pictograms.length === 0 ? {} : { pictogramMm: attempt.pictogramMm }),
+          ...(content.pictograms.length > 0 && { pictogramMm: attempt.pictogramMm }),
           xHeightMm: attempt.xHeightMm,
-          ...(cautions.length === 0 ? {} : { crowding: crowding(attempt, size) }),
+          ...(cautions.length > 0 && { crowding: crowding(attempt, size) }),
         };
     }
   }
@@ -283,7 +283,7 @@ function frontItems(
     face,
     sizePt,
     gapMm,
-    ...(language === undefined ? {} : { language }),
+    ...(language !== undefined && { language }),
   });
   return [
     nameItem(name, namePt, widthMm),

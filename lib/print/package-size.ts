@@ -86,7 +86,7 @@ function packageSize(
     price: label.price ?? "none",
     symbol: label.symbol ?? "none",
     paper: label.paper ?? paper,
-    ...(sheet === undefined ? {} : { sheet }),
+    ...(sheet !== undefined && { sheet }),
   };
 }
 

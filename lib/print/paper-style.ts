@@ -66,12 +66,12 @@ export function paragraph(runs: readonly Run[], style: PaperStyle, look: Paragra
   return {
     kind: "group",
     tag,
-    ...(language === undefined ? {} : { language }),
+    ...(language !== undefined && { language }),
     children: parts.map((part, i) =>
       linesPiece(set, part, {
         tag: "Span",
         beforeMm: i === 0 ? beforeMm : 0,
-        ...(i === parts.length - 1 && keepWithNext === true ? { keepWithNext } : {}),
+        ...(i === parts.length - 1 && keepWithNext === true && { keepWithNext }),
       }),
     ),
   };
@@ -106,13 +106,13 @@ function linesPiece(
     kind: "piece",
     heightMm: own.length * lineMm,
     beforeMm,
-    ...(keepWithNext === true ? { keepWithNext } : {}),
-    ...(anchor === undefined ? {} : { anchor }),
+    ...(keepWithNext === true && { keepWithNext }),
+    ...(anchor !== undefined && { anchor }),
     content: {
       tag,
-      ...(language === undefined ? {} : { language }),
+      ...(language !== undefined && { language }),
       marks: own.flatMap(({ marks }) => marks.map((mark) => shifted(mark, 0, up))),
-      ...(links.length === 0 ? {} : { links }),
+      ...(links.length > 0 && { links }),
     },
   };
 }
@@ -129,7 +129,7 @@ export function figurePiece(
     heightMm,
     beforeMm: 1.2,
     ...look,
-    content: { tag: "Figure", alt, ...(marks === undefined ? {} : { marks }) },
+    content: { tag: "Figure", alt, ...(marks !== undefined && { marks }) },
   };
 }
 
@@ -159,7 +159,7 @@ export function linkRun(
     href === undefined || (address === undefined && !URL.canParse(href))
       ? undefined
       : new URL(href, address).href;
-  return { text, face, ...(whole === undefined ? {} : { href: whole }) };
+  return { text, face, ...(whole !== undefined && { href: whole }) };
 }
 
 /** A section: its heading under a hairline, said again in small where it goes on over to another page. */
@@ -239,7 +239,7 @@ export function list(
         beforeMm: 0.5 * spacing,
         content: {
           tag: "LI",
-          ...(language === undefined ? {} : { language }),
+          ...(language !== undefined && { language }),
           children: [
             ...label,
             {

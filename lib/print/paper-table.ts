@@ -180,7 +180,7 @@ function table(
   return {
     kind: "group",
     tag: "Table",
-    ...(first === undefined ? {} : { runningHead: { piece: first, at: "column" } }),
+    ...(first !== undefined && { runningHead: { piece: first, at: "column" } }),
     children: [
       ...title,
       ...heads,

@@ -66,7 +66,7 @@ export function printDocument(
     info: {
       Title: title,
       Author: author,
-      ...(subject === undefined ? {} : { Subject: subject }),
+      ...(subject !== undefined && { Subject: subject }),
       Producer: "Mullstone",
       Creator: "Mullstone",
       CreationDate: day,
@@ -82,7 +82,7 @@ export function printDocument(
   return {
     pdf,
     labSpace,
-    ...(proof === undefined ? {} : { proof, inkSpace: inkSpaceOf(pdf, proof.profile) }),
+    ...(proof !== undefined && { proof, inkSpace: inkSpaceOf(pdf, proof.profile) }),
     photographs,
     fonts,
     runs: fonts.runs,

@@ -93,7 +93,7 @@ function toldCard(
   const markets = marketsWithoutOffer(cautions);
   const notClassified = cautions.unknown;
   return {
-    ...(isOffered(cautions) ? { card: statedCard(worded, context, languages) } : {}),
+    ...(isOffered(cautions) && { card: statedCard(worded, context, languages) }),
     ...(markets.length > 0 || notClassified.length > 0
       ? { without: { slug, name, markets, notClassified } }
       : {}),
@@ -171,7 +171,7 @@ export function laidCard(
         revision,
         size,
         words: WORDS[language],
-        ...(content.address === undefined ? {} : { qr: qrMatrix(content.address) }),
+        ...(content.address !== undefined && { qr: qrMatrix(content.address) }),
       }),
     );
     return { ...layout, revision };

@@ -97,7 +97,7 @@ export function rangeContents(
             tag: "TOC",
             children: sheets.map((sheet, i) => ({
               ...contentsLine(sheet, pageOf(sheet.slug), style),
-              ...(isKept(i, sheets.length) ? { keepWithNext: true } : {}),
+              ...(isKept(i, sheets.length) && { keepWithNext: true }),
             })),
           },
         ],

@@ -54,8 +54,8 @@ export function sheetHead({ slug, sheet, context }: PagesToPrint, style: PaperSt
       ? [
           panelFigure(
             {
-              ...(hasColour ? { masstone } : {}),
-              ...(tints === undefined ? {} : { tints }),
+              ...(hasColour && { masstone }),
+              ...(tints !== undefined && { tints }),
             },
             style,
           ),

@@ -25,7 +25,7 @@ export function sheetNamedIn(sheet: Sheet, language: Language, records: Records)
   return {
     ...named(sheet, colours),
     pigments: sheet.pigments.map((part) => named(part, pigments)),
-    ...(vehicle === undefined ? {} : { vehicle: named(vehicle, vehicles) }),
+    ...(vehicle !== undefined && { vehicle: named(vehicle, vehicles) }),
     additions: sheet.additions.map((part) => named(part, vehicles)),
     tints: sheet.tints.map((tint) => ({ ...tint, white: named(tint.white, colours) })),
   };

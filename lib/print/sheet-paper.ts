@@ -245,8 +245,8 @@ function placedHead(sheet: PagesToPrint, paper: PaperSize, isDense: boolean): Pl
     sizePt: 9,
     paints: paintsOf(sheet),
     words: sheet.context.words.pages.sheetPaper,
-    ...(isDense ? { isDense } : {}),
-    ...(sheet.sheet.canonical === undefined ? {} : { address: sheet.sheet.canonical }),
+    ...(isDense && { isDense }),
+    ...(sheet.sheet.canonical !== undefined && { address: sheet.sheet.canonical }),
   };
   const flow = sheetHead(sheet, style);
   const margin = marginOf({ isDense });
@@ -301,15 +301,15 @@ function columnStyles(
             rowPadMm: TIGHT_ROW_PAD_MM[isDense ? "dense" : "tight"],
           }
         : {}),
-      ...(isClose ? { spacing: SPACING[isDense ? "dense" : "close"] } : {}),
-      ...(isDense ? { isDense } : {}),
+      ...(isClose && { spacing: SPACING[isDense ? "dense" : "close"] }),
+      ...(isDense && { isDense }),
     };
     const styles = known.get(key) ?? {
       painter,
       bench: {
         ...painter,
         isOneLanguage: true,
-        ...(benchAddress === undefined ? {} : { address: benchAddress }),
+        ...(benchAddress !== undefined && { address: benchAddress }),
       },
     };
     known.set(key, styles);

@@ -58,7 +58,7 @@ export function drawSheet(
   const { name, revision } = laidOut.listed;
   drawFlow(document, parent, laidOut.flow, {
     placed: laidOut.placed,
-    ...(anchored === undefined ? {} : { anchored }),
+    ...(anchored !== undefined && { anchored }),
     turnTo: pagesWithFoot(document, paper, [caution, `${name}. ${revision}`], pageText),
   });
 }

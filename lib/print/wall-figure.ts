@@ -35,7 +35,7 @@ export function wallFigure({ tiles }: WallBlock, style: PaperStyle): Group[] {
 function wallRow(tiles: WallBlock["tiles"], perRow: number, style: PaperStyle): Piece {
   const widthMm = (style.widthMm - GAP_MM * (perRow - 1)) / perRow;
   const places = tiles.map(({ colours, tints = [], missing }): SwatchCell[] => [
-    ...(colours.length === 0 ? [{ ...(missing === undefined ? {} : { missing }) }] : []),
+    ...(colours.length === 0 ? [{ ...(missing !== undefined && { missing }) }] : []),
     ...colours.map((colour) => ({ colour })),
     ...tints,
   ]);

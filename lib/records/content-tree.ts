@@ -121,7 +121,7 @@ export function contentTree(contentDir: string, cwd: string): ContentTree {
         severity: isMeant ? "error" : "warning",
         rule: "records/folder",
         message: `${name} is left out: a content folder holds workshop.yaml, prices.csv, ${known.join("/, ")}/`,
-        ...(near === undefined ? {} : { hint: `nearest: ${near}` }),
+        ...(near !== undefined && { hint: `nearest: ${near}` }),
       }),
     );
   }

@@ -82,7 +82,7 @@ function* loneFilmFaults({ films, place }: ReadColour): Faults {
       message: `The film of ${filmThicknessUm} um over ${ground} has none of its thickness over ${otherGround}, and nothing is worked out from it`,
       actual: has === "" ? `none over ${otherGround}` : has,
       expected: `one of ${filmThicknessUm} um over ${otherGround} too`,
-      ...(has === "" ? {} : { hint: `over ${otherGround} there is ${has}` }),
+      ...(has !== "" && { hint: `over ${otherGround} there is ${has}` }),
     });
   }
 }

@@ -204,7 +204,7 @@ export function checkedRecords(
       trials: checked(files.trials, again),
       photographs: photographed.photographs,
       knowledge,
-      ...(newestDate === undefined ? {} : { newestDate }),
+      ...(newestDate !== undefined && { newestDate }),
     },
   };
 }
@@ -252,7 +252,7 @@ function bibliography(files: ParsedFiles): ReadonlyMap<string, Source> {
     {
       citation: record.citation,
       standing: record.standing ?? "read",
-      ...(record.note === undefined ? {} : { note: record.note }),
+      ...(record.note !== undefined && { note: record.note }),
     },
   ]);
   return new Map([...Object.entries(BIBLIOGRAPHY), ...own]);

@@ -58,7 +58,7 @@ export function* lotStateNotes({ lots }: ParsedFiles): Faults {
       message: `Lot ${number} is ${state.is} since ${state.since}: ${state.why.trim()}`,
       actual: state.is,
       expected: "seen to",
-      ...(state.since < date ? { hint: `${state.since} lies before the lot was made` } : {}),
+      ...(state.since < date && { hint: `${state.since} lies before the lot was made` }),
     });
   }
 }

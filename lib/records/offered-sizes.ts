@@ -117,8 +117,8 @@ function given({
 }): Pick<OfferedSize, "ml" | "code" | "ean"> {
   return {
     ml,
-    ...(code === undefined ? {} : { code }),
-    ...(ean === undefined ? {} : { ean }),
+    ...(code !== undefined && { code }),
+    ...(ean !== undefined && { ean }),
   };
 }
 

@@ -80,7 +80,7 @@ export function namedPhotographs(
             owner: { folder, slug: owner.slug },
             record,
             source,
-            ...(known === undefined ? {} : { known }),
+            ...(known !== undefined && { known }),
             place: (path) => owner.yaml.place(["photographs", i, ...path]),
           },
         ];

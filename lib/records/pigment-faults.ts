@@ -193,7 +193,7 @@ export function* suffixNotes({ pigments }: ParsedFiles, { names }: Knowledge): F
       message: `Nothing is known here of ${colourIndexName} by itself: what is told of it is that of ${parent}`,
       actual: colourIndexName,
       expected: [parent, ...known].join(" | "),
-      ...(known.length === 0 ? {} : { hint: `known with a suffix: ${known.join(", ")}` }),
+      ...(known.length > 0 && { hint: `known with a suffix: ${known.join(", ")}` }),
     });
   }
 }

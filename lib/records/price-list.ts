@@ -136,9 +136,9 @@ function priceRow(
   return {
     colour,
     ml,
-    ...(price === undefined ? {} : { price }),
-    ...(code === "" ? {} : { code }),
-    ...(ean === "" ? {} : { ean }),
+    ...(price !== undefined && { price }),
+    ...(code !== "" && { code }),
+    ...(ean !== "" && { ean }),
     at: {
       colour: spotOf(cell("colour")),
       ml: spotOf(cell("ml")),

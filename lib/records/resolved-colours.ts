@@ -65,7 +65,7 @@ export function colourAsRead(
     sizes,
     tints: tints ?? standard?.letDowns ?? [],
     ...lotWeights(slug, lots),
-    ...(ofStandard === undefined ? {} : { masstone: ofStandard }),
+    ...(ofStandard !== undefined && { masstone: ofStandard }),
     ...readings,
   };
 }
@@ -77,14 +77,14 @@ export function colourWithNoise(
 ): Colour {
   return {
     ...colour,
-    ...(colour.masstone === undefined ? {} : { masstone: withNoise(colour.masstone) }),
+    ...(colour.masstone !== undefined && { masstone: withNoise(colour.masstone) }),
     ...(colour.masstoneOverBlack === undefined
       ? {}
       : { masstoneOverBlack: withNoise(colour.masstoneOverBlack) }),
     tints: colour.tints.map((tint) => ({
       ...tint,
       reading: withNoise(tint.reading),
-      ...(tint.overBlack === undefined ? {} : { overBlack: withNoise(tint.overBlack) }),
+      ...(tint.overBlack !== undefined && { overBlack: withNoise(tint.overBlack) }),
     })),
     films: colour.films.map((film) => ({ ...film, reading: withNoise(film.reading) })),
   };

@@ -38,11 +38,11 @@ export function resolvedLot(
     standard?.masstone && resolve(standard.masstone, yaml, ["standard", "masstone"]);
   return {
     letDowns: letDowns(record.tints, ["tints"]),
-    ...(masstone === undefined ? {} : { masstone }),
+    ...(masstone !== undefined && { masstone }),
     ...(standard !== undefined && {
       standard: {
         letDowns: letDowns(standard.tints, ["standard", "tints"]),
-        ...(standardMasstone === undefined ? {} : { masstone: standardMasstone }),
+        ...(standardMasstone !== undefined && { masstone: standardMasstone }),
       },
     }),
   };
@@ -71,13 +71,13 @@ export function lotWithNoise(lot: Lot, withNoise: <R extends Reading>(reading: R
     readonly masstone?: Reading;
     readonly letDowns: readonly L[];
   }) => ({
-    ...(of.masstone === undefined ? {} : { masstone: withNoise(of.masstone) }),
+    ...(of.masstone !== undefined && { masstone: withNoise(of.masstone) }),
     letDowns: of.letDowns.map((one) => ({ ...one, reading: withNoise(one.reading) })),
   });
   return {
     ...lot,
     ...read(lot),
-    ...(lot.standard === undefined ? {} : { standard: read(lot.standard) }),
+    ...(lot.standard !== undefined && { standard: read(lot.standard) }),
   };
 }
 

@@ -279,7 +279,7 @@ export function readingResolver(files: ParsedFiles): ReadingResolver {
       viewing: first.viewing,
       geometry,
       origin: `${reading.format}, ${form.reading}, L*a*b* without a spectrum, ${first.viewing}`,
-      ...(form.date === undefined ? {} : { date: form.date }),
+      ...(form.date !== undefined && { date: form.date }),
     };
   }
 
@@ -301,7 +301,7 @@ export function readingResolver(files: ParsedFiles): ReadingResolver {
         form: "chip",
         munsell: form.munsell,
         origin: "Munsell chip, by eye",
-        ...(form.date === undefined ? {} : { date: form.date }),
+        ...(form.date !== undefined && { date: form.date }),
       };
     },
   };
@@ -377,11 +377,11 @@ function averagedReading(
       count: read.length,
       geometry,
       noise: uncertainty === undefined ? HAND_HELD_NOISE : statedNoise(uncertainty),
-      ...(surface === undefined ? {} : { surface }),
+      ...(surface !== undefined && { surface }),
       origin: `${file.format}, ${form.reading}, ${names.join(" + ")}${howRead(columns, mean)}`,
-      ...(form.date === undefined ? {} : { date: form.date }),
-      ...(calibration === undefined ? {} : { calibration }),
-      ...(aperture === undefined ? {} : { aperture }),
+      ...(form.date !== undefined && { date: form.date }),
+      ...(calibration !== undefined && { calibration }),
+      ...(aperture !== undefined && { aperture }),
     },
   };
 }
@@ -505,7 +505,7 @@ function labReading(form: LabForm): LabReading {
     viewing,
     geometry: form.geometry,
     origin: `Lab as read, ${viewing}`,
-    ...(form.uncertainty === undefined ? {} : { uncertainty: form.uncertainty }),
-    ...(form.date === undefined ? {} : { date: form.date }),
+    ...(form.uncertainty !== undefined && { uncertainty: form.uncertainty }),
+    ...(form.date !== undefined && { date: form.date }),
   };
 }

@@ -73,7 +73,7 @@ function faults(
       message: sentence(named, issue, found),
       actual: printedValue(found),
       expected: expectation(issue),
-      ...(hint === undefined ? {} : { hint }),
+      ...(hint !== undefined && { hint }),
     }),
   ];
 }

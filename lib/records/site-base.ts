@@ -27,7 +27,7 @@ export function recordsBelow(records: Records, base: string | undefined): Record
     siteBase: base,
     workshop: {
       ...records.workshop,
-      ...(siteAddress === undefined ? {} : { siteAddress: new URL(base, siteAddress).href }),
+      ...(siteAddress !== undefined && { siteAddress: new URL(base, siteAddress).href }),
     },
   };
 }

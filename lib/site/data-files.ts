@@ -24,7 +24,7 @@ export function dataFilesOf(
       path,
       hash: contentHash([text]).toString("base64url"),
       // An asset goes out under a name that its text gives it.
-      ...(isAsset(path) ? { asset: text } : {}),
+      ...(isAsset(path) && { asset: text }),
     })),
   );
   return listed.map(({ path, hash, asset }) => ({

@@ -29,12 +29,12 @@ export function formerSheets(context: PageContext): DataFile[] {
       kind: FORMER_KIND,
       slug,
       name,
-      ...(date === undefined ? {} : { gone: date }),
+      ...(date !== undefined && { gone: date }),
       ...(replacedBy !== undefined && {
         replacedBy: {
           name: formerTexts(former, context).replacement ?? replacedBy,
           url: replacedBy,
-          ...(other === undefined ? {} : { sheet: `colours/${other}/sheet.json` }),
+          ...(other !== undefined && { sheet: `colours/${other}/sheet.json` }),
         },
       }),
     };

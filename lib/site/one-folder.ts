@@ -49,7 +49,7 @@ export function inOneFolder({ translated = [], ...site }: Site, siteAddress?: st
 function fileAt(folder: string, file: DataFile): DataFile {
   return {
     path: `${folder}${file.path}`,
-    ...(file.hash === undefined ? {} : { hash: file.hash }),
+    ...(file.hash !== undefined && { hash: file.hash }),
     get text() {
       return file.text;
     },

@@ -45,7 +45,7 @@ export function pageEntry(
     ));
   return {
     path,
-    ...(isUnlisted ? { isUnlisted } : {}),
+    ...(isUnlisted && { isUnlisted }),
     get site() {
       return again().site;
     },
@@ -115,7 +115,7 @@ function viewOf(text: Buffer): AnyPageView {
 export function pageAt(path: string, page: PageEntry): PageEntry {
   return {
     path,
-    ...(page.isUnlisted === undefined ? {} : { isUnlisted: page.isUnlisted }),
+    ...(page.isUnlisted !== undefined && { isUnlisted: page.isUnlisted }),
     get site() {
       return page.site;
     },
@@ -138,7 +138,7 @@ export function pageWith(
   const once = (): FilledPage => (made ??= changed({ site: page.site, view: page.view }));
   return {
     path: page.path,
-    ...(page.isUnlisted === undefined ? {} : { isUnlisted: page.isUnlisted }),
+    ...(page.isUnlisted !== undefined && { isUnlisted: page.isUnlisted }),
     get site() {
       return once().site;
     },

@@ -58,15 +58,15 @@ export function catalogueJson(
     schemaVersion: SCHEMA_VERSION,
     workshop: {
       name: workshop.name,
-      ...(workshop.siteAddress === undefined ? {} : { siteAddress: workshop.siteAddress }),
-      ...(workshop.demonstration === true ? { demonstration: true } : {}),
+      ...(workshop.siteAddress !== undefined && { siteAddress: workshop.siteAddress }),
+      ...(workshop.demonstration === true && { demonstration: true }),
     },
     colours: published.map(({ worded: { sheet } }) => ({
       slug: sheet.slug,
       name: sheet.name,
       url: `colours/${sheet.slug}/`,
       sheet: `colours/${sheet.slug}/sheet.json`,
-      ...(sheet.discontinued === undefined ? {} : { discontinued: sheet.discontinued }),
+      ...(sheet.discontinued !== undefined && { discontinued: sheet.discontinued }),
       ...replacement(colours.get(sheet.slug)?.record.replacedBy),
     })),
   });
@@ -142,7 +142,7 @@ function statedOf({ worded: { sheet, plain }, revision }: PublishedSheet, contex
       price === undefined ? text : `${size} ${price}`,
     ),
     ...pricesOf(sheet),
-    ...(sheet.discontinued === undefined ? {} : { discontinued: sheet.discontinued }),
+    ...(sheet.discontinued !== undefined && { discontinued: sheet.discontinued }),
   };
 }
 
@@ -162,7 +162,7 @@ function colourSaid(sheet: Sheet, context: PageContext): NonNullable<SaidTexts> 
   return {
     madeOf: madeOfText(sheet, words),
     sentence: plainSentence(sheet, context),
-    ...(light === undefined ? {} : { lightfastness: `${light.word} (${light.detail})` }),
+    ...(light !== undefined && { lightfastness: `${light.word} (${light.detail})` }),
   };
 }
 
@@ -187,7 +187,7 @@ export function manifestJson(
   return json({
     kind: MANIFEST_KINDS.site,
     schemaVersion: SCHEMA_VERSION,
-    ...(date === undefined ? {} : { date }),
+    ...(date !== undefined && { date }),
     ...states,
     cards: cards.map(({ slug, name, revision, states: own }) => ({
       slug,
@@ -196,7 +196,7 @@ export function manifestJson(
       states: own,
     })),
     withoutCard: without,
-    ...(changes === undefined ? {} : { changes }),
+    ...(changes !== undefined && { changes }),
   });
 }
 
@@ -205,7 +205,7 @@ export function workshopManifestJson(date: string | undefined): string {
   return json({
     kind: MANIFEST_KINDS.workshop,
     schemaVersion: SCHEMA_VERSION,
-    ...(date === undefined ? {} : { date }),
+    ...(date !== undefined && { date }),
   });
 }
 

@@ -115,13 +115,13 @@ function answerAsRead(
       question: record.question,
       summary: summaryText,
       colours,
-      ...(record.date === undefined ? {} : { date: record.date }),
-      ...(record.theme === undefined ? {} : { theme: record.theme }),
-      ...(answer.language === undefined ? {} : { language: answer.language }),
+      ...(record.date !== undefined && { date: record.date }),
+      ...(record.theme !== undefined && { theme: record.theme }),
+      ...(answer.language !== undefined && { language: answer.language }),
     },
     claims: claims.map((one) => ({
       faults: one.faults,
-      ...(one.newest === undefined ? {} : { newest: one.newest }),
+      ...(one.newest !== undefined && { newest: one.newest }),
     })),
     inText: [...faults, ...replyFaults(answer, colours, index)],
   };

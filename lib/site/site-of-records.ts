@@ -194,7 +194,7 @@ export function workshopOfWorked(
       reprints:
         printedCards && reprintList(shelfCards(cards.cards, printedCards), printedCards, words),
     },
-    labels: { ...labels, ...(pdf === undefined ? {} : { pdf }) },
+    labels: { ...labels, ...(pdf !== undefined && { pdf }) },
   };
   const noted = followed(matter, { keys: {} }, "matter");
   partsTold.set("matter", noted);
@@ -222,7 +222,7 @@ export function workshopOfWorked(
     language: worked.context.words.language,
     files: () => [],
     manifests: () => [{ path: MANIFEST, text: workshopManifestJson(date) }],
-    ...(pdf === undefined ? {} : { papers: [{ path: LABELS_PDF, bytes: pdf.bytes }] }),
+    ...(pdf !== undefined && { papers: [{ path: LABELS_PDF, bytes: pdf.bytes }] }),
     sheetCount: worked.published.length,
   };
 }

@@ -30,7 +30,7 @@ port.on("message", (asked: ThreadAsked) => {
     complaints: (diagnostics) => say({ kind: "complaints", diagnostics }),
     progress: (what) => say({ kind: "progress", what }),
     recorded: (folders) => say({ kind: "recorded", folders }),
-    ...(isServed ? { served } : {}),
+    ...(isServed && { served }),
   };
   void writtenSite(task, tell).then(
     (report) => {

@@ -85,11 +85,11 @@ export function cgatsFields(fields: readonly CgatsToken[], faults: FaultList): C
   return {
     spectral,
     pairs,
-    ...(id < 0 ? {} : { id }),
-    ...(name < 0 ? {} : { name }),
-    ...(pairScale === undefined ? {} : { pairScale }),
-    ...(lab === undefined ? {} : { lab }),
-    ...(xyz === undefined ? {} : { xyz }),
+    ...(id >= 0 && { id }),
+    ...(name >= 0 && { name }),
+    ...(pairScale !== undefined && { pairScale }),
+    ...(lab !== undefined && { lab }),
+    ...(xyz !== undefined && { xyz }),
   };
 }
 

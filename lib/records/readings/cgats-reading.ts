@@ -115,8 +115,8 @@ function tableColumns(
       at: { line, column },
       ...spectrumOf(set, fields, shared, name, markCheck, faults),
       ...numbers,
-      ...(geometry === undefined ? {} : { geometry }),
-      ...(isPolarised ? { isPolarised } : {}),
+      ...(geometry !== undefined && { geometry }),
+      ...(isPolarised && { isPolarised }),
     };
   });
 }
@@ -142,7 +142,7 @@ function spectrumOf(
     grid: found.grid,
     places: cellList(rising),
     values: rising.map(({ text }) => writtenNumber(text) ?? NaN),
-    ...(fields.pairScale === undefined ? {} : { declaredScale: fields.pairScale }),
+    ...(fields.pairScale !== undefined && { declaredScale: fields.pairScale }),
   };
 }
 

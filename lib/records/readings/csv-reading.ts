@@ -134,7 +134,7 @@ function csvColumn(
     ),
     places: cellList(rising),
     ...(inPercent ? { declaredScale: "percent" } : {}),
-    ...(geometry === undefined ? {} : { geometry }),
+    ...(geometry !== undefined && { geometry }),
   };
 }
 

@@ -161,8 +161,8 @@ function found(
   specification: CxfSpecification | undefined,
 ): Pick<ReadingColumn, "geometry" | "isPolarised"> {
   return {
-    ...(specification?.geometry === undefined ? {} : { geometry: specification.geometry }),
-    ...(specification?.isPolarised === true ? { isPolarised: true } : {}),
+    ...(specification?.geometry !== undefined && { geometry: specification.geometry }),
+    ...(specification?.isPolarised === true && { isPolarised: true }),
   };
 }
 

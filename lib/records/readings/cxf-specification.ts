@@ -79,9 +79,9 @@ function specificationOf(element: CxfElement, spot: Spotter): CxfSpecification {
     ),
     ...(startNm ? { startNm } : {}),
     ...(stepNm ? { stepNm } : {}),
-    ...(geometry === undefined ? {} : { geometry }),
+    ...(geometry !== undefined && { geometry }),
     ...(geometryText ? { geometryText } : {}),
-    ...(isPolarised ? { isPolarised } : {}),
+    ...(isPolarised && { isPolarised }),
     ...(instrument ? { instrument } : {}),
   };
 }

@@ -59,8 +59,8 @@ export function faultList(file: string, room: "readings" | "records" = "readings
       rule: `${room}/${rule}`,
       place: { file, line: at.line, column: at.column, path: excerpt(path) },
       message,
-      ...(actual === undefined ? {} : { actual: excerpt(actual) }),
-      ...(expected === undefined ? {} : { expected }),
+      ...(actual !== undefined && { actual: excerpt(actual) }),
+      ...(expected !== undefined && { expected }),
       hint: hint && excerpt(hint),
     });
   };

@@ -8,7 +8,7 @@ export function foundViewing(
   const degrees = foundObserver(observer ?? "");
   return {
     ...(illuminant ? { illuminant } : {}),
-    ...(degrees === undefined ? {} : { observer: degrees }),
+    ...(degrees !== undefined && { observer: degrees }),
   };
 }
 

@@ -94,7 +94,7 @@ function checkedFormat(file: string, text: string, faults: FaultList): ReadingFo
       message,
       actual,
       expected,
-      ...(hint === undefined ? {} : { hint }),
+      ...(hint !== undefined && { hint }),
     });
   };
   const ending = /\.([A-Za-z0-9]+)$/.exec(file)?.[1]?.toLowerCase() ?? "";

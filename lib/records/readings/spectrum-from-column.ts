@@ -205,7 +205,7 @@ function checkValues(
           : `The reflectance of ${name} at ${wavelengthNm(grid, index)} nm is ${written === "" ? "missing" : `"${written}", no number`}`,
         actual: written === "" ? "nothing" : written,
         expected: isRange ? limits : "a number",
-        ...(hints.length === 0 ? {} : { hint: hints.join("; ") }),
+        ...(hints.length > 0 && { hint: hints.join("; ") }),
       });
     });
   }

@@ -67,8 +67,8 @@ export function understoodReadings(
       withoutSpectrum: columns
         .filter((column) => column.grid === undefined)
         .map(({ name }) => name),
-      ...(measures === undefined ? {} : { measures }),
-      ...(grid === undefined ? {} : { grid }),
+      ...(measures !== undefined && { measures }),
+      ...(grid !== undefined && { grid }),
       highest,
       scale:
         declared !== undefined
