@@ -239,10 +239,10 @@ export const SHEET_PAGE = {
       es: "una película gruesa cubre el negro y el blanco",
     },
     byDarkness: (hides: string) => ({
-      en: `${hides} by its darkness, not its body`,
-      de: `${hides}, durch Dunkelheit, nicht durch Körper`,
-      fr: `${hides}, parce qu’elle est sombre, non parce qu’elle a du corps`,
-      es: `${hides} por oscuridad, no por cuerpo`,
+      en: `so dark that ${hides}`,
+      de: `dunkel: ${hides}`,
+      fr: `sombre\u202f: ${hides}`,
+      es: `oscura: ${hides}`,
     }),
     contrast: (ratio: string) => ({
       en: `contrast ratio ${ratio}`,
