@@ -25,8 +25,9 @@ const SHARE_APART = 1 / 8;
 const MOST_APART = 8;
 
 export function keptSince<V>(whole: SincePart<V>, apart: SincePart<V>): KeptSince<V> {
-  let read: { readonly all: ReadonlyMap<string, V>; readonly since: ReadonlyMap<string, V> };
-  const known = (): typeof read => (read ??= { all: whole.read(), since: apart.read() });
+  let read: Record<"all" | "since", ReadonlyMap<string, V>> | undefined;
+  const known = (): NonNullable<typeof read> =>
+    (read ??= { all: whole.read(), since: apart.read() });
   const of = (name: string): V | undefined => known().since.get(name) ?? known().all.get(name);
   return {
     of,

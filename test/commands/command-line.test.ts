@@ -45,7 +45,7 @@ describe("a command line that is not understood is told in one line", () => {
     [["unpack", "none.tgz"], "none.tgz can't be read, since nothing is there\n"],
     [
       ["new"],
-      'A new record is written by: mullstone new colour "Name"; kinds are workshop, pigment, vehicle, colour, answer, lot, trial\n',
+      'A new record is written by: mullstone new colour "Name"; kinds are workshop, pigment, vehicle, colour, answer, source, lot, trial\n',
     ],
     [["new", "pigment"], 'A new pigment is written by: mullstone new pigment "Name"\n'],
     [

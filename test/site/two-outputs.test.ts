@@ -80,7 +80,7 @@ densityGPerCm3: 1.2713
 state: { is: conceded, since: 2026-05-01, why: Marrowstone let-down 4711 }
 retainedSample: Shelfmark 88-Z
 yieldG: 9876.13
-tubes: [{ ml: 1, count: 7163, massG: 1.3759, tareG: 2.7193 }]
+tubes: [{ ml: 1, count: 7163, massG: 1.3759, tareG: 0.7193 }]
 masstone: { reading: lamp-black, column: again, scale: factor, geometry: "45/0" }
 note: Thistledown settled in the hopper.
 `,
