@@ -15,7 +15,6 @@ const FREE_ZERO = new Set<PropertyKey>(["temperatureC"]);
 /** Of a difference that may be none, an uncertainty passes the value as soon as it is small. */
 const MAY_BE_NOUGHT = new Set<PropertyKey>(["deltaEab"]);
 
-/** Keys whose day has come when the record is written. */
 /** Days that a record gives, and how many years ahead each may lie: what is to be made no more may be said before. */
 const DATES = new Map<PropertyKey, number>([
   ["date", 0],
