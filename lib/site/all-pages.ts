@@ -72,7 +72,7 @@ export function sitePages(worked: WorkedSite, shown: Shown): PageEntry[] {
 
 /**
  * Every page of the site; what pages are filled with follows from these lines. What goes into one is asked for
- * when it is filled, so that it is known what it reads.
+ * when it is filled, so that it is known what it reads: a sheet's revision too, which is asked of the sheet there.
  */
 // Its type is what it returns: to write it down would be to list all kinds once more.
 function plannedPages(worked: WorkedSite, shown: Shown) {
@@ -95,12 +95,14 @@ function plannedPages(worked: WorkedSite, shown: Shown) {
     ...published.map(({ worded }) =>
       page(`colours/${worded.sheet.slug}/index.html`, (place) => sheetPage(worded, context, place)),
     ),
-    ...published.map(({ worded, revision }) =>
-      page(benchPath(worded.sheet.slug), (place) => benchPage(worded, revision, context, place)),
+    ...published.map((one) =>
+      page(benchPath(one.worded.sheet.slug), (place) =>
+        benchPage(one.worded, one.revision, context, place),
+      ),
     ),
-    ...published.map(({ worded, revision }) =>
-      page(evidencePath(worded.sheet.slug), (place) =>
-        evidencePage(worded, revision, context, place),
+    ...published.map((one) =>
+      page(evidencePath(one.worded.sheet.slug), (place) =>
+        evidencePage(one.worded, one.revision, context, place),
       ),
     ),
     ...(planned.mixes
