@@ -317,7 +317,11 @@ export interface AllOfReadings {
 
 export function allOfReadings(told: readonly ToldOfReadings[]): AllOfReadings {
   const known = new Set<string>();
-  const isTold = (once: string): boolean => known.has(once) || !known.add(once);
+  const isTold = (once: string): boolean => {
+    const before = known.has(once);
+    known.add(once);
+    return before;
+  };
   const sets = grouped(told.flatMap(({ replicates }) => [...replicates]));
   const noises = new Map(
     [...sets].map(([instrument, each]) => [

@@ -2,7 +2,7 @@ import type { ExpectedContradiction } from "../../permanence/expected-contradict
 import type { ExposureStatement, StatedContradiction } from "../../permanence/exposure.ts";
 import type { SensitivityStatement } from "../../permanence/sensitivity.ts";
 import type { Language } from "../../quantities/languages.ts";
-import { FORMS, THE_FORM } from "../closed-sets.ts";
+import { EXPECTED, FORMS, THE_FORM } from "../closed-sets.ts";
 import type { InEach } from "../in-each.ts";
 import { inEach } from "../phrases-in-each.ts";
 import type { Substance } from "../words.ts";
@@ -125,6 +125,34 @@ export function contradicted(
     de: `Hier belichtet hielt sich ${subject.de} ${held.de} (wie in Kategorie\u00a0${exposed}, ${change.de}) als ${than.de}; die Belichtung zählt.`,
     fr: `Exposé ici, ${subject.fr} a tenu ${held.fr} (comme en catégorie\u00a0${exposed}, ${change.fr}) que ${than.fr}\u202f; l’exposition fait foi.`,
     es: `Expuesto aquí, ${subject.es} aguantó ${held.es} (como en la categoría\u00a0${exposed}, ${change.es}) que ${than.es}; cuenta la exposición.`,
+  };
+}
+
+export const BETTER: InEach = { en: "better", de: "besser", fr: "mieux", es: "mejor" };
+export const LESS_WELL: InEach = {
+  en: "less well",
+  de: "schlechter",
+  fr: "moins bien",
+  es: "peor",
+};
+
+/** What an exposure is held against. */
+export function categoryStated({ stated }: StatedContradiction["values"]): InEach {
+  return {
+    en: `the category ${stated} that is stated`,
+    de: `die angegebene Kategorie\u00a0${stated}`,
+    fr: `la catégorie\u00a0${stated} déclarée`,
+    es: `la categoría\u00a0${stated} declarada`,
+  };
+}
+
+/** The same where nobody stated a category. */
+export function ledToExpect({ expectation }: ExpectedContradiction["values"]): InEach {
+  return {
+    en: `its pigments lead us to expect (${expectation})`,
+    de: `nach den Pigmenten zu erwarten (${EXPECTED[expectation].de})`,
+    fr: `ce que ses pigments font prévoir (${EXPECTED[expectation].fr})`,
+    es: `lo que hacen prever sus pigmentos (${EXPECTED[expectation].es})`,
   };
 }
 

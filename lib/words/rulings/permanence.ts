@@ -8,7 +8,11 @@ import * as es from "../es/phrases.ts";
 import {
   limit,
   sources,
+  BETTER,
+  categoryStated,
   contradicted,
+  ledToExpect,
+  LESS_WELL,
   kindsBeside,
   leastLightfast,
   formsListed,
@@ -47,50 +51,10 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
     fr: `Un autre ${wordOf(FORMS, v.form, "fr")} de notre atelier a déjà changé de ${fr.deltaEabText(v.deltaEab)}, comme en catégorie\u00a0${v.category}\u202f; le relevé donne ${fr.deltaEabText(v.recordedDeltaEab)}.`,
     es: `Otro ${wordOf(FORMS, v.form, "es")} nuestro ya ha cambiado en ${es.deltaEabText(v.deltaEab)}, como en la categoría\u00a0${v.category}; el registro da ${es.deltaEabText(v.recordedDeltaEab)}.`,
   }),
-  "exposure-better-than-stated": (v) =>
-    contradicted(
-      v,
-      { en: "better", de: "besser", fr: "mieux", es: "mejor" },
-      {
-        en: `the category ${v.stated} that is stated`,
-        de: `die angegebene Kategorie\u00a0${v.stated}`,
-        fr: `la catégorie\u00a0${v.stated} déclarée`,
-        es: `la categoría\u00a0${v.stated} declarada`,
-      },
-    ),
-  "exposure-worse-than-stated": (v) =>
-    contradicted(
-      v,
-      { en: "less well", de: "schlechter", fr: "moins bien", es: "peor" },
-      {
-        en: `the category ${v.stated} that is stated`,
-        de: `die angegebene Kategorie\u00a0${v.stated}`,
-        fr: `la catégorie\u00a0${v.stated} déclarée`,
-        es: `la categoría\u00a0${v.stated} declarada`,
-      },
-    ),
-  "exposure-better-than-expected": (v) =>
-    contradicted(
-      v,
-      { en: "better", de: "besser", fr: "mieux", es: "mejor" },
-      {
-        en: `its pigments lead us to expect (${v.expectation})`,
-        de: `nach den Pigmenten zu erwarten (${EXPECTED[v.expectation].de})`,
-        fr: `ce que ses pigments font prévoir (${EXPECTED[v.expectation].fr})`,
-        es: `lo que hacen prever sus pigmentos (${EXPECTED[v.expectation].es})`,
-      },
-    ),
-  "exposure-worse-than-expected": (v) =>
-    contradicted(
-      v,
-      { en: "less well", de: "schlechter", fr: "moins bien", es: "peor" },
-      {
-        en: `its pigments lead us to expect (${v.expectation})`,
-        de: `nach den Pigmenten zu erwarten (${EXPECTED[v.expectation].de})`,
-        fr: `ce que ses pigments font prévoir (${EXPECTED[v.expectation].fr})`,
-        es: `lo que hacen prever sus pigmentos (${EXPECTED[v.expectation].es})`,
-      },
-    ),
+  "exposure-better-than-stated": (v) => contradicted(v, BETTER, categoryStated(v)),
+  "exposure-worse-than-stated": (v) => contradicted(v, LESS_WELL, categoryStated(v)),
+  "exposure-better-than-expected": (v) => contradicted(v, BETTER, ledToExpect(v)),
+  "exposure-worse-than-expected": (v) => contradicted(v, LESS_WELL, ledToExpect(v)),
   "category-stated": ({ category, form }) => ({
     en: `Category ${category} is stated for the colour${en.bracketed(form)}; not tested here.`,
     de: `Kategorie\u00a0${category} ist für die Farbe angegeben${de.bracketed(formsListed(form).de)}; hier nicht geprüft.`,
