@@ -3,6 +3,12 @@ import type { FigureTexts } from "./figure-words.ts";
 
 /** What light does to a colour. */
 export const PERMANENCE_FIGURES = {
+  permanenceSection: {
+    en: "Permanence in figures",
+    de: "Beständigkeit in Zahlen",
+    fr: "La permanence en chiffres",
+    es: "La permanencia en cifras",
+  },
   lightfastnessCategory: {
     en: "Lightfastness category",
     de: "Kategorie der Lichtechtheit",
