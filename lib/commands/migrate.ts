@@ -17,6 +17,7 @@ import {
   RewritingFault,
   type FileRewriting,
 } from "../records/migrations/rewritten-together.ts";
+import { PARSERS } from "../records/parsed-files.ts";
 import { versionFaults } from "../records/version-faults.ts";
 import type { CommandOptions } from "./command-options.ts";
 import { complaint, counted, printDiagnostics, say, seconds } from "./told.ts";
@@ -83,7 +84,7 @@ function unreadVersion(
 ): Diagnostic[] {
   const workshop = files.find(isWorkshop);
   if (migration !== undefined || workshop === undefined) return [];
-  const newer = versionFaults(files);
+  const newer = versionFaults(files, PARSERS.follows);
   return newer.length > 0
     ? newer
     : [

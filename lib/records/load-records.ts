@@ -83,10 +83,10 @@ export function checkedRecords(
   if (tables === undefined) return { diagnostics: inOrder(ofTables), notes: [] };
   const { knowledge, hazard } = knownBy(tables);
   const diagnostics = [...tree.diagnostics];
-  const otherVersion = versionFaults(tree.files);
-  if (otherVersion.length > 0)
-    return { diagnostics: inOrder([...diagnostics, ...otherVersion]), notes: [] };
   const files = parsedFiles(tree, diagnostics, parsers);
+  const otherVersion = versionFaults(tree.files, parsers.follows);
+  if (otherVersion.length > 0)
+    return { diagnostics: inOrder([...tree.diagnostics, ...otherVersion]), notes: [] };
   const { value: noting, part } = followedFiles(files);
   const parts = new Map([["files", part]]);
   const sizes = offeredSizes(files, diagnostics, parsers.prices);

@@ -3,15 +3,24 @@ import type { ContentFile } from "./content-tree.ts";
 import { errorAt, fileStart } from "./fault.ts";
 import { folderMigration } from "./migrations/migrated-files.ts";
 import { isWorkshop, writtenVersion } from "./migrations/written-version.ts";
+import type { FileParsers } from "./parsed-files.ts";
 import { RECORDS_VERSION } from "./schema/records-version.ts";
 
 /**
  * Why records of another version can't be read as they are: newer ones at all, older ones as far as anything in them
  * is written otherwise today. Where this speaks, no other fault of the records is worth telling.
+ * @param follows what follows from a file's text, kept by who parsed it.
  */
-export function versionFaults(files: readonly ContentFile[]): Diagnostic[] {
+export function versionFaults(
+  files: readonly ContentFile[],
+  follows: FileParsers["follows"],
+): Diagnostic[] {
   const workshop = files.find(isWorkshop);
-  const written = workshop && writtenVersion(workshop.text.replace(/^\uFEFF/, ""));
+  const written =
+    workshop &&
+    follows(workshop.file, "the version", () =>
+      writtenVersion(workshop.text.replace(/^\uFEFF/, "")),
+    );
   if (workshop === undefined || written === undefined || written.version === RECORDS_VERSION)
     return [];
   const { version, at } = written;

@@ -107,12 +107,18 @@ export function keptFiles<F extends KeyedFile>(
   const before = new Map(
     Object.entries((readKept(cache.folder, name, cache.held) ?? {}) as MadeFiles),
   );
+  // Thousands of files name much the same.
+  const told = new Map<string, string>();
+  const namedBy = (names: readonly string[]): string => {
+    const list = names.join("\n");
+    const known =
+      told.get(list) ??
+      contentHash(names.flatMap((name) => [name, named?.as(name) ?? ""])).toString("hex");
+    told.set(list, known);
+    return known;
+  };
   const keyOf = (file: F, names: readonly string[] = []): string =>
-    contentHash([
-      making,
-      file.key(),
-      ...names.flatMap((name) => [name, named?.as(name) ?? ""]),
-    ]).toString("hex");
+    contentHash([making, file.key(), namedBy(names)]).toString("hex");
   const taken = new Map<string, MadeFiles[string]>();
   return {
     isTaken: (file) => {
