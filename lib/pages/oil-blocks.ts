@@ -10,6 +10,7 @@ import { tableView } from "../present/table-view.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { oilLine } from "./oil-line.ts";
 import { reasons, sectionTable, textOf, type SheetPage } from "./page-of-sheet.ts";
+import type { SheetPath } from "../sheet/sheet-path.ts";
 
 /** Rulings on what the workshop saw of the paste: they explain nothing else. */
 const SEEN = /^(?:body-|oil-stays-in$|oil-parts-)/;
@@ -78,7 +79,7 @@ function fillBlocks(page: SheetPage): Block[] {
 
 function fillTable({ worded, sheet: { fill, pigments }, words }: SheetPage): TableView {
   const text = words.pages.paint.fill;
-  const cell = (path: string, figure: Figure): CellView =>
+  const cell = (path: SheetPath, figure: Figure): CellView =>
     isKnown(figure)
       ? { text: valueText(worded.leaf(path).row, figure, words) }
       : { text: NO_VALUE };
@@ -98,7 +99,7 @@ function fillTable({ worded, sheet: { fill, pigments }, words }: SheetPage): Tab
         filling.packing === "paint"
           ? text.fillings.paint
           : text.fillings[filling.packing](pigment?.name ?? filling.pigment ?? "");
-      const at = `fill.fillings.${filling.slug}`;
+      const at = `fill.fillings.${filling.slug}` as const;
       return [
         name,
         ...filling.holds.map(({ slug, massG }) => cell(`${at}.holds.${slug}.massG`, massG)),
