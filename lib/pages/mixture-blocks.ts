@@ -125,10 +125,8 @@ function likeliestFirst(
   drifts: MixtureWhite["drifts"],
   { sheet: { mixture } }: SheetPage,
 ): MixtureWhite["drifts"] {
-  const { rule = "", values = {} } = mixture?.leastLightfast ?? {};
-  const watched = rule.startsWith("least-lightfast")
-    ? new Set(values["pigments"] as readonly string[])
-    : new Set<string>();
+  const { rule = "", values } = mixture?.leastLightfast ?? {};
+  const watched = new Set(rule.startsWith("least-lightfast") ? values?.pigments : []);
   return drifts.toSorted(
     (one, other) => Number(watched.has(other.name)) - Number(watched.has(one.name)),
   );

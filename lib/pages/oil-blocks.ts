@@ -1,3 +1,4 @@
+import { BODY_RULES, SEPARATION_RULES } from "../formulation/paste-body.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { given } from "../quantities/given.ts";
 import { valueText } from "../present/figure-text.ts";
@@ -13,7 +14,7 @@ import { reasons, sectionTable, textOf, type SheetPage } from "./page-of-sheet.t
 import type { SheetPath } from "../sheet/sheet-path.ts";
 
 /** Rulings on what the workshop saw of the paste: they explain nothing else. */
-const SEEN = /^(?:body-|oil-stays-in$|oil-parts-)/;
+const SEEN: ReadonlySet<string> = new Set([BODY_RULES, SEPARATION_RULES].flatMap(Object.values));
 
 /** Oil by mass and by volume, packing, finish; what jars and tubes hold. */
 export function oilBlocks(page: SheetPage): Block[] {
@@ -39,14 +40,14 @@ export function oilBlocks(page: SheetPage): Block[] {
         ...reasons(
           page,
           text.why,
-          oil.reasons.filter(({ rule }) => !SEEN.test(rule)),
+          oil.reasons.filter(({ rule }) => !SEEN.has(rule)),
         ),
         ...reasons(page, text.contradictions, oil.contradictions),
         ...besideRange(page),
         ...reasons(
           page,
           paint.oilLists.paste,
-          oil.reasons.filter(({ rule }) => SEEN.test(rule)),
+          oil.reasons.filter(({ rule }) => SEEN.has(rule)),
         ),
       ],
     }),
