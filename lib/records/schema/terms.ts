@@ -1,10 +1,11 @@
 /** Closed vocabularies of the records: an unknown word is an error with the nearest known one offered. */
 import { METALS } from "../../hazard/studio/metal-content.ts";
 
-export const GEOMETRIES = ["45/0", "d/8 included", "d/8 excluded"] as const;
+export { GEOMETRIES, type Geometry } from "../../optics/fit/measurement.ts";
+export { RATIO_KINDS, type RatioKind } from "../../optics/fit/drawdown.ts";
+export { OBSERVERS } from "../../colorimetry/viewing.ts";
 export const SCALES = ["factor", "percent"] as const;
 export const ILLUMINANTS = ["A", "C", "D50", "D65"] as const;
-export const RATIO_KINDS = ["pigment", "paint"] as const;
 export const DISPERSIONS = ["mulled", "milled"] as const;
 export const FAMILIES = [
   "white",
@@ -50,14 +51,9 @@ export const ROUNDINGS = ["nearest", "up", "down"] as const;
 export const UNITS_OF_PRICE_ML = [1000, 100] as const;
 export type UnitOfPriceMl = (typeof UNITS_OF_PRICE_ML)[number];
 
-export type Geometry = (typeof GEOMETRIES)[number];
 export type Scale = (typeof SCALES)[number];
-export type RatioKind = (typeof RATIO_KINDS)[number];
 export type Dispersion = (typeof DISPERSIONS)[number];
 export type Family = (typeof FAMILIES)[number];
 export type VehicleKind = (typeof VEHICLE_KINDS)[number];
 export type Market = (typeof MARKETS)[number];
 export type Theme = (typeof THEMES)[number];
-
-/** Whose eyes judge what lamplight does. */
-export const OBSERVERS = ["CIE 1964", "CIE 2006"] as const;
