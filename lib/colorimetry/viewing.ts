@@ -14,8 +14,8 @@ export type ConeViewing = "D65/2006" | "A/2006" | "LED-B3/2006" | "FL11/2006";
 export type SummedViewing = Viewing | LampViewing | ConeViewing;
 
 /** Whose eyes a colour is judged by beside daylight: the 10 degree observer of 1964, or that of 2006. */
-export const OBSERVERS = ["CIE 1964", "CIE 2006"] as const;
-export type JudgingObserver = (typeof OBSERVERS)[number];
+export const JUDGING_OBSERVERS = ["CIE 1964", "CIE 2006"] as const;
+export type JudgingObserver = (typeof JUDGING_OBSERVERS)[number];
 
 /** CIE tristimulus values [1]; Y of the perfect diffuser is 100. */
 export interface Xyz {
