@@ -238,17 +238,17 @@ describe("a label that is too small", () => {
   test.each([
     [
       "de",
-      /^Zinc White, tried: kein Etikett\. 81,5 x 20\u00a0mm sind auf Englisch, .* zu klein: /,
+      /^Zinc White, tried: kein Etikett\. 81,5 x 20\u00a0mm sind auf Englisch und Deutsch .* zu klein: /,
       "Faltetikett",
     ],
     [
       "fr",
-      /^Zinc White, tried\u202f: pas d’étiquette\. 81,5 x 20\u00a0mm ne suffisent pas en anglais, /,
+      /^Zinc White, tried\u202f: pas d’étiquette\. 81,5 x 20\u00a0mm ne suffisent pas en anglais et allemand /,
       "étiquette dépliante",
     ],
     [
       "es",
-      /^Zinc White, tried: sin etiqueta\. 81,5 x 20\u00a0mm no bastan en inglés, /,
+      /^Zinc White, tried: sin etiqueta\. 81,5 x 20\u00a0mm no bastan en inglés y alemán /,
       "etiqueta desplegable",
     ],
   ] as const)("is told in the workshop's language, %s", (language, begins, foldOut) => {
