@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { headedPieces } from "../../lib/print/layout-tree.ts";
 import { marksOf } from "../../lib/print/mark.ts";
 import { plainTable } from "../../lib/print/paper-table.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 
 const STYLE = {
   widthMm: 82,

@@ -26,7 +26,7 @@ import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import type { Fits } from "../tints/strength.ts";
 
 /** A colour of two pigments or more, as the paints of its single pigments predict it; and where it goes when one of them fades. */
-export const MIXTURE = d.section({
+export const MIXTURE = d.headed("mixtureSection", {
   components: d.list(MIXTURE_COMPONENT),
   /** Whites in which every component was let down. */
   whites: d.list(MIXTURE_WHITE),

@@ -49,7 +49,7 @@ const optics = foundFrom<
 const OPPOSITE = { "at least": "at most", "at most": "at least" } as const;
 
 /** Strength, hiding, glaze, what gloss does to depth, and how K and S were fitted. */
-export const OPTICS = d.section({
+export const OPTICS = d.headed("strengthSection", {
   /** That theory does not hold for a pigment of it, and nothing of it is predicted. */
   notPredicted: optics.found(d.optional(d.statement), ({ colour, records }) =>
     effectOfPigments(colour, records),
