@@ -31,14 +31,12 @@ export interface Lab {
   readonly b: number;
 }
 
-/** Further conditions under which a Lab may be stated; no reading is worked out for them. */
-export type LabViewing = Viewing | "A/2" | "C/10" | "D50/10";
-
-/** Every viewing that a Lab from elsewhere may be stated for. */
-export const LAB_VIEWINGS: readonly LabViewing[] = [...VIEWINGS, "A/2", "C/10", "D50/10"];
+/** Every viewing that a Lab may be stated for; no reading is worked out for the last three. */
+export const LAB_VIEWINGS = [...VIEWINGS, "A/2", "C/10", "D50/10"] as const;
+export type LabViewing = (typeof LAB_VIEWINGS)[number];
 
 /** Viewings of a spectrum's own Lab: those, and daylight to the observer of 2006. */
-export const SHOWN_VIEWINGS: readonly (LabViewing | "D65/2006")[] = [...LAB_VIEWINGS, "D65/2006"];
+export const SHOWN_VIEWINGS = [...LAB_VIEWINGS, "D65/2006"] as const;
 
 /**
  * Tristimulus values of the perfect diffuser, as printed (two decimals); of the two lamps, and of

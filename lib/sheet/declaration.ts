@@ -179,6 +179,11 @@ export function statementAmong<S extends Statement>(): Required<S, never> {
 
 export const statements = plain<readonly Statement[]>(TEXTS);
 
+/** Of several, the same of a closed set. */
+export function statementsAmong<S extends Statement>(): Required<readonly S[], never> {
+  return plain<readonly S[]>(TEXTS);
+}
+
 /** One of a closed set of words, published as it is. */
 export function oneOf<const T extends string | null>(values: readonly T[]): Required<T, never> {
   return plain({ enum: values });

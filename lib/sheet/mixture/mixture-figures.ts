@@ -3,7 +3,7 @@ import { commonWhites, unknownOilRuling } from "../../optics/tints/common-whites
 import { ladderInPaint } from "../../optics/tints/ladder-in-paint.ts";
 import { ladderModel, type LadderModel } from "../../optics/tints/ladder.ts";
 import { mixture, paintParts, type Mixture } from "../../optics/mixtures/mixture.ts";
-import { leastLightfast } from "../../permanence/least-lightfast.ts";
+import { leastLightfast, type LeastLightfastStatement } from "../../permanence/least-lightfast.ts";
 import { isKnown } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
@@ -32,7 +32,7 @@ export const MIXTURE = d.headed("mixtureSection", {
   whites: d.list(MIXTURE_WHITE),
   /** Why nothing is predicted, or why a white is missing. */
   refusals: d.statements,
-  leastLightfast: d.statement,
+  leastLightfast: d.statementAmong<LeastLightfastStatement>(),
 });
 export type MixtureSection = d.SectionOf<typeof MIXTURE>;
 
