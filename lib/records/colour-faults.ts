@@ -112,11 +112,15 @@ const FAMILY_REACHES: Readonly<Partial<Record<HueFamily | "grey", FamilyReach>>>
   orange: { lightness: [0, 90], hue: [10, 100] },
   yellow: { lightness: [12, 100], hue: [40, 130] },
   green: { lightness: [0, 90], hue: [80, 230] },
-  blue: { lightness: [0, 85], hue: [180, 330] },
+  blue: { lightness: [0, 85], hue: [212, 330] },
   violet: { lightness: [0, 80], hue: [260, 60] },
   brown: { lightness: [0, 75], hue: [0, 110] },
   earth: { lightness: [0, 90], hue: [0, 180] },
 };
+
+/** Blues among which there are turquoises. Memory of the trade. */
+const TURQUOISES: readonly string[] = ["PB 16", "PB 33", "PB 36", "PB 82"];
+const TURQUOISE_REACH: FamilyReach = { lightness: [0, 85], hue: [180, 330] };
 
 /** Of earths by their class. Memory of the trade, wide. */
 const EARTH_REACHES: Readonly<Record<string, FamilyReach>> = {
@@ -132,15 +136,20 @@ function* familyFaults(
   knowledge: Knowledge,
 ): Faults {
   const own = colour.record.family;
-  const known = colour.record.pigments.map(({ pigment }) => {
-    const name = pigments.get(pigment)?.record.colourIndexName;
-    return name === undefined ? undefined : knowledge.pigment(name);
-  });
+  const names = colour.record.pigments.map(
+    ({ pigment }) => pigments.get(pigment)?.record.colourIndexName,
+  );
+  const known = names.map((name) => (name === undefined ? undefined : knowledge.pigment(name)));
   const families = own !== undefined ? [own] : known.map((one) => one?.family);
   const [family] = families;
   const lab = masstoneLab(colour.masstone);
   const earth = known.length === 1 ? EARTH_REACHES[known[0]?.identity?.class ?? ""] : undefined;
-  const reach = family === undefined ? undefined : (earth ?? FAMILY_REACHES[family]);
+  // A blue of which nobody says what it is may be any.
+  const isTurquoise =
+    family === "blue" &&
+    names.some((name) => name === undefined || TURQUOISES.includes(name.split(":")[0] ?? ""));
+  const ofKind = earth ?? (isTurquoise ? TURQUOISE_REACH : undefined);
+  const reach = family === undefined ? undefined : (ofKind ?? FAMILY_REACHES[family]);
   if (
     family === undefined ||
     reach === undefined ||
@@ -169,6 +178,8 @@ function* familyFaults(
 
 /** Chroma C*ab from which a hue is told well, and how far [degree] a white turns one: of measured paints 31 at the most. Our own limit, wide. */
 const TURNED = { fromChroma: 20, degrees: 55 } as const;
+/** A L*a*b* whose two last numbers, exchanged, bring its hue this near to a let-down's, was turned by less. */
+const EXCHANGED = { fromDegrees: 35, toDegrees: 12 } as const;
 
 /** A masstone of quite another hue than its let-downs: a sign lost, a* and b* exchanged, another paint's column. */
 function* turnedHueFaults({ masstone, tints, place }: ReadColour): Faults {
@@ -178,23 +189,40 @@ function* turnedHueFaults({ masstone, tints, place }: ReadColour): Faults {
   for (const [i, { reading, massRatio, white }] of tints.entries()) {
     const lab = masstoneLab(reading);
     if (lab === undefined || labToLch(lab).C < TURNED.fromChroma) continue;
-    const turned = Math.abs(((labToLch(lab).h - h + 540) % 360) - 180);
-    if (turned < TURNED.degrees) continue;
+    const tint = labToLch(lab).h;
+    const turned = hueApart(tint, h);
+    const isExchanged =
+      [masstone, reading].some((one) => one?.form === "lab") &&
+      turned >= EXCHANGED.fromDegrees &&
+      hueApart(tint, exchanged(h)) <= EXCHANGED.toDegrees;
+    if (turned < TURNED.degrees && !isExchanged) continue;
     yield warningAt(place(["tints", i]), "records/turned-hue", {
-      message: `The let-down ${massRatio} in ${white} has the hue angle ${labToLch(lab).h.toFixed(0)}, and the masstone ${h.toFixed(0)}: no white turns a hue by ${turned.toFixed(0)} degrees`,
+      message: `The let-down ${massRatio} in ${white} has the hue angle ${tint.toFixed(0)}, and the masstone ${h.toFixed(0)}: no white turns a hue by ${turned.toFixed(0)} degrees`,
       actual: `${turned.toFixed(0)} degrees apart`,
       expected: `within ${TURNED.degrees} degrees of each other`,
-      hint: "a sign lost or a* and b* exchanged, in one of the two, or another paint's column",
+      hint: isExchanged
+        ? "with a* and b* exchanged in one of the two they agree"
+        : "a sign lost or a* and b* exchanged, in one of the two, or another paint's column",
     });
     return;
   }
+}
+
+/** Degrees between two hue angles. */
+function hueApart(one: number, other: number): number {
+  return Math.abs(((one - other + 540) % 360) - 180);
+}
+
+/** The hue angle of a* and b* in each other's place. */
+function exchanged(hue: number): number {
+  return (450 - hue) % 360;
 }
 
 function onArc(hue: number, [from, to]: readonly [number, number]): boolean {
   return from <= to ? hue >= from && hue <= to : hue >= from || hue <= to;
 }
 
-function masstoneLab(reading: Reading | undefined): Lab | undefined {
+export function masstoneLab(reading: Reading | undefined): Lab | undefined {
   if (reading === undefined) return undefined;
   if (reading.form === "spectrum") return spectrumLab(reading.spectrum);
   return reading.form === "lab" ? reading.lab : labOfChip(reading.munsell);
