@@ -4,7 +4,7 @@ import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { errorAt } from "../records/fault.ts";
 import type { Answer } from "../records/records.ts";
 import { isPrivatePath } from "../sheet/figure-table.ts";
-import { PUBLIC_FIGURE } from "./checked-args.ts";
+import { PUBLIC_FIGURE } from "./arg-kinds.ts";
 import { LIGHTFASTNESS } from "./reply-material.ts";
 
 /** Figures of a reply that none of its colours has. */

@@ -1,7 +1,6 @@
 import { escapedMarkup } from "../exchange/escaped-markup.ts";
 import type { FigureIndex } from "../claims/figure-index.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { nearestHint } from "../diagnostics/nearest-word.ts";
 import type { PageContext, PagePlace } from "../pages/page-context.ts";
 import type { Block } from "../blocks/block.ts";
 import { asMarkup, type Markup } from "../present/views.ts";
@@ -10,12 +9,15 @@ import type { Language } from "../quantities/languages.ts";
 import type { Answer } from "../records/records.ts";
 import { wordsIn } from "../words/languages.ts";
 import { markdownLine, markdownParts, type FoundShortcode } from "./answer-markdown.ts";
-import { checkedArgs } from "./checked-args.ts";
+import {
+  filledShortcode,
+  inlineHtml,
+  inlineText,
+  unreadShortcodes,
+  type Filled,
+} from "./filled-shortcode.ts";
 import { foldedBlocks } from "./folded-blocks.ts";
-import type { BlockPiece, InlinePiece, ShortcodeFault, ShortcodeRoom } from "./shortcode.ts";
-import { otherBrackets, shortcodeCall } from "./shortcode-syntax.ts";
-import { NO_VALUE } from "../words/no-value.ts";
-import { SHORTCODES } from "./shortcode-table.ts";
+import type { BlockPiece, ShortcodeFault } from "./shortcode.ts";
 
 /** An answer with its shortcodes filled in, or what is wrong with them. */
 interface RenderedAnswer {
@@ -41,100 +43,93 @@ export function renderedAnswer(
   const context = language === undefined ? ofPage : inLanguage(ofPage, language);
   const faults: Diagnostic[] = [];
   let count = 0;
-
-  const inBody = (found: Pick<FoundShortcode, "line" | "column">): Diagnostic["place"] => ({
+  const piece = (found: FoundShortcode, at: Place, told = faults): Filled => {
+    count += 1;
+    const one = filledShortcode(found, { context, place, index, id: `${slug}-${count}` });
+    told.push(...one.faults.map((fault) => diagnostic(fault, at)));
+    return one.piece;
+  };
+  const asText = (source: string, at: Place, told = faults): string =>
+    unmarked(markdownLine(source, (found) => escapedMarkup(inlineText(piece(found, at, told)))));
+  const inBody: PlaceOf = ({ line, column }) => ({
     file,
-    line: bodyLine + found.line,
-    column: found.column + 1,
+    line: bodyLine + line,
+    column: column + 1,
     path: "",
   });
-  const piece = (
-    found: FoundShortcode,
-    at: Diagnostic["place"],
-  ): InlinePiece | BlockPiece | undefined => {
-    count += 1;
-    const told = { any: false };
-    const room: ShortcodeRoom = {
-      context,
-      place,
-      index,
-      id: `${slug}-${count}`,
-      begins: found.begins,
-      fault: (fault) => {
-        told.any = true;
-        faults.push(diagnostic(fault, at));
-        return undefined;
-      },
-    };
-    return filled(found, room, () => told.any);
-  };
-  const asText = (source: string, path: readonly string[]): string =>
-    unmarked(
-      markdownLine(source, (found) => escapedMarkup(inlineText(piece(found, placeOf(path))))),
-    );
 
-  const summary = markdownLine(record.summary, (found) =>
-    inlineHtml(piece(found, placeOf(["summary"]))),
+  const { summary, reply } = record;
+  const [ofSummary, ofReply] = [placeOf(["summary"]), placeOf(["reply", "text"])];
+  const summaryHtml = markdownLine(summary, (found) => inlineHtml(piece(found, ofSummary)));
+  // What is wrong with it was told by the line before.
+  const summaryText = asText(summary, ofSummary, []);
+  const replyText = reply?.text === undefined ? summaryText : asText(reply.text, ofReply);
+  const folded = bodyBlocks(body, inBody, piece);
+  faults.push(
+    ...folded.faults,
+    ...unread(summary, () => ofSummary),
+    ...unread(reply?.text ?? "", () => ofReply),
+    ...unread(body, inBody),
+    ...folded.unclosed,
   );
-  const told = faults.length;
-  const summaryText = asText(record.summary, ["summary"]);
-  faults.length = told;
-  const replyText =
-    record.reply?.text === undefined ? summaryText : asText(record.reply.text, ["reply", "text"]);
-  const folds = foldedBlocks();
-  const bodyPiece = (found: FoundShortcode): ReturnType<typeof piece> => {
-    const filledIn = piece(found, inBody(found));
-    if (filledIn === undefined && OPENS_FOLD.test(found.raw)) folds.spoilt();
-    return filledIn;
+  return {
+    summary: asMarkup(summaryHtml),
+    summaryText,
+    replyText,
+    blocks: folded.blocks,
+    faults,
   };
-  for (const part of markdownParts(body, (found) => inlineHtml(bodyPiece(found)))) {
-    if ("html" in part) folds.add(prose(part.html));
-    else {
-      const at = inBody(part.shortcode);
-      const found = bodyPiece(part.shortcode);
-      const isBlock = found !== undefined && !("text" in found);
-      const fault = folds.add(isBlock ? found : prose(`<p>${inlineHtml(found)}</p>`), at);
-      if (fault !== undefined) faults.push(diagnostic(fault, at));
+}
+
+type Place = Diagnostic["place"];
+type PlaceOf = (found: Pick<FoundShortcode, "line" | "column">) => Place;
+
+/** What stands below an answer's summary, in folds where it says so. */
+function bodyBlocks(
+  body: string,
+  placeOf: PlaceOf,
+  piece: (found: FoundShortcode, at: Place) => Filled,
+): {
+  readonly blocks: readonly Block[];
+  readonly faults: readonly Diagnostic[];
+  readonly unclosed: readonly Diagnostic[];
+} {
+  const faults: Diagnostic[] = [];
+  const folds = foldedBlocks();
+  const filledIn = (found: FoundShortcode): Filled => {
+    const one = piece(found, placeOf(found));
+    if (one === undefined && OPENS_FOLD.test(found.raw)) folds.spoilt();
+    return one;
+  };
+  for (const part of markdownParts(body, (found) => inlineHtml(filledIn(found)))) {
+    if ("html" in part) {
+      folds.add(prose(part.html));
+      continue;
     }
+    const at = placeOf(part.shortcode);
+    const found = filledIn(part.shortcode);
+    const isBlock = found !== undefined && !("text" in found);
+    const fault = folds.add(isBlock ? found : prose(`<p>${inlineHtml(found)}</p>`), at);
+    if (fault !== undefined) faults.push(diagnostic(fault, at));
   }
-  for (const { text, at } of [
-    { text: record.summary, at: () => placeOf(["summary"]) },
-    { text: record.reply?.text ?? "", at: () => placeOf(["reply", "text"]) },
-    { text: body, at: inBody },
-  ])
-    for (const found of otherBrackets(text, NAMES))
-      faults.push(diagnostic(inOtherBrackets(found.raw), at(found)));
   const { blocks, open } = folds.all();
-  if (open !== undefined)
-    faults.push(
-      diagnostic(
-        {
-          message: "Missing endfold for the fold that opens here: it stands on a line of its own",
-          actual: "nothing",
-          expected: "its endfold, on a line of its own",
-        },
-        open,
-      ),
-    );
-  return { summary: asMarkup(summary), summaryText, replyText, blocks, faults };
+  return { blocks, faults, unclosed: open === undefined ? [] : [diagnostic(UNCLOSED, open)] };
+}
+
+const UNCLOSED: ShortcodeFault = {
+  message: "Missing endfold for the fold that opens here: it stands on a line of its own",
+  actual: "nothing",
+  expected: "its endfold, on a line of its own",
+};
+
+function unread(text: string, placeOf: PlaceOf): Diagnostic[] {
+  return unreadShortcodes(text).map(({ fault, ...at }) => diagnostic(fault, placeOf(at)));
 }
 
 /** What a page is made from, in another language's words. It is not copied, since a copy would have read all of it. */
 function inLanguage(context: PageContext, language: Language): PageContext {
   const words = wordsIn(language, context.records.knowledge.said);
   return Object.create(context, { words: { value: words } }) as PageContext;
-}
-
-const NAMES = SHORTCODES.map(({ name }) => name);
-
-function inOtherBrackets(raw: string): ShortcodeFault {
-  const inside = raw.replace(/^[\s{%]+|[\s}%]+$/g, "");
-  return {
-    message: `A shortcode stands between {% and %}, and ${raw} would be printed as it is`,
-    actual: raw,
-    expected: `{% ${inside} %}`,
-    hint: `written so: {% ${inside} %}`,
-  };
 }
 
 /** A shortcode that would begin a fold. */
@@ -144,68 +139,11 @@ function prose(html: string): BlockPiece {
   return { blocks: [{ kind: "prose", body: asMarkup(html) }] };
 }
 
-/** What a shortcode stands for; every fault is told to its room, so that nothing means a fault. */
-function filled(
-  found: FoundShortcode,
-  room: ShortcodeRoom,
-  isTold: () => boolean,
-): InlinePiece | BlockPiece | undefined {
-  if (!found.raw.endsWith("%}"))
-    return room.fault({
-      message: `The shortcode ${found.raw} is not closed by %} before the next begins`,
-      actual: found.raw,
-      expected: "its end, %}, before the next begins",
-    });
-  const call = shortcodeCall(found.raw);
-  if ("message" in call) return room.fault(call);
-  const shortcode = SHORTCODES.find(({ name }) => name === call.name);
-  if (shortcode === undefined) {
-    return room.fault({
-      message: `There is no shortcode "${call.name}"`,
-      actual: call.name,
-      expected: NAMES.join(" | "),
-      hint: nearestHint(call.name, NAMES),
-    });
-  }
-  if (shortcode.place === "on a line of its own" && !found.alone)
-    return room.fault({
-      message: `The shortcode ${call.name} needs a line of its own between empty lines, and stands beside text`,
-      actual: `${call.name} beside text`,
-      expected: shortcode.place,
-    });
-  const args = checkedArgs(shortcode, call, room);
-  if (args === undefined) return undefined;
-  return (
-    shortcode.render(args, room) ??
-    (isTold()
-      ? undefined
-      : room.fault({
-          message: `${found.raw} names figures that can't be shown in this way`,
-          actual: found.raw,
-          expected: "figures that can be shown so",
-        }))
-  );
-}
-
 function diagnostic(
   { rule = "answers/shortcode", ...fault }: ShortcodeFault,
   place: Diagnostic["place"],
 ): Diagnostic {
   return errorAt(place, rule, fault);
-}
-
-function inlineText(piece: InlinePiece | BlockPiece | undefined): string {
-  return piece !== undefined && "text" in piece ? piece.text : NO_VALUE;
-}
-
-/** The same mark that tables set beside a figure; its word for screen readers. */
-function inlineHtml(piece: InlinePiece | BlockPiece | undefined): string {
-  if (piece === undefined || !("text" in piece)) return NO_VALUE;
-  const { text, standing, href } = piece;
-  if (href !== undefined) return `<a href="${escapedMarkup(href)}">${escapedMarkup(text)}</a>`;
-  if (standing === undefined) return escapedMarkup(text);
-  const mark = `<svg class="standing__mark" viewBox="0 0 16 12" width="16" height="12" aria-hidden="true"><use href="#mark-${standing.kind.replace(" ", "-")}"></use></svg>`;
-  return `<span class="live">${escapedMarkup(text)}<span class="standing standing--brief">${mark}<span class="hidden">${escapedMarkup(standing.word)}</span></span></span>`;
 }
 
 /** A line of HTML that this module made, as plain text. */

@@ -11,6 +11,7 @@ import { placesWithin } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 import type { ReplyColour, ReplyMaterial } from "./reply-text.ts";
 import { lotsText } from "../present/lots-text.ts";
+import type { SheetPath } from "../sheet/sheet-path.ts";
 
 /** Not a figure but a ruling: what a label may say of lightfastness, and nothing beyond it. */
 export const LIGHTFASTNESS = "permanence.label";
@@ -31,7 +32,7 @@ const OFFERED = [
   "oil.oilIndexGPer100g",
   "oil.oilGPer100cm3",
   "oil.finish",
-];
+] as const satisfies readonly (SheetPath | typeof LIGHTFASTNESS)[];
 
 interface Offered {
   readonly path: string;
@@ -64,9 +65,9 @@ export function replyMaterial(
           : [];
       if (one === LIGHTFASTNESS) return [{ path: one, name: text.lightfastness }];
       const first = colours.find((worded) => worded.has(one) && isKnown(worded.leaf(one).figure));
-      return first === undefined
-        ? []
-        : [{ path: one, name: figureName(first.leaf(one), first.sheet, words) }];
+      return first?.has(one) === true
+        ? [{ path: one, name: figureName(first.leaf(one), first.sheet, words) }]
+        : [];
     },
   );
   const address = wholeAddress(context, path);
@@ -135,7 +136,7 @@ function toldFigure(path: string, row: FigureRow, figure: Known<Amount>, words: 
     : figureText(row, figure, words);
 }
 
-function standingWords(worded: SheetTexts, path: string, words: PageContext["words"]): string {
+function standingWords(worded: SheetTexts, path: SheetPath, words: PageContext["words"]): string {
   const { word, restsOn } = standingView(worded.leaf(path).figure, words);
   return restsOn === undefined ? word : `${word}, ${restsOn}`;
 }

@@ -5,6 +5,7 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { LIGHTFASTNESS, REPLY_LOTS, replyMaterial } from "./reply-material.ts";
 import { replyText } from "./reply-text.ts";
+import type { SheetPath } from "../sheet/sheet-path.ts";
 
 interface ReplyQuestion {
   readonly question: string;
@@ -58,13 +59,14 @@ function rowsOf(text: string): number {
 export function sheetReply(worded: SheetTexts, context: PageContext): ReplyView {
   const { sheet } = worded;
   const { words } = context;
-  const stated = [
+  const told: readonly SheetPath[] = [
     "drying.touchDryDays",
     "oil.oilIndexGPer100g",
     "optics.opacityClass",
     "notations.masstone.munsell.text",
-    ...sheet.tints.map(({ white }) => `tints.${white.slug}.atL.50.b`),
-  ].filter((path) => worded.has(path) && isKnown(worded.leaf(path).figure));
+    ...sheet.tints.map(({ white }) => `tints.${white.slug}.atL.50.b` as const),
+  ];
+  const stated = told.filter((path) => worded.has(path) && isKnown(worded.leaf(path).figure));
   return replyView(context, {
     question: words.pages.answers.reply.sheetQuestion(sheet.name),
     short: oneSentence(sheet, context),

@@ -4,6 +4,7 @@ import { certain } from "../quantities/at.ts";
 import { FIGURE_TABLE } from "../sheet/figure-table.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { figureEntries, figureEntry, type FigureEntry } from "../sheet/figure-entries.ts";
+import type { SheetPath } from "../sheet/sheet-path.ts";
 
 /** A figure of one colour of the range. */
 export interface RangeFigure {
@@ -36,8 +37,8 @@ export interface FigureIndex {
 /** Figures of one sheet by their paths. */
 export interface FiguresOfSheet {
   readonly sheet: Sheet;
-  readonly has: (path: string) => boolean;
-  readonly leaf: (path: string) => FigureEntry;
+  readonly has: (path: string) => path is SheetPath;
+  readonly leaf: (path: SheetPath) => FigureEntry;
 }
 
 /** @param texts that know their figures by themselves, so that one figure is no reading of a whole sheet. */
@@ -90,7 +91,7 @@ export function figureIndex(
 function figuresOf(sheet: Sheet): FiguresOfSheet {
   return {
     sheet,
-    has: (path) => figureEntry(sheet, path) !== undefined,
+    has: (path): path is SheetPath => figureEntry(sheet, path) !== undefined,
     leaf: (path) => certain(figureEntry(sheet, path)),
   };
 }

@@ -29,7 +29,8 @@ export type Compared = (typeof COMPARED)[number];
  * `not told` where what is known does not bear a difference: estimates overlap, figures lie within
  * their uncertainty. `not stated` where one of them has no figure: nothing can be said of it.
  */
-export type Verdict = "differs" | "not told" | "same" | "not stated";
+export const VERDICTS = ["differs", "not told", "same", "not stated"] as const;
+export type Verdict = (typeof VERDICTS)[number];
 
 export interface ComparedRow {
   /** "oilByMass", "white.titanium-white". */

@@ -1,9 +1,8 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 
 /** Illuminant and observer [degree] that a colour is worked out for, named beside every XYZ and Lab. */
-export type Viewing = "C/2" | "D65/2" | "D65/10" | "D50/2" | "A/10";
-
-export const VIEWINGS: readonly Viewing[] = ["C/2", "D65/2", "D65/10", "D50/2", "A/10"];
+export const VIEWINGS = ["C/2", "D65/2", "D65/10", "D50/2", "A/10"] as const;
+export type Viewing = (typeof VIEWINGS)[number];
 
 /** Lamps that a colour is looked at by beside daylight, to the 10 degree observer; nothing is reported under them. */
 export type LampViewing = "A/10" | "LED-B3/10" | "FL11/10";
@@ -15,7 +14,8 @@ export type ConeViewing = "D65/2006" | "A/2006" | "LED-B3/2006" | "FL11/2006";
 export type SummedViewing = Viewing | LampViewing | ConeViewing;
 
 /** Whose eyes a colour is judged by beside daylight: the 10 degree observer of 1964, or that of 2006. */
-export type JudgingObserver = "CIE 1964" | "CIE 2006";
+export const JUDGING_OBSERVERS = ["CIE 1964", "CIE 2006"] as const;
+export type JudgingObserver = (typeof JUDGING_OBSERVERS)[number];
 
 /** CIE tristimulus values [1]; Y of the perfect diffuser is 100. */
 export interface Xyz {
@@ -31,14 +31,12 @@ export interface Lab {
   readonly b: number;
 }
 
-/** Further conditions under which a Lab may be stated; no reading is worked out for them. */
-export type LabViewing = Viewing | "A/2" | "C/10" | "D50/10";
-
-/** Every viewing that a Lab from elsewhere may be stated for. */
-export const LAB_VIEWINGS: readonly LabViewing[] = [...VIEWINGS, "A/2", "C/10", "D50/10"];
+/** Every viewing that a Lab may be stated for; no reading is worked out for the last three. */
+export const LAB_VIEWINGS = [...VIEWINGS, "A/2", "C/10", "D50/10"] as const;
+export type LabViewing = (typeof LAB_VIEWINGS)[number];
 
 /** Viewings of a spectrum's own Lab: those, and daylight to the observer of 2006. */
-export const SHOWN_VIEWINGS: readonly (LabViewing | "D65/2006")[] = [...LAB_VIEWINGS, "D65/2006"];
+export const SHOWN_VIEWINGS = [...LAB_VIEWINGS, "D65/2006"] as const;
 
 /**
  * Tristimulus values of the perfect diffuser, as printed (two decimals); of the two lamps, and of

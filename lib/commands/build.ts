@@ -6,7 +6,7 @@ import { sameSite, siteKey } from "../site/same-site.ts";
 import type { SiteTask } from "../site/site-task.ts";
 import { spareOutput } from "../site/spare-output.ts";
 import { siteThread, type SiteThread } from "../site/site-thread.ts";
-import type { CommandOptions } from "./command-line.ts";
+import type { CommandOptions } from "./command-options.ts";
 import { atSignal } from "./at-signal.ts";
 import { counted, printDiagnostics, seconds, tally } from "./told.ts";
 

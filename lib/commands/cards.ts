@@ -10,7 +10,7 @@ import { workedSite } from "../site/site-context.ts";
 import { chosenAmong, chosenSize, type CardOptions } from "./card-options.ts";
 import { printableRecords } from "./printable-records.ts";
 import { counted, say, seconds } from "./told.ts";
-import type { CommandOptions } from "./command-line.ts";
+import type { CommandOptions } from "./command-options.ts";
 
 /** Print shelf cards: all, some, or only those that say something else than they did. */
 export async function cards(

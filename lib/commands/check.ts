@@ -1,6 +1,6 @@
 import { printedOrder } from "../diagnostics/printed-order.ts";
 import { checkedSite } from "../site/checked-site.ts";
-import type { CommandOptions } from "./command-line.ts";
+import type { CommandOptions } from "./command-options.ts";
 import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
 
 /**

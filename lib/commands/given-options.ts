@@ -2,7 +2,8 @@
 import { parseArgs } from "node:util";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { WORDS_OF, type CommandName } from "./command-table.ts";
-import { OPTIONS } from "./option-table.ts";
+import { OPTIONS, type GivenOptions } from "./option-table.ts";
+import { keysOf } from "../quantities/members.ts";
 
 /** What Node parses a command line by. */
 export const PARSED = { ...OPTIONS, help: { type: "boolean", short: "h" } } as const;
@@ -36,6 +37,26 @@ export function optionFault(args: readonly string[]): string | undefined {
       return `${rawName} takes a value, and none was given`;
   }
   return undefined;
+}
+
+/**
+ * The values of options, each as its row of the table reads it.
+ * @param written as parsed, by the names of options; flags are true.
+ * @returns the fault of the first that can't be what is written.
+ */
+export function readOptions(
+  written: Readonly<Record<string, string | boolean | undefined>>,
+): GivenOptions | { readonly fault: string } {
+  const read = new Map<string, unknown>();
+  for (const name of keysOf(OPTIONS)) {
+    const value = written[name];
+    if (value === undefined) continue;
+    const { read: readOf, expected } = OPTIONS[name];
+    const found = readOf(String(value));
+    if (found === undefined) return { fault: `--${name} can't be ${value}: it takes ${expected}` };
+    read.set(name, found);
+  }
+  return Object.fromEntries(read) as unknown as GivenOptions;
 }
 
 /** What is wrong with the first option given that belongs to another command; undefined when all fit. */

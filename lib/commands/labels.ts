@@ -12,7 +12,7 @@ import { latestDate, printedDate } from "../site/printed-date.ts";
 import { keepPrintedLabels, type LabelPrint } from "../site/printed-labels.ts";
 import { workedSite } from "../site/site-context.ts";
 import { chosenAmong, unknownChoice, type CardOptions } from "./card-options.ts";
-import type { CommandOptions } from "./command-line.ts";
+import type { CommandOptions } from "./command-options.ts";
 import { printableRecords } from "./printable-records.ts";
 import { counted, say, seconds } from "./told.ts";
 

@@ -9,7 +9,7 @@ import { workedSite } from "../site/site-context.ts";
 import { workCacheOf } from "../kept/work-cache.ts";
 import { labelLines, lotsText } from "./lots-text.ts";
 import { counted, exitCode, printDiagnostics, seconds, tally } from "./told.ts";
-import type { CommandOptions } from "./command-line.ts";
+import type { CommandOptions } from "./command-options.ts";
 
 /** List what rests on a record, to be looked at again when a supplier changes, or which lots are called back; write nothing. */
 export function listUses(

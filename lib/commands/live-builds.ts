@@ -9,7 +9,7 @@ import { OutputFault } from "../site/output-fault.ts";
 import { PACKAGE_ROOT } from "../site/package-root.ts";
 import { NEWEST_PROGRAM, siteThread, type SiteThread } from "../site/site-thread.ts";
 import type { OutputPages, PagesMade } from "../site/site-task.ts";
-import type { CommandOptions } from "./command-line.ts";
+import type { CommandOptions } from "./command-options.ts";
 import { counted, printDiagnostics, seconds } from "./told.ts";
 
 /** Where one build's pages lie. */

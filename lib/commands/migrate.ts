@@ -18,7 +18,7 @@ import {
   type FileRewriting,
 } from "../records/migrations/rewritten-together.ts";
 import { versionFaults } from "../records/version-faults.ts";
-import type { CommandOptions } from "./command-line.ts";
+import type { CommandOptions } from "./command-options.ts";
 import { complaint, counted, printDiagnostics, say, seconds } from "./told.ts";
 import { isUnderGit } from "./under-git.ts";
 

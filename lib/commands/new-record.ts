@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { basename, dirname, extname, join, relative, resolve, sep } from "node:path";
 import { codeOf } from "../diagnostics/error-code.ts";
 import { andNearest, nearestWord } from "../diagnostics/nearest-word.ts";
-import type { CommandOptions } from "./command-line.ts";
+import type { CommandOptions } from "./command-options.ts";
 import { lotStarter } from "./new-lot.ts";
 import { name as recordName } from "../records/schema/amount.ts";
 import { slugOf } from "../records/slug-of.ts";

@@ -9,7 +9,7 @@ import { latestDate, printedDate } from "../site/printed-date.ts";
 import { workedSite } from "../site/site-context.ts";
 import { workCacheOf } from "../kept/work-cache.ts";
 import { nextLines, openLines, pressingLines, type DueMatter } from "../workshop/next-view.ts";
-import type { CommandOptions } from "./command-line.ts";
+import type { CommandOptions } from "./command-options.ts";
 import { counted, exitCode, printDiagnostics, say, seconds, tally } from "./told.ts";
 
 /** Lines that are printed: who has done these asks again. */

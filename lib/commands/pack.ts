@@ -4,7 +4,7 @@ import { reasonRefused } from "../diagnostics/error-code.ts";
 import { packedFolder, unpackedFiles, writeUnpacked } from "../publish/packed-folder.ts";
 import { asFault, OutputFault } from "../site/output-fault.ts";
 import { isWithin } from "../site/output-place.ts";
-import type { CommandOptions } from "./command-line.ts";
+import type { CommandOptions } from "./command-options.ts";
 import { asked, complaint, counted, say, seconds } from "./told.ts";
 import { isUnderGit } from "./under-git.ts";
 

@@ -4,7 +4,7 @@ import { loadRecords } from "../records/load-records.ts";
 import type { Records } from "../records/records.ts";
 import { recordsBelow } from "../records/site-base.ts";
 import { latestDate } from "../site/printed-date.ts";
-import type { CommandOptions } from "./command-line.ts";
+import type { CommandOptions } from "./command-options.ts";
 import { exitCode, printDiagnostics, say, seconds, tally } from "./told.ts";
 
 /**

@@ -14,12 +14,9 @@ import { OutputFault } from "../site/output-fault.ts";
 import { MANIFEST, MANIFEST_KIND } from "../site/output-manifest.ts";
 import { WORDS } from "../words/languages.ts";
 import { build } from "./build.ts";
-import type { CommandOptions } from "./command-line.ts";
+import type { CommandOptions } from "./command-options.ts";
+import type { Confirmation } from "./option-table.ts";
 import { complaint, counted, say, seconds } from "./told.ts";
-
-/** What has to be said with `--confirm` before it goes out. */
-const CONFIRMATIONS = ["removals", "cautions"] as const;
-type Confirmation = (typeof CONFIRMATIONS)[number];
 
 interface PublishOptions {
   readonly to: string | undefined;

@@ -13,7 +13,7 @@ import {
 } from "../records/readings/understood-readings.ts";
 import { replicateComplaint } from "../records/replicate-faults.ts";
 import { GEOMETRIES, type Geometry, type Scale } from "../records/schema/terms.ts";
-import type { CommandOptions } from "./command-line.ts";
+import type { CommandOptions } from "./command-options.ts";
 import { slugOf } from "../records/slug-of.ts";
 import { asked, complaint, counted, printDiagnostics, say } from "./told.ts";
 
@@ -27,11 +27,9 @@ const NAMED = 12;
 export function read(
   { contentDir }: Pick<CommandOptions, "contentDir">,
   file: string | undefined,
-  scale: string | undefined,
+  scale: Scale | undefined,
 ): number {
   if (file === undefined) return complaint(`A file is read by: ${asked("read FILE")}`);
-  if (scale !== undefined && scale !== "factor" && scale !== "percent")
-    return complaint(`--scale can't be ${scale}: it takes factor or percent`);
   let text: string;
   try {
     text = decodedText(readFileSync(file)).text;

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { siteServer, workshopServer, type SiteServer } from "../site/site-server.ts";
-import type { CommandOptions } from "./command-line.ts";
+import type { CommandOptions } from "./command-options.ts";
 import { liveBuilds, type BuildsServed } from "./live-builds.ts";
 
 /**

@@ -1,7 +1,7 @@
 /**
  * Steps of the work kept by what they read. A step is no function of a few things that one could
  * list: it is followed while it reads, and kept with the names of the parts that it asked for and
- * the hash of each; while these are as they were, it would come out the same.
+ * the time when it was taken; while these are what they were by then, it would come out the same.
  */
 import { deserialize, serialize } from "node:v8";
 import { contentHash } from "./content-hash.ts";
@@ -15,9 +15,17 @@ import {
 } from "./kept-result.ts";
 import { lean } from "./lean-value.ts";
 import { namesByOwner } from "./names-by-owner.ts";
-import { partText, textHash, type PartHashes } from "./part-hashes.ts";
-import { noteReadAgain, readBy, type ReadNames } from "./reads.ts";
-import { hasRead, stepBook, type KeptStep, type StepBook, type Told } from "./step-book.ts";
+import { partText, textHash } from "./part-hashes.ts";
+import type { PartTimes } from "./part-times.ts";
+import { noteReadAgain, readBy, type PartsOfOwner, type ReadNames } from "./reads.ts";
+import {
+  stepBook,
+  type KeptStep,
+  type StepBook,
+  type StepTimes,
+  type TakenStep,
+  type Told,
+} from "./step-book.ts";
 import type { WorkCache } from "./work-cache.ts";
 
 /** A step by its name, and the modules that take it. */
@@ -29,16 +37,6 @@ export interface Step extends Pick<Origin, "modules"> {
 
 /** A step that is taken of many things. */
 export type StepOfMany = Step & { readonly of: string };
-
-/** Parts that a step read, by what they belong to: a member of a list, every member of one (`sheets/*`), or none (the empty name). */
-export type PartsRead = readonly (readonly [
-  owner: string,
-  /** What the owner was by then, where that is known sooner than its parts. */
-  identity: string,
-  /** Of the parts. */
-  hash: string,
-  names: readonly string[],
-])[];
 
 /** A large value that was kept: what tells it from every other, and itself where it is still there. */
 export interface FoundStep {
@@ -66,15 +64,11 @@ export interface KeptSteps {
   /** What was kept last in the place of a step, whatever that read: of use to whoever keeps in it what each part of it was made from. */
   readonly last: (step: Step) => unknown;
   readonly keepLast: (step: Step, value: unknown) => void;
-  /** What parts of such names are now. @param before of an earlier time: of owners that are as they were then it is known. */
-  readonly partsOf: (names: ReadNames, before?: PartsRead) => PartsRead;
-  /** The same with what their owners are now, where all of them, and what every step may read, are as they were. */
-  readonly stillAs: (parts: PartsRead) => PartsRead | undefined;
   /** Whether a member is another than when something of it was last kept. */
   readonly isAnother: (owner: string) => boolean;
-  /** Keep what was taken of many for the next build. */
+  /** Keep what was taken for the next build. */
   readonly keepBooks: () => void;
-  /** The same of one kind of step, for whoever takes it before this build is over. */
+  /** The same of one kind of step that is taken of many, and of those of one, for whoever takes them before this build is over. */
   readonly keepBook: (step: Pick<Step, "name">) => void;
 }
 
@@ -94,69 +88,28 @@ export function toldStep<V>(
 
 /**
  * @param always what every step may read without noting it.
- * @param hashes of what is there now by the name of a part.
+ * @param times of what is there now.
  * @param withMembers names of what has members, of which one is read as another is.
  */
 export function keptSteps(
   cache: WorkCache,
   always: unknown,
-  hashes: PartHashes,
+  times: PartTimes,
   withMembers: readonly string[],
 ): KeptSteps {
   const alike = textHash([partText(always)]);
-  const known = new Map<string, string>();
-  const lists = nameLists();
-  const hashOf = (names: readonly string[], partOf = hashes.of): string => {
-    // Held by its hash: of a large range the lists themselves would be more than what they tell of.
-    const list = lists.hashOf(names);
-    const hash = known.get(list) ?? textHash(names.flatMap((name) => [name, partOf(name)]));
-    known.set(list, hash);
-    return hash;
-  };
-  const byOwner = namesByOwner(withMembers, hashes.countOf);
-  const partOf = (
-    owner: string,
-    names: readonly string[],
-    earlier: PartsRead[number] | undefined,
-  ): PartsRead[number] => {
-    if (owner === "") return [owner, "", textHash([alike, hashOf(names)]), names];
-    const identity = hashes.identityOf(owner) ?? "";
-    return identity !== "" && earlier?.[1] === identity && areSame(earlier[3], names)
-      ? earlier
-      : [owner, identity, hashOf(names), names];
-  };
-  // Many steps read the same of one owner: of a large range what tells of that would be more than all that they make.
-  const parts = new WeakMap<readonly string[], Map<string, PartsRead[number]>>();
-  const partsOf = (read: ReadNames, before: PartsRead = []): PartsRead => {
-    const earlier = new Map(before.map((part) => [part[0], part]));
-    return [...byOwner(read)].map(([owner, own]) => {
-      const names = lists.once(own);
-      const known = parts.get(names) ?? new Map<string, PartsRead[number]>();
-      parts.set(names, known);
-      const part = known.get(owner) ?? partOf(owner, names, earlier.get(owner));
-      // An owner that is not told yet may be told later.
-      if (owner === "" || part[1] !== "") known.set(owner, part);
-      return part;
-    });
-  };
-  const stillOf = (part: PartsRead[number]): PartsRead[number] | undefined => {
-    const [owner, identity, hash, names] = part;
-    if (owner === "") return textHash([alike, hashOf(names)]) === hash ? part : undefined;
-    const own = hashes.identityOf(owner) ?? "";
-    if (own !== "" && own === identity) return part;
-    // The owner is another since; remembered is what that is of which it is asked again and again.
-    return hashOf(names, (name) => hashes.ofMember(owner, name)) === hash
-      ? [owner, own, hash, names]
-      : undefined;
-  };
-  const stillAs = (parts: PartsRead): PartsRead | undefined => {
-    const now: PartsRead[number][] = [];
-    for (const part of parts) {
-      const still = stillOf(part);
-      if (still === undefined) return undefined;
-      now.push(still);
-    }
-    return now.every((part, i) => part === parts[i]) ? parts : now;
+  const byOwner = namesByOwner(withMembers, times.countOf);
+  const shared = sharedParts();
+  const ofSteps: StepTimes = {
+    taken: (names) => {
+      const parts = byOwner(names).map(shared);
+      times.note(parts);
+      return { parts, time: times.now() };
+    },
+    // One of which nothing was noted would stand for ever.
+    stands: ({ parts, time }) =>
+      parts.some(([, own]) => own.length > 0) && times.areSince(time, parts),
+    now: times.now,
   };
   const keyOfStep = ({ modules, name }: Step): string | undefined =>
     keyOf(cache, { modules, inputs: ["a step", name, alike] });
@@ -168,29 +121,26 @@ export function keptSteps(
     const key = keyOfStep(step);
     return key === undefined ? undefined : (readValue(cache, key) as KeptStep | undefined);
   };
-  const isStill = (kept: KeptStep): boolean => stillAs(kept.parts) !== undefined;
   const stillLast = (step: Step): KeptStep | undefined => {
     const kept = lastOf(step);
-    return kept !== undefined && isStill(kept) ? kept : undefined;
+    return kept !== undefined && ofSteps.stands(kept) ? kept : undefined;
   };
   const books = new Map<string, StepBook>();
   const bookOf = (step: Step): StepBook => {
     const known = books.get(step.name);
     if (known !== undefined) return known;
     const key = keyOfStep(step);
-    const book = stepBook(key === undefined ? undefined : { cache, key }, { partsOf, stillAs });
+    const book = stepBook(key === undefined ? undefined : { cache, key }, ofSteps);
     books.set(step.name, book);
     return book;
   };
   return {
-    partsOf,
-    stillAs,
-    isAnother: hashes.isAnother,
+    isAnother: times.isAnother,
     last: (step) => lastOf(step)?.value,
-    keepLast: (step, value) => write(step, { parts: [], value }),
+    keepLast: (step, value) => write(step, { ...OF_NO_TIME, value }),
     keep: (step, names, identity, value, sooner) => {
       writeResult(cache, valueKey(identity), serialize(value()));
-      const kept: KeptStep = { parts: partsOf(names), identity, value: sooner };
+      const kept: KeptStep = { ...ofSteps.taken(names), identity, value: sooner };
       if (step.of === undefined) write(step, kept);
       else bookOf(step).put(step.of, kept);
     },
@@ -207,51 +157,45 @@ export function keptSteps(
         },
       };
     },
-    keepBook: ({ name }) => books.get(name)?.keep(),
+    keepBook: ({ name }) => {
+      books.get(name)?.keep();
+      times.keep();
+    },
     keepBooks: () => {
       for (const book of books.values()) book.keep();
+      times.keep();
     },
     told: (step, made) => bookOf(step).told(step.of, made),
     made: <V>(step: Step, made: () => V): V => {
       if (step.of !== undefined) return bookOf(step).made(step.of, made);
-      const kept = lastOf(step);
-      if (kept !== undefined && hasRead(kept.parts) && isStill(kept)) {
-        for (const [, , , names] of kept.parts) noteReadAgain(names);
+      const kept = stillLast(step);
+      if (kept !== undefined) {
+        noteReadAgain(kept.parts);
         return kept.value as V;
       }
       const { value, names } = readBy(made);
-      write(step, { parts: partsOf(names, kept?.parts), value });
+      write(step, { ...ofSteps.taken(names), value });
       return value;
     },
   };
 }
 
-/** Lists of names, much the same for many steps: each is held once, and hashed once. */
-function nameLists(): {
-  /** The list that says the same and was there first. */
-  readonly once: (names: readonly string[]) => readonly string[];
-  readonly hashOf: (names: readonly string[]) => string;
-} {
-  const hashes = new WeakMap<readonly string[], string>();
-  const byHash = new Map<string, readonly string[]>();
-  const hashOf = (names: readonly string[]): string => {
-    const hash = hashes.get(names) ?? textHash([names.join("\n")]);
-    hashes.set(names, hash);
-    return hash;
-  };
-  return {
-    hashOf,
-    once: (names) => {
-      const hash = hashOf(names);
-      const first = byHash.get(hash) ?? names;
-      byHash.set(hash, first);
-      return first;
-    },
-  };
-}
+const OF_NO_TIME: TakenStep = { parts: [], time: "" };
 
-function areSame(one: readonly string[], other: readonly string[]): boolean {
-  return one.length === other.length && one.every((name, i) => name === other[i]);
+/** Many steps read the same of one owner, and the same parts of many owners: each list is held once, and written once in a book. */
+function sharedParts(): (parts: PartsOfOwner) => PartsOfOwner {
+  const lists = new Map<string, readonly string[]>();
+  const ofOwners = new WeakMap<readonly string[], Map<string, PartsOfOwner>>();
+  return ([owner, own]) => {
+    const text = textHash(own);
+    const parts = lists.get(text) ?? own;
+    lists.set(text, parts);
+    const owners = ofOwners.get(parts) ?? new Map<string, PartsOfOwner>();
+    ofOwners.set(parts, owners);
+    const shared = owners.get(owner) ?? ([owner, parts] as const);
+    owners.set(owner, shared);
+    return shared;
+  };
 }
 
 function valueKey(identity: string): string {

@@ -1,9 +1,9 @@
 /** Names of what was read, put together by what they belong to. */
-import type { ReadNames } from "./reads.ts";
+import { partName, type PartsOfOwner, type ReadNames } from "./reads.ts";
 
 /** Members of which a step reads the same are named one by one up to so many, and up to half of all; past that it is said to read all. */
 const MOST_NAMED = 12;
-const EVERY = "*";
+export const EVERY = "*";
 /** Pages read much the same: of so many names it is remembered what they are of every member; of a colour there are some 600. */
 const MOST_REMEMBERED = 600_000;
 /** Names of which so many stand together are put together once for all who share them, from the second on: of a large range an index names every colour. */
@@ -16,15 +16,14 @@ interface Reach {
 }
 
 /**
- * What was read, each name once, by what it belongs to: a member of a list, every member of one
- * (`sheets/*`), or none (the empty name). Names that many members have are put together:
- * `sheets/EVERY/sheet/name`.
+ * What was read, each part once, by what it belongs to: a member of a list, every member of one
+ * (`sheets/*`), or none (the empty name). Parts that are read of many members are those of every one.
  * @param withMembers names of what has members, of which one is read as another is. @param countOf how many members one of these has.
  */
 export function namesByOwner(
   withMembers: readonly string[],
   countOf: (list: string) => number,
-): (names: ReadNames) => Map<string, string[]> {
+): (names: ReadNames) => PartsOfOwner[] {
   const beginnings = new Map<string, string[]>();
   for (const list of withMembers)
     beginnings.set(list.charAt(0), [...(beginnings.get(list.charAt(0)) ?? []), `${list}/`]);
@@ -59,6 +58,9 @@ export function namesByOwner(
     if (every === "") alone.add(name);
     else addMember(shared, every, name);
   };
+  const addOwned = (reach: Reach, [owner, parts]: PartsOfOwner): void => {
+    for (const part of parts) addTo(reach, partName(owner, part));
+  };
   const addReach = (reach: Reach, { alone, shared }: Reach): void => {
     for (const name of alone) reach.alone.add(name);
     for (const [every, own] of shared)
@@ -79,7 +81,8 @@ export function namesByOwner(
       }
       met.add(one);
       for (const shared of one.shared) visited.add(shared);
-      for (const some of [one.own, ...one.lists]) for (const name of some) addTo(reach, name);
+      for (const name of one.own) addTo(reach, name);
+      for (const parts of one.owned) addOwned(reach, parts);
     }
     begun.delete(names);
     return reach;
@@ -87,15 +90,17 @@ export function namesByOwner(
   return (names) => {
     const { alone, shared } = reachOf(names);
     const owned = new Map<string, string[]>([["", [...alone]]]);
-    for (const [every, own] of shared)
+    for (const [every, own] of shared) {
+      const list = listOf(every);
+      const part = every.slice(`${list}/${EVERY}/`.length);
       for (const name of own === EVERY ? [every] : namesOf(own)) {
-        const owner = memberIn(name, every);
+        const owner = memberIn(name, list);
         const others = owned.get(owner);
-        if (others === undefined) owned.set(owner, [name]);
-        else others.push(name);
+        if (others === undefined) owned.set(owner, [part]);
+        else others.push(part);
       }
-    for (const own of owned.values()) own.sort();
-    return owned;
+    }
+    return [...owned].map(([owner, parts]) => [owner, parts.sort()]);
   };
 }
 
@@ -103,9 +108,9 @@ function namesOf(own: string | ReadonlySet<string>): readonly string[] {
   return typeof own === "string" ? [own] : [...own];
 }
 
-/** The member that a name belongs to, by what that is of every member. */
-function memberIn(name: string, every: string): string {
-  const end = name.indexOf("/", listOf(every).length + 1);
+/** The member of a list that a name belongs to. */
+function memberIn(name: string, list: string): string {
+  const end = name.indexOf("/", list.length + 1);
   return end === -1 ? name : name.slice(0, end);
 }
 

@@ -8,6 +8,14 @@
 const FEW = 8;
 const NONE: ReadonlySet<never> = new Set<never>();
 
+/** Parts of one owner that something read: what the owner is called, a member of a list or none (the empty name), and each part below that. */
+export type PartsOfOwner = readonly [owner: string, parts: readonly string[]];
+
+/** The name of a part of an owner; the empty part is the owner as a whole. */
+export function partName(owner: string, part: string): string {
+  return owner === "" ? part : part === "" ? owner : `${owner}/${part}`;
+}
+
 /**
  * Names of what was read. Those of a value that many pieces of work share stand in it once and are
  * not copied into each of them: of a large range that would grow with its square.
@@ -15,11 +23,11 @@ const NONE: ReadonlySet<never> = new Set<never>();
 export class ReadNames implements Iterable<string> {
   readonly own = new Set<string>();
   // There are many of these, and few of them have any of what follows.
-  #lists: Set<readonly string[]> | undefined;
+  #owned: Set<PartsOfOwner> | undefined;
   #shared: Set<ReadNames> | undefined;
 
-  get lists(): ReadonlySet<readonly string[]> {
-    return this.#lists ?? NONE;
+  get owned(): ReadonlySet<PartsOfOwner> {
+    return this.#owned ?? NONE;
   }
 
   get shared(): ReadonlySet<ReadNames> {
@@ -30,8 +38,8 @@ export class ReadNames implements Iterable<string> {
     this.own.add(name);
   }
 
-  addList(names: readonly string[]): void {
-    (this.#lists ??= new Set()).add(names);
+  addOwned(parts: PartsOfOwner): void {
+    (this.#owned ??= new Set()).add(parts);
   }
 
   addAll(names: ReadNames): void {
@@ -42,7 +50,7 @@ export class ReadNames implements Iterable<string> {
 
   /** How many names are held here and nowhere else. */
   get held(): number {
-    return this.own.size + this.lists.size + this.shared.size;
+    return this.own.size + this.owned.size + this.shared.size;
   }
 
   /** Each name once. */
@@ -51,7 +59,7 @@ export class ReadNames implements Iterable<string> {
     const visited = new Set<ReadNames>([this]);
     for (const names of visited) {
       for (const shared of names.shared) visited.add(shared);
-      for (const some of [names.own, ...names.lists])
+      for (const some of [names.own, ...[...names.owned].map(namesIn)])
         for (const name of some) {
           if (told.has(name)) continue;
           told.add(name);
@@ -59,6 +67,10 @@ export class ReadNames implements Iterable<string> {
         }
     }
   }
+}
+
+function namesIn([owner, parts]: PartsOfOwner): readonly string[] {
+  return parts.map((part) => partName(owner, part));
 }
 
 let reader: ReadNames | undefined;
@@ -73,9 +85,9 @@ export function noteRead(name: string): void {
   reader?.add(name);
 }
 
-/** Names that were read before to make what is taken now. */
-export function noteReadAgain(names: readonly string[]): void {
-  reader?.addList(names);
+/** Parts that were read before to make what is taken now. */
+export function noteReadAgain(read: readonly PartsOfOwner[]): void {
+  for (const parts of read) reader?.addOwned(parts);
 }
 
 /** Makes a value and tells what was read meanwhile, which whoever asked for it has read by that, too. */

@@ -1,14 +1,19 @@
 /** Steps of one kind that are taken of many things, such as every colour: kept in one file, each by what it read. */
-import type { KeptSteps, PartsRead } from "./kept-steps.ts";
 import { contentHash } from "./content-hash.ts";
 import { readValue, writeValue } from "./kept-result.ts";
 import { keptSince, type SincePart } from "./kept-since.ts";
 import { partText, textHash } from "./part-hashes.ts";
-import { noteReadAgain, readBy } from "./reads.ts";
+import { noteReadAgain, readBy, type PartsOfOwner, type ReadNames } from "./reads.ts";
 import type { WorkCache } from "./work-cache.ts";
 
-export interface KeptStep {
-  readonly parts: PartsRead;
+/** What a step has read, and when it was taken. */
+export interface TakenStep {
+  readonly parts: readonly PartsOfOwner[];
+  /** A time of `part-times.ts`; none is kept of what is kept whatever it read. */
+  readonly time: string;
+}
+
+export interface KeptStep extends TakenStep {
   /** The value; of one that is kept by itself what is known of it sooner. */
   readonly value?: unknown;
   /** Of a value that is kept by itself, or is told by what it came out as. */
@@ -34,10 +39,18 @@ export interface StepBook {
   readonly keep: () => void;
 }
 
+/** How steps are told. */
+export interface StepTimes {
+  readonly taken: (names: ReadNames) => TakenStep;
+  /** Whether a step would come out the same now. */
+  readonly stands: (step: TakenStep) => boolean;
+  readonly now: () => string;
+}
+
 /** @param place where it is kept; undefined keeps nothing. */
 export function stepBook(
   place: { readonly cache: WorkCache; readonly key: string } | undefined,
-  { partsOf, stillAs }: Pick<KeptSteps, "partsOf" | "stillAs">,
+  times: StepTimes,
 ): StepBook {
   const now = new Map<string, KeptStep>();
   const before = keptSince(bookPart(place, "all"), bookPart(place, "since"));
@@ -45,19 +58,18 @@ export function stepBook(
     const known = now.get(of);
     if (known !== undefined) return known;
     const kept = before.of(of);
-    if (kept === undefined || !hasRead(kept.parts) || stillAs(kept.parts) === undefined)
-      return undefined;
+    if (kept === undefined || !times.stands(kept)) return undefined;
     now.set(of, kept);
     return kept;
   };
   const taken = (of: string, made: () => unknown, tells: (value: unknown) => object): KeptStep => {
     const known = found(of);
     if (known !== undefined) {
-      for (const [, , , names] of known.parts) noteReadAgain(names);
+      noteReadAgain(known.parts);
       return known;
     }
     const { value, names } = readBy(made);
-    const own = { parts: partsOf(names, before.of(of)?.parts), value, ...tells(value) };
+    const own = { ...times.taken(names), value, ...tells(value) };
     now.set(of, own);
     return own;
   };
@@ -70,18 +82,9 @@ export function stepBook(
     keep: () => {
       if (place?.cache.keeps !== true) return;
       // What nobody asked for this time stays for as long as it would be right.
-      before.keep(now, (kept, of) => {
-        const parts = hasRead(kept.parts) ? stillAs(kept.parts) : undefined;
-        if (parts === undefined) return now.has(of) ? kept : undefined;
-        return parts === kept.parts ? kept : { ...kept, parts };
-      });
+      before.keep(now, (kept) => (times.stands(kept) ? { ...kept, time: times.now() } : undefined));
     },
   };
-}
-
-/** Whether anything was noted of what a step reads; one of which nothing was would stand for ever. */
-export function hasRead(parts: PartsRead): boolean {
-  return parts.some(([, , , names]) => names.length > 0);
 }
 
 function bookPart(

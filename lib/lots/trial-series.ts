@@ -5,6 +5,7 @@ import {
   type LightfastnessCategory,
 } from "../permanence/lightfastness.ts";
 import type { Interval } from "../quantities/interval.ts";
+import { TOUCHES, type Touch } from "../drying/touch.ts";
 import { addedDays, daysBetween } from "./calendar.ts";
 
 export interface DatedChange {
@@ -62,9 +63,6 @@ export function exposureSoFar(
   };
 }
 
-/** What a finger finds of a film. */
-export type Touch = "wet" | "tacky" | "touch dry" | "through dry";
-
 /** A drying trial as far as it has gone: each state was reached between two days. */
 export interface DryingSoFar {
   readonly curve: readonly { readonly day: number; readonly touch: Touch }[];
@@ -73,8 +71,6 @@ export interface DryingSoFar {
   readonly throughDryDays?: Interval;
   readonly nextDate?: string;
 }
-
-const ORDER: readonly Touch[] = ["wet", "tacky", "touch dry", "through dry"];
 
 /** @param touched in order of date. */
 export function dryingSoFar(
@@ -87,7 +83,7 @@ export function dryingSoFar(
     ...touched.map(({ date, touch }) => ({ day: daysBetween(started, date), touch })),
   ];
   const reached = (touch: Touch): Interval | undefined => {
-    const first = curve.findIndex((one) => ORDER.indexOf(one.touch) >= ORDER.indexOf(touch));
+    const first = curve.findIndex((one) => TOUCHES.indexOf(one.touch) >= TOUCHES.indexOf(touch));
     const [before, at] = [curve[first - 1], curve[first]];
     return before === undefined || at === undefined ? undefined : [before.day, at.day];
   };

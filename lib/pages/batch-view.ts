@@ -14,6 +14,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { mainOil } from "../sheet/oil/main-oil.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
+import type { PathBelow } from "../sheet/sheet-path.ts";
 
 /** A batch in three sizes, and what the browser needs for any other. */
 export function batchView(batch: BatchSection, page: SheetPage): BatchView {
@@ -60,10 +61,12 @@ export function noBatch({ sheet, words }: SheetPage): string {
     .trim();
 }
 
+type PathOfSize = PathBelow<`batch.sizes.${string}`>;
+
 interface Line {
   readonly name: string;
   /** Path below a size, and its figure. */
-  readonly at: (size: BatchSize) => readonly [path: string, figure: Figure] | undefined;
+  readonly at: (size: BatchSize) => readonly [path: PathOfSize, figure: Figure] | undefined;
   /** Key of the figure in the browser's script. */
   readonly key: string;
 }
@@ -110,7 +113,10 @@ function lines(
   ]);
 }
 
-function pair(path: string, figure: Figure | undefined): readonly [string, Figure] | undefined {
+function pair(
+  path: PathOfSize,
+  figure: Figure | undefined,
+): readonly [PathOfSize, Figure] | undefined {
   return figure === undefined ? undefined : [path, figure];
 }
 

@@ -57,19 +57,20 @@ export function benchPage(
 }
 
 function benchSections(page: SheetPage): SectionBlock[] {
-  const { bench } = page.words.pages.sheetPage;
+  const { figures, pages } = page.words;
+  const { bench } = pages.sheetPage;
   const { sections } = bench;
   return [
-    ...section("oil", sections.oil, oilBlocks(page)),
-    ...section("ladders", sections.ladders, letDownBlocks(page)),
-    ...section("strength", sections.strength, strengthBlocks(page)),
-    ...section("drying", sections.drying, dryingBlocks(page)),
-    ...section("permanence", sections.permanence, permanenceBlocks(page)),
-    ...section("mixture", sections.mixture, mixtureBlocks(page)),
-    ...section("pigment", sections.pigment, pigmentBlocks(page)),
+    ...section("oil", figures.oilSection, oilBlocks(page)),
+    ...section("ladders", figures.tintsSection, letDownBlocks(page)),
+    ...section("strength", figures.strengthSection, strengthBlocks(page)),
+    ...section("drying", figures.dryingSection, dryingBlocks(page)),
+    ...section("permanence", figures.permanenceSection, permanenceBlocks(page)),
+    ...section("mixture", figures.mixtureSection, mixtureBlocks(page)),
+    ...section("pigment", figures.pigmentSection, pigmentBlocks(page)),
     ...section("dry-pigment", sections.dry, dryPigmentBlocks(page)),
     ...section("range", sections.range, plots(placePictures(page))),
-    ...section("notations", sections.notations, notationsBlocks(page)),
+    ...section("notations", figures.notationsSection, notationsBlocks(page)),
     ...section("evidence", sections.evidence, [
       ...fitBlocks(page),
       statement(bench.evidenceLead, "way", {

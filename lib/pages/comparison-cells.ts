@@ -20,6 +20,7 @@ import type { PageContext } from "./page-context.ts";
 import { sixFacts, whiteningParts } from "./six-facts.ts";
 import { pigmentName } from "./pigment-name.ts";
 import { strengthReferenceName } from "./strength-reference.ts";
+import type { SheetPath } from "../sheet/sheet-path.ts";
 
 /** What a comparison shows of one colour: what is compared, and beside each its finished text, its standing, its small print. */
 export function shownColour(worded: SheetTexts, context: PageContext): ShownColour {
@@ -61,7 +62,7 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
   const { sheet } = worded;
   const { words, records } = context;
   const text = words.pages.compare.cells;
-  const figure = (path: string, note?: string): ShownCell =>
+  const figure = (path: SheetPath, note?: string): ShownCell =>
     figureCell(worded, path, context, note);
   const facts = sixFacts(worded, context);
   const fact = (name: "lasts" | "hides" | "whitens"): ShownCell => {
@@ -104,7 +105,7 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
     sale: saleCell(worded, context),
     pigments: {
       items: sheet.pigments.map((pigment) => {
-        const share = `pigments.${pigment.slug}.massFraction`;
+        const share = `pigments.${pigment.slug}.massFraction` as const;
         return sheet.pigments.length > 1 && isKnown(pigment.massFraction)
           ? text.share(pigmentName(pigment), plainText(worded, share, context) ?? "")
           : pigmentName(pigment);
@@ -115,14 +116,18 @@ function cellsOf(worded: SheetTexts, context: PageContext): Record<string, Shown
   };
 }
 
-function plainText(worded: SheetTexts, path: string, { words }: PageContext): string | undefined {
+function plainText(
+  worded: SheetTexts,
+  path: SheetPath,
+  { words }: PageContext,
+): string | undefined {
   const text = statedText(worded, path, words);
   return text && upperFirst(text);
 }
 
 function figureCell(
   worded: SheetTexts,
-  path: string,
+  path: SheetPath,
   context: PageContext,
   note?: string,
 ): ShownCell {
@@ -151,7 +156,7 @@ function tintCell(
     lead: statementText(sentence, context.words),
     atL: Object.fromEntries(
       levelsOf(atL).map((level) => {
-        const [a, b] = ["a", "b"].map(
+        const [a, b] = (["a", "b"] as const).map(
           (axis) => plainText(worded, `tints.${white.slug}.atL.${level}.${axis}`, context) ?? "",
         );
         return [level, text.tint(a ?? "", b ?? "")];

@@ -14,6 +14,7 @@ import { NO_VALUE } from "../words/no-value.ts";
 import { reasons, sectionTable, textOf, type SheetPage } from "./page-of-sheet.ts";
 import { pigmentName } from "./pigment-name.ts";
 import { driesWord } from "./six-facts.ts";
+import type { SheetPath } from "../sheet/sheet-path.ts";
 
 /** Class and days, what moves them, trials, the colour in each white, layers and film. */
 export function dryingBlocks(page: SheetPage): Block[] {
@@ -136,7 +137,7 @@ function whitesTable({ worded, sheet: { drying }, words }: SheetPage): TableView
   const known = drying.inWhites.filter(({ touchDryDays }) => isKnown(touchDryDays));
   const [first] = known;
   if (first === undefined) return [];
-  const shown = (path: string, figure: Figure): string =>
+  const shown = (path: SheetPath, figure: Figure): string =>
     isKnown(figure) ? figureText(worded.leaf(path).row, figure, words) : NO_VALUE;
   return [
     tableView({

@@ -20,6 +20,7 @@ import { mixturePictures } from "./mixture-pictures.ts";
 import { blacksTable, driftTable, stepsTable } from "./mixture-tables.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { textOf, type SheetPage } from "./page-of-sheet.ts";
+import type { PathBelow } from "../sheet/sheet-path.ts";
 
 /** What a colour of several pigments is mixed from, what its components predict, and where it goes when one of them fades. */
 export function mixtureBlocks(page: SheetPage): Block[] {
@@ -43,12 +44,19 @@ export function mixtureBlocks(page: SheetPage): Block[] {
   ];
 }
 
+const SHARES = [
+  "massFraction",
+  "pigmentVolumeFraction",
+  "paintMassFraction",
+  "paintVolumeFraction",
+] as const;
+
 function componentTable(
   { components }: MixtureSection,
   { worded, words, place }: SheetPage,
 ): TableView {
   const { columns, caption, note, noPaint } = words.pages.mixture;
-  const share = (slug: string, key: string): CellView => {
+  const share = (slug: string, key: (typeof SHARES)[number]): CellView => {
     const { row, figure } = worded.leaf(
       key === "massFraction"
         ? `pigments.${slug}.massFraction`
@@ -73,9 +81,7 @@ function componentTable(
       paint === undefined
         ? noPaint
         : { text: paint.name, href: `${place.root}colours/${paint.slug}/` },
-      ...["massFraction", "pigmentVolumeFraction", "paintMassFraction", "paintVolumeFraction"].map(
-        (key) => share(slug, key),
-      ),
+      ...SHARES.map((key) => share(slug, key)),
     ]),
   });
 }
@@ -119,10 +125,8 @@ function likeliestFirst(
   drifts: MixtureWhite["drifts"],
   { sheet: { mixture } }: SheetPage,
 ): MixtureWhite["drifts"] {
-  const { rule = "", values = {} } = mixture?.leastLightfast ?? {};
-  const watched = rule.startsWith("least-lightfast")
-    ? new Set(values["pigments"] as readonly string[])
-    : new Set<string>();
+  const { rule = "", values } = mixture?.leastLightfast ?? {};
+  const watched = new Set(rule.startsWith("least-lightfast") ? values?.pigments : []);
   return drifts.toSorted(
     (one, other) => Number(watched.has(other.name)) - Number(watched.has(one.name)),
   );
@@ -149,7 +153,7 @@ function metText({ white, steps, middleMissDeltaE00 }: MixtureWhite, { words }: 
 function neutralSentence({ white, pair }: MixtureWhite, page: SheetPage): StatementBlock[] {
   const { words } = page;
   if (pair === undefined) return [];
-  const text = (key: string): string | undefined =>
+  const text = (key: PathBelow<`mixture.whites.${string}.pair`>): string | undefined =>
     textOf(page, `mixture.whites.${white.slug}.pair.${key}`);
   const [share, chroma] = [text("neutralShare"), text("neutralChroma")];
   if (share === undefined || chroma === undefined) return [];

@@ -1,3 +1,4 @@
+import { BODY_RULES, SEPARATION_RULES } from "../formulation/paste-body.ts";
 import { isKnown, type Figure } from "../quantities/figure.ts";
 import { given } from "../quantities/given.ts";
 import { valueText } from "../present/figure-text.ts";
@@ -10,9 +11,10 @@ import { tableView } from "../present/table-view.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { oilLine } from "./oil-line.ts";
 import { reasons, sectionTable, textOf, type SheetPage } from "./page-of-sheet.ts";
+import type { SheetPath } from "../sheet/sheet-path.ts";
 
 /** Rulings on what the workshop saw of the paste: they explain nothing else. */
-const SEEN = /^(?:body-|oil-stays-in$|oil-parts-)/;
+const SEEN: ReadonlySet<string> = new Set([BODY_RULES, SEPARATION_RULES].flatMap(Object.values));
 
 /** Oil by mass and by volume, packing, finish; what jars and tubes hold. */
 export function oilBlocks(page: SheetPage): Block[] {
@@ -38,14 +40,14 @@ export function oilBlocks(page: SheetPage): Block[] {
         ...reasons(
           page,
           text.why,
-          oil.reasons.filter(({ rule }) => !SEEN.test(rule)),
+          oil.reasons.filter(({ rule }) => !SEEN.has(rule)),
         ),
         ...reasons(page, text.contradictions, oil.contradictions),
         ...besideRange(page),
         ...reasons(
           page,
           paint.oilLists.paste,
-          oil.reasons.filter(({ rule }) => SEEN.test(rule)),
+          oil.reasons.filter(({ rule }) => SEEN.has(rule)),
         ),
       ],
     }),
@@ -78,7 +80,7 @@ function fillBlocks(page: SheetPage): Block[] {
 
 function fillTable({ worded, sheet: { fill, pigments }, words }: SheetPage): TableView {
   const text = words.pages.paint.fill;
-  const cell = (path: string, figure: Figure): CellView =>
+  const cell = (path: SheetPath, figure: Figure): CellView =>
     isKnown(figure)
       ? { text: valueText(worded.leaf(path).row, figure, words) }
       : { text: NO_VALUE };
@@ -98,7 +100,7 @@ function fillTable({ worded, sheet: { fill, pigments }, words }: SheetPage): Tab
         filling.packing === "paint"
           ? text.fillings.paint
           : text.fillings[filling.packing](pigment?.name ?? filling.pigment ?? "");
-      const at = `fill.fillings.${filling.slug}`;
+      const at = `fill.fillings.${filling.slug}` as const;
       return [
         name,
         ...filling.holds.map(({ slug, massG }) => cell(`${at}.holds.${slug}.massG`, massG)),

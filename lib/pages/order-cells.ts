@@ -7,6 +7,7 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import type { Words } from "../words/words.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import type { ColourRow } from "./colour-row.ts";
+import type { SheetPath } from "../sheet/sheet-path.ts";
 
 /** Cells of the tables in most orders, behind a colour's name. */
 export function orderCells(worded: SheetTexts, words: Words): CellView[] {
@@ -28,7 +29,7 @@ export function orderCells(worded: SheetTexts, words: Words): CellView[] {
   ];
 }
 
-function cell(worded: SheetTexts, path: string, words: Words): CellView {
+function cell(worded: SheetTexts, path: SheetPath, words: Words): CellView {
   return worded.has(path)
     ? figureCell(worded, path, words)
     : { text: NO_VALUE, reason: words.pages.catalogue.notRead };
@@ -69,7 +70,7 @@ function whiteCell(worded: SheetTexts, words: Words): CellView {
 }
 
 /** A figure without its unit, which the column's head has. */
-export function figureCell(worded: SheetTexts, path: string, words: Words): CellView {
+export function figureCell(worded: SheetTexts, path: SheetPath, words: Words): CellView {
   const { row, figure } = worded.leaf(path);
   return isKnown(figure)
     ? { text: valueText(row, figure, words), standing: standingView(figure, words) }

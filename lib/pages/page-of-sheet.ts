@@ -11,6 +11,7 @@ import { listedRows } from "../sheet/figure-table.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Words } from "../words/words.ts";
 import { sourceLink, type PageContext, type PagePlace } from "./page-context.ts";
+import type { SheetPath } from "../sheet/sheet-path.ts";
 
 /** What a page of one colour is filled from. */
 export interface SheetPage {
@@ -74,7 +75,7 @@ function reason(ruling: Statement, { words, context, place }: SheetPage): Reason
 }
 
 /** What a page says of a figure; nothing when it is not stated, or the workshop's alone. */
-export function textOf({ worded, words }: SheetPage, path: string): string | undefined {
+export function textOf({ worded, words }: SheetPage, path: SheetPath): string | undefined {
   const isPrivate = worded.has(path) && worded.leaf(path).row.isPrivate;
   return isPrivate ? undefined : statedText(worded, path, words);
 }

@@ -54,18 +54,24 @@ function pigmentProperties(
     (field) =>
       part[field] !== undefined && !(field === "expectedOpacity" && isReadOpacity(worded.sheet)),
   );
-  const paths = [
+  const fields = [
     ...told,
     "densityGPerCm3",
     "oilAbsorptionGPer100g",
     "bulkDensityLooseGPerMl",
     "bulkDensityTappedGPerMl",
-  ].map((field) => `pigments.${part.slug}.${field}`);
+  ] as const;
   return {
     caption: words.pages.pigment.caption(part.name),
     rows: [
       ...pigmentFacts(record, words),
-      ...paths.map((path) => propertyView(worded.leaf(path), words, sourceLink(context, place))),
+      ...fields.map((field) =>
+        propertyView(
+          worded.leaf(`pigments.${part.slug}.${field}`),
+          words,
+          sourceLink(context, place),
+        ),
+      ),
     ],
   };
 }

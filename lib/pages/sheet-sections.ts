@@ -72,14 +72,15 @@ function letDown(page: SheetPage): Block[] {
   if (isWhite(page)) return whiteBlocks(page);
   const ladders = ladderBlocks(page);
   if (ladders.length === 0) return [];
-  const absent = sheet.optics.acrossWhites.filter(({ rule }) => rule === "not-let-down-in");
   return [
     { kind: "group", id: "ladders", flow: "stack", blocks: ladders },
     statement(
       sheet.tints[0]?.massRatioKind === "pigment" ? text.ladder.keyPigment : text.ladder.key,
       "note",
     ),
-    ...absent.flatMap(({ values }) => notTried(values["whites"] as readonly string[], page)),
+    ...sheet.optics.acrossWhites.flatMap((said) =>
+      said.rule === "not-let-down-in" ? notTried(said.values.whites, page) : [],
+    ),
     ...(isNearNeutral(sheet)
       ? linksOf([
           { text: words.pages.optics.whites.linkToAll, href: addressTo(WHITES_PATH, place) },

@@ -2,6 +2,7 @@ import {
   sideBySide,
   type ComparedRow,
   type SideBySide,
+  VERDICTS,
   type Verdict,
 } from "../collection/side-by-side.ts";
 import type {
@@ -26,8 +27,6 @@ export interface ComparisonWords {
   /** "not stated" */
   readonly notStated: string;
 }
-
-const VERDICTS: readonly Verdict[] = ["differs", "not told", "same", "not stated"];
 
 /**
  * Two to four colours side by side: swatches first, then what differs, then the rest. The same for a built page and

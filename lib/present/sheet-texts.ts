@@ -2,6 +2,7 @@ import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { readWhenAsked } from "../kept/reads.ts";
 import { figureEntries, figureEntry, type FigureEntry } from "../sheet/figure-entries.ts";
 import { publishedSheet, type PublishedSheet } from "../sheet/publish-sheet.ts";
+import type { SheetPath } from "../sheet/sheet-path.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { figureText } from "./figure-text.ts";
 import { statementText } from "./statement-text.ts";
@@ -21,8 +22,8 @@ export interface SheetTexts {
   readonly plain: PublishedSheet;
   readonly inShort: SheetInShort;
   /** @throws RangeError for a path that is no figure of this sheet, with the nearest. */
-  readonly leaf: (path: string) => FigureEntry;
-  readonly has: (path: string) => boolean;
+  readonly leaf: (path: SheetPath) => FigureEntry;
+  readonly has: (path: string) => path is SheetPath;
 }
 
 /** Holds published texts for a while; they can be made again. */
@@ -52,7 +53,7 @@ export function sheetTexts(sheet: Sheet, words: Words, hold?: HoldTexts): SheetT
     get inShort() {
       return short ?? inShort(plain());
     },
-    has: (path) => figureEntry(sheet, path) !== undefined,
+    has: (path): path is SheetPath => figureEntry(sheet, path) !== undefined,
     leaf: (path) => {
       const found = figureEntry(sheet, path);
       if (found !== undefined) return found;

@@ -1,12 +1,11 @@
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { faultAt, warningAt, type Fault, type Faults } from "./fault.ts";
-import { allRecords, type ParsedFiles } from "./parsed-files.ts";
 import { methodUnitFault } from "./method-units.ts";
 import type { Parsed } from "./parsed-record.ts";
-import { remembered } from "../quantities/remembered.ts";
-import { eachValue } from "./record-values.ts";
+import { valuesIn } from "./record-values.ts";
+import type { ColourRecord } from "./schema/colour.ts";
+import type { PigmentRecord } from "./schema/pigment.ts";
 
 /** Times [1] its value that an uncertainty can't be: of a figure with a zero that means nothing. */
 const UNCERTAINTY_TIMES = 3;
@@ -33,40 +32,38 @@ const DELTA_E = { possible: 100, usual: 60 } as const;
 /** Methods of a rub-out that are in use, by how they begin. @source iso-787-5, astm-d281, astm-d1483 */
 const RUB_OUT_METHODS = ["ISO 787-5", "ASTM D281", "ASTM D1483"] as const;
 
-/** Figures that no method gives: uncertainties past all sense, colour changes beyond white to black, methods that there are not or that name another unit, dates to come or long past. */
-export function* amountFaults(files: ParsedFiles, today: string | undefined): Faults {
-  for (const one of allRecords(files)) yield* valueFaults(one, today);
-  for (const { record, yaml } of files.colours.values())
-    for (const [i, { deltaEab }] of (record.exposures ?? []).entries()) {
-      const [least] = amountEnds(deltaEab, ["exposures", i, "deltaEab"]);
-      if (least !== undefined && least.value > DELTA_E.usual)
-        yield faultAt(yaml.place(least.path), exposureFault(least.value));
-    }
-  for (const pigment of files.pigments.values()) yield* methodFaults(pigment);
-}
-
-// Of a record that was parsed once for many runs what is wrong with it is found once.
-const valueFaults = remembered(({ record, yaml }: Parsed<unknown>, today?: string) => {
-  const faults: Diagnostic[] = [];
-  eachValue(record, (value, path) => {
+/** Figures of any record that no method gives: uncertainties past all sense, methods that name another unit, dates to come or long past. */
+export function* valueFaults(
+  { record, yaml }: Parsed<unknown>,
+  { today }: { readonly today: string | undefined },
+): Faults {
+  for (const { value, path } of valuesIn(record)) {
     const key = path.at(-1) ?? "";
     const uncertainty = uncertaintyFault(key, value);
-    if (uncertainty !== undefined)
-      faults.push(faultAt(yaml.place([...path, "uncertainty"]), uncertainty));
+    if (uncertainty !== undefined) yield faultAt(yaml.place([...path, "uncertainty"]), uncertainty);
     const { method } = (typeof value === "object" && value !== null ? value : {}) as {
       readonly method?: unknown;
     };
     const unit = typeof method === "string" ? methodUnitFault(key, method) : undefined;
-    if (unit !== undefined) faults.push(faultAt(yaml.place([...path, "method"]), unit));
+    if (unit !== undefined) yield faultAt(yaml.place([...path, "method"]), unit);
     const yearsAhead = DATES.get(key);
-    const date =
-      today === undefined || typeof value !== "string" || yearsAhead === undefined
-        ? undefined
-        : dateFault(value, today, yearsAhead);
-    if (date !== undefined) faults.push(faultAt(yaml.place(path), date));
-  });
-  return faults;
-});
+    if (today === undefined || typeof value !== "string" || yearsAhead === undefined) continue;
+    const date = dateFault(value, today, yearsAhead);
+    if (date !== undefined) yield faultAt(yaml.place(path), date);
+  }
+}
+
+/** Colour changes beyond white to black, or beyond what light makes of a paint. */
+export function* colourChangeFaults({
+  record: { exposures = [] },
+  yaml,
+}: Parsed<ColourRecord>): Faults {
+  for (const [i, { deltaEab }] of exposures.entries()) {
+    const [least] = amountEnds(deltaEab, ["exposures", i, "deltaEab"]);
+    if (least !== undefined && least.value > DELTA_E.usual)
+      yield faultAt(yaml.place(least.path), exposureFault(least.value));
+  }
+}
 
 function uncertaintyFault(key: PropertyKey, found: unknown): Fault | undefined {
   if (typeof found !== "object" || found === null || FREE_ZERO.has(key)) return undefined;
@@ -126,16 +123,17 @@ function exposureFault(deltaEab: number): Fault {
   };
 }
 
-function* methodFaults({
+/** Methods of a rub-out that there are not. */
+export function* rubOutMethodFaults({
   record: { oilAbsorptionGPer100g },
   yaml,
-}: Parsed<{ readonly oilAbsorptionGPer100g?: unknown }>): Faults {
-  if (typeof oilAbsorptionGPer100g !== "object" || oilAbsorptionGPer100g === null) return;
-  const { method } = oilAbsorptionGPer100g as { readonly method?: unknown };
+}: Parsed<PigmentRecord>): Faults {
+  if (typeof oilAbsorptionGPer100g !== "object") return;
+  const { method } = oilAbsorptionGPer100g;
   const names = (known: string): RegExp =>
     new RegExp(`${known.replace(/[ -]/g, "[\\s-]*")}(?!\\d)`, "i");
   if (
-    typeof method !== "string" ||
+    method === undefined ||
     !/\b(ISO|ASTM|DIN|EN|BS)\b/i.test(method) ||
     RUB_OUT_METHODS.some((known) => names(known).test(method))
   )

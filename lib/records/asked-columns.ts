@@ -1,4 +1,4 @@
-import { readingStem } from "./readings/reading-stem.ts";
+import { readingStem } from "./readings/reading-endings.ts";
 import type { ReadingForm } from "./schema/reading-form.ts";
 import type { RecordPath } from "./yaml-record.ts";
 

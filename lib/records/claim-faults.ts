@@ -2,39 +2,28 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ForbiddenWordsOf } from "../hazard/label/forbidden-words.ts";
 import type { StatementLanguage } from "../hazard/texts/statement-texts.ts";
 import { errorAt, type Faults } from "./fault.ts";
-import type { ParsedFiles } from "./parsed-files.ts";
-import { remembered } from "../quantities/remembered.ts";
-import { eachValue } from "./record-values.ts";
-import type { RecordPath } from "./yaml-record.ts";
+import type { Parsed } from "./parsed-record.ts";
+import { valuesIn } from "./record-values.ts";
 
 /**
  * Words that a sheet never prints on its own authority: conformity with a
  * standard for art materials, harmlessness and the like. A record may quote them
  * only as the wording of a dated review.
  */
-export function* claimFaults(files: ParsedFiles, found: ClaimsFound): Faults {
-  for (const { file, record, yaml, body, bodyLine } of [
-    ...(files.workshop === undefined ? [] : [files.workshop]),
-    ...files.pigments.values(),
-    ...files.vehicles.values(),
-    ...files.colours.values(),
-    ...files.answers.values(),
-  ]) {
-    for (const { text, path } of textsOf(record))
-      for (const word of found(text)) yield claim(word, yaml.place(path));
-    for (const [i, line] of body.split("\n").entries())
-      for (const word of found(line))
-        yield claim(word, {
-          file,
-          line: bodyLine + i,
-          column: line.indexOf(word) + 1,
-          path: "",
-        });
-  }
+export function* claimFaults(
+  { file, record, yaml, body, bodyLine }: Parsed<object>,
+  { claims }: { readonly claims: ClaimsFound },
+): Faults {
+  for (const { value, path } of valuesIn(record))
+    if (typeof value === "string" && path.join(".") !== QUOTED)
+      for (const word of claims(value)) yield claim(word, yaml.place(path));
+  for (const [i, line] of body.split("\n").entries())
+    for (const word of claims(line))
+      yield claim(word, { file, line: bodyLine + i, column: line.indexOf(word) + 1, path: "" });
 }
 
 /** The words of a text that are such claims. */
-type ClaimsFound = (text: string) => readonly string[];
+export type ClaimsFound = (text: string) => readonly string[];
 
 /** Looked for in each language of the labels; records say the same few words again and again. */
 export function claimsFound(
@@ -55,16 +44,6 @@ export function claimsFound(
 
 /** Where a dated review is quoted word for word. */
 const QUOTED = "label.review.wording";
-
-/** Every text of a record that a page may show. */
-const textsOf = remembered((record: object) => {
-  const texts: { readonly text: string; readonly path: RecordPath }[] = [];
-  eachValue(record, (value, path) => {
-    if (typeof value === "string" && path.join(".") !== QUOTED)
-      texts.push({ text: value, path: [...path] });
-  });
-  return texts;
-});
 
 function claim(word: string, place: Diagnostic["place"]): Diagnostic {
   return errorAt(place, "records/claim", {

@@ -5,6 +5,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
 import { decodedText, type DecodedText } from "./decoded-text.ts";
 import { faultAt, fileStart, warningAt } from "./fault.ts";
+import { READING_ENDINGS } from "./readings/reading-endings.ts";
 import { PICTURE_ENDINGS, UNREAD_PICTURES, type PhotographFile } from "./photograph-file.ts";
 import { fileOrder } from "../quantities/name-order.ts";
 
@@ -16,7 +17,7 @@ const CONTENT_FOLDERS = {
   answers: [".md"],
   lots: [".yaml", ".yml"],
   trials: [".yaml", ".yml"],
-  readings: [".csv", ".txt", ".cgats", ".it8", ".cxf", ".xml"],
+  readings: READING_ENDINGS,
   sources: [".yaml", ".yml"],
 } as const;
 /** What the shelf cards said when they were last printed: written by the program, no record of a thing. */

@@ -1,4 +1,3 @@
-import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import type { Tables } from "../knowledge/tables.ts";
@@ -32,7 +31,6 @@ export interface WrittenRecords extends ParsedFiles {
 interface Known {
   readonly tables: Tables;
   readonly knowledge: Knowledge;
-  readonly hazard: HazardKnowledge;
 }
 
 type Rule = (written: WrittenRecords, known: Known) => Iterable<Diagnostic>;
@@ -47,7 +45,7 @@ const RULES: Readonly<Record<string, Rule>> = {
   paints: (written, { tables }) => paintFaults(written, tables),
   columns: columnFaults,
   prices: priceSlips,
-  figures: (written, { tables, hazard }) => figureSlips(written, tables, hazard.metals),
+  figures: (written, { tables }) => figureSlips(written, tables),
   trials: trialFaults,
   markets: marketFaults,
   "recipes of standards": standardRecipeFaults,

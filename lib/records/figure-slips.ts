@@ -2,12 +2,13 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { DrierRow } from "../drying/added-drier.ts";
 import { oilIndexOfShare } from "../formulation/oil-share.ts";
 import { WORKING_OIL_RATIO, WORKING_OIL_REACH } from "../formulation/working-oil.ts";
-import { metalShares, type MetalTables } from "../hazard/studio/metal-content.ts";
+import { metalShares } from "../hazard/studio/metal-content.ts";
 import { specialEffect } from "../optics/special-effect.ts";
 import type { Tables } from "../knowledge/tables.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { drierMetals } from "./drier-metals.ts";
 import { fractionHint, warningAt, type Faults } from "./fault.ts";
+import type { OwnRule } from "./own-faults.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { LEAST_DRIER_METAL_PERCENT } from "./vehicle-faults.ts";
@@ -41,18 +42,11 @@ const METAL_IN_NAME: Readonly<Partial<Record<string, RegExp>>> = {
 };
 
 /** Figures that can be true, and far more often are another figure's share, unit or digit: told, and never refused. */
-export function* figureSlips(files: ParsedFiles, tables: Tables, metals: MetalTables): Faults {
+export function* figureSlips(files: ParsedFiles, tables: Tables): Faults {
   for (const colour of files.colours.values()) {
     yield* oilOfPaintFaults(colour, files);
     yield* additionFaults(colour, files, tables.driers);
-    yield* glossFaults(colour);
   }
-  for (const pigment of files.pigments.values()) {
-    yield* metalFaults(pigment, metals);
-    yield* quartzFaults(pigment);
-    yield* componentMetalFaults(pigment, metals);
-  }
-  for (const vehicle of files.vehicles.values()) yield* componentMetalFaults(vehicle, metals);
 }
 
 /** An oil index just below the rub-out figure of its only pigment, which as a share of oil in the paint would be one above it. */
@@ -112,8 +106,8 @@ function* additionFaults(
 }
 
 /** A pigment whose Colour Index name, CAS number or own name is that of a metal's compound, and which states hardly any of it. */
-function* metalFaults({ record, yaml }: Parsed<PigmentRecord>, tables: MetalTables): Faults {
-  const shares: Readonly<Record<string, unknown>> = metalShares(record, tables);
+export const metalFaults: OwnRule<PigmentRecord> = function* ({ record, yaml }, { hazard }) {
+  const shares: Readonly<Record<string, unknown>> = metalShares(record, hazard.metals);
   const told = new Set(Object.keys(shares));
   const isNamed = (metal: string): boolean => METAL_IN_NAME[metal]?.test(record.name) === true;
   const isFlake = specialEffect(record.effect, record.colourIndexName) === "metallic";
@@ -147,15 +141,15 @@ function* metalFaults({ record, yaml }: Parsed<PigmentRecord>, tables: MetalTabl
             : `${record.name} is a metal powder, and ${percent} % of ${metal} is neither what it is made of nor a trace`,
         "the metal's share in percent",
       );
-}
+};
 
 /** A component whose formula tells so much of a metal, and which states a hundredth of that. */
-function* componentMetalFaults(
-  { record, yaml }: Parsed<Pick<PigmentRecord, "components">>,
-  tables: MetalTables,
-): Faults {
+export const componentMetalFaults: OwnRule<Pick<PigmentRecord, "components">> = function* (
+  { record, yaml },
+  { hazard },
+) {
   for (const [i, { name, casNumber, metals = [] }] of (record.components ?? []).entries()) {
-    const told = metalShares({ casNumber }, tables);
+    const told = metalShares({ casNumber }, hazard.metals);
     for (const [j, { metal, percent }] of metals.entries())
       if (percent !== undefined && percent <= LEAST_PERCENT.metal && Object.hasOwn(told, metal))
         yield ofFraction(
@@ -165,10 +159,10 @@ function* componentMetalFaults(
           "the metal's share in percent",
         );
   }
-}
+};
 
 /** A gloss at 60 degrees that no film of oil falls to, however matte. */
-function* glossFaults({ record: { gloss60 }, yaml }: Parsed<ColourRecord>): Faults {
+export const matteGlossFaults: OwnRule<ColourRecord> = function* ({ record: { gloss60 }, yaml }) {
   const end = amountEnds(gloss60, ["gloss60"]).at(-1);
   if (end === undefined || end.value >= LEAST_GLOSS || end.value === 0) return;
   yield warningAt(yaml.place(end.path), "records/gloss", {
@@ -177,9 +171,9 @@ function* glossFaults({ record: { gloss60 }, yaml }: Parsed<ColourRecord>): Faul
     expected: `${LEAST_GLOSS} gloss units or more`,
     hint: `${Number((100 * end.value).toPrecision(3))} gloss units, if it was given as a fraction`,
   });
-}
+};
 
-function* quartzFaults({ record, yaml }: Parsed<PigmentRecord>): Faults {
+export const quartzFaults: OwnRule<PigmentRecord> = function* ({ record, yaml }) {
   const { respirableQuartzPercent: percent = 0 } = record;
   if (percent !== 0 && percent < LEAST_QUARTZ_PERCENT)
     yield ofFraction(
@@ -188,7 +182,7 @@ function* quartzFaults({ record, yaml }: Parsed<PigmentRecord>): Faults {
       `Respirable quartz of ${percent} % is less than a laboratory tells, ${LEAST_QUARTZ_PERCENT} %`,
       `${LEAST_QUARTZ_PERCENT} % or more, or 0`,
     );
-}
+};
 
 function ofFraction(
   place: Diagnostic["place"],

@@ -3,7 +3,6 @@ import { genericLimit } from "../hazard/classify/generic-limit.ts";
 import { classificationFaults, type HazardFault } from "../hazard/classify/classification.ts";
 import { isHazardCode, statementMeaning } from "../hazard/texts/hazard-statement.ts";
 import { formulaIdentifierFaults, statedLabelFaults } from "../hazard/label/stated-label.ts";
-import type { HazardKnowledge } from "../hazard/hazard-knowledge.ts";
 import { metalRow, type Metal, type MetalTables } from "../hazard/studio/metal-content.ts";
 import { heatedMetals } from "../hazard/studio/bench-test.ts";
 import { SHARE_ROUNDING } from "../hazard/classify/composition.ts";
@@ -12,38 +11,26 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { errorAt, noteAt, type Faults } from "./fault.ts";
 import { hazardMetals } from "./hazard-metals.ts";
-import type { ParsedFiles } from "./parsed-files.ts";
-import type { Parsed } from "./parsed-record.ts";
+import type { OwnRule } from "./own-faults.ts";
+import type { ColourRecord } from "./schema/colour.ts";
 import type { HazardForm, HazardRecord } from "./schema/hazard-form.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
 import type { RecordPath, YamlRecord } from "./yaml-record.ts";
 
-/** Classifications, components and label elements that are of no closed list or make no whole, each at its line. */
-export function* hazardFaults(
-  files: ParsedFiles,
-  { metals, precautions, texts }: HazardKnowledge,
-): Faults {
-  for (const pigment of files.pigments.values()) {
-    yield* substanceFaults(pigment, metals);
-    yield* arsenicFaults(pigment, metals);
-    yield* benchTestFaults(pigment, metals);
-  }
-  for (const vehicle of files.vehicles.values()) yield* substanceFaults(vehicle, metals);
-  for (const { record, yaml } of files.colours.values()) {
-    for (const fault of formulaIdentifierFaults(record.ufi)) yield told(fault, yaml, []);
-    if (record.label !== undefined)
-      for (const fault of statedLabelFaults(record.label, { precautions, texts }))
-        yield told(fault, yaml, ["label"]);
-  }
-}
+/** Label elements that are of no closed list, each at its line. */
+export const labelFaults: OwnRule<ColourRecord> = function* ({ record, yaml }, { hazard }) {
+  for (const fault of formulaIdentifierFaults(record.ufi)) yield told(fault, yaml, []);
+  if (record.label !== undefined)
+    for (const fault of statedLabelFaults(record.label, hazard)) yield told(fault, yaml, ["label"]);
+};
 
 type Substance = PigmentIdentity & Omit<HazardRecord, "components">;
 
-/** What a pigment, vehicle or component states of itself, and the components that it is made of. */
-function* substanceFaults(
-  { record, yaml }: Parsed<Substance & Pick<HazardRecord, "components">>,
-  tables: MetalTables,
-): Faults {
+/** What a pigment or vehicle states of itself, and the components that it is made of: what is of no closed list or makes no whole. */
+export const substanceFaults: OwnRule<Substance & Pick<HazardRecord, "components">> = function* (
+  { record, yaml },
+  { hazard: { metals: tables } },
+) {
   const { components = [], metals = [] } = record;
   yield* classified(record, yaml, [], tables);
   for (const [i, one] of components.entries())
@@ -56,7 +43,7 @@ function* substanceFaults(
     metals.map(({ percent = 0 }) => percent),
     100,
   );
-}
+};
 
 function* classified(
   substance: Substance,
@@ -204,22 +191,22 @@ function besideFaults(hazard: HazardForm): HazardFault[] {
 }
 
 /** A pigment that holds arsenic is never without hazard: an empty list is refused. */
-function* arsenicFaults({ record, yaml }: Parsed<PigmentRecord>, tables: MetalTables): Faults {
-  if (record.hazards?.length === 0 && hazardMetals(record, tables).arsenic !== undefined)
+export const arsenicFaults: OwnRule<PigmentRecord> = function* ({ record, yaml }, { hazard }) {
+  if (record.hazards?.length === 0 && hazardMetals(record, hazard.metals).arsenic !== undefined)
     yield errorAt(yaml.place(["hazards"]), "records/arsenic-without-hazard", {
       message: `${record.name} holds arsenic, and its list of hazards is empty: arsenic compounds are toxic and carcinogenic`,
       actual: record.name,
       expected: "what section 2 of its supplier's safety data sheet states",
       hint: "without a paper leave the key out, and the colour is treated as hazardous and not offered",
     });
-}
+};
 
 /** A test that would heat a metal which must never be heated. */
-function* benchTestFaults({ record, yaml }: Parsed<PigmentRecord>, tables: MetalTables): Faults {
-  const held = Object.keys(hazardMetals(record, tables)) as Metal[];
+export const benchTestFaults: OwnRule<PigmentRecord> = function* ({ record, yaml }, { hazard }) {
+  const held = Object.keys(hazardMetals(record, hazard.metals)) as Metal[];
   const heated = heatedMetals(
     record.benchTestWith ?? [],
-    held.map((metal) => metalRow(metal, tables)),
+    held.map((metal) => metalRow(metal, hazard.metals)),
   ).map(({ metal }) => metal);
   if (heated.length > 0)
     yield errorAt(yaml.place(["benchTestWith"]), "records/bench-test", {
@@ -227,7 +214,7 @@ function* benchTestFaults({ record, yaml }: Parsed<PigmentRecord>, tables: Metal
       actual: heated.join(", "),
       expected: "a test without heat",
     });
-}
+};
 
 function formFaults(hazard: HazardForm): HazardFault[] {
   return typeof hazard === "string"

@@ -2,7 +2,8 @@ import type { z } from "zod";
 import { contentHash } from "../kept/content-hash.ts";
 import { keepValue, keptIfAny, type Origin } from "../kept/kept-result.ts";
 import { keptSteps, type KeptSteps } from "../kept/kept-steps.ts";
-import { partHashes, textHash, type PartHashes } from "../kept/part-hashes.ts";
+import { textHash } from "../kept/part-hashes.ts";
+import { partTimes } from "../kept/part-times.ts";
 import { sameAsBefore } from "../kept/same-as-before.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import { certain } from "../quantities/at.ts";
@@ -48,7 +49,6 @@ export function keptParsers(): KeptParsers {
   let isNew = false;
   let begun: WorkCache | undefined;
   let steps: KeptSteps | undefined;
-  let hashes: PartHashes | undefined;
   /** What is written above the text of each file that was asked for, as a hash. */
   const above = new Map<string, () => string>();
   /** What tells a part: of a file the hash of its text, of its YAML that of what is written there. */
@@ -116,12 +116,12 @@ export function keptParsers(): KeptParsers {
       const now = (name: string): unknown => told(part(name));
       const isFile = (owner: string): boolean =>
         LISTS_OF_FILES.some((list) => owner.startsWith(list));
-      const ofParts = partHashes(begun, "files", {
+      const times = partTimes(begun, "files", {
         part: now,
         identity: (owner) => (isFile(owner) ? (now(owner) as string | undefined) : undefined),
       });
-      const own = keptSteps(begun, null, ofParts, LISTS_OF_FILES);
-      [steps, hashes] = [own, ofParts];
+      const own = keptSteps(begun, null, times, LISTS_OF_FILES);
+      steps = own;
       return (name, of, made) => own.made({ modules: ORIGIN.modules, name, of }, made);
     },
     follows,
@@ -142,7 +142,6 @@ export function keptParsers(): KeptParsers {
     },
     keep: (cache) => {
       steps?.keepBooks();
-      hashes?.keep();
       if (isNew || asked.size < last.size) {
         const isMuch = isAllNew || edited.size > MOST_EDITED;
         if (isMuch) keepValue(cache, ORIGIN, written([...asked]));

@@ -142,7 +142,7 @@ export function checkedRecords(
   diagnostics.push(
     ...ofReadings.diagnostics,
     ...ownFaults(files, { today, knowledge, hazard }, parsers.follows),
-    ...faultsAcross(written.value, { tables, knowledge, hazard }, check),
+    ...faultsAcross(written.value, { tables, knowledge }, check),
     ...readings.flatMap(({ faults }) => faults),
     ...lotGlossSteps(lotsRead, read),
     ...rangeFaults(

@@ -9,18 +9,16 @@ import { midpoint, type Quantity } from "../quantities/interval.ts";
 import { drierMetals } from "./drier-metals.ts";
 import { errorAt, faultAt, firstFault, type Faults } from "./fault.ts";
 import { humidityFault } from "./humidity-fault.ts";
+import type { OwnRule } from "./own-faults.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { AmountRecord } from "./schema/amount.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 
-/** Figures of a paint that none can have, parts that make no whole, trials and driers beyond reach. */
+/** Paints by the name of another pigment, and driers beyond reach. */
 export function* paintFaults(files: ParsedFiles, tables: Tables): Faults {
   for (const colour of files.colours.values()) {
     yield* nameFaults(colour, files, tables);
-    yield* reachFaults(colour, tables);
-    yield* sumFaults(colour);
-    yield* trialFaults(colour);
     yield* additionFaults(colour, files, tables);
   }
 }
@@ -46,19 +44,25 @@ const REACHED = [
   "finenessOfGrindUm",
 ] as const satisfies readonly ReachedFigure[];
 
-function* reachFaults({ record, yaml }: OfColour, { reaches }: Tables): Faults {
+/** Figures of a paint that none can have. */
+export const paintReachFaults: OwnRule<ColourRecord> = function* ({ record, yaml }, { knowledge }) {
   for (const field of REACHED)
     yield* firstFault(yaml, record[field], [field], (value) =>
-      reachComplaint(field, value, reaches),
+      reachComplaint(field, value, knowledge.tables.reaches),
     );
-}
+};
 
-function* sumFaults({ record: { pigments }, yaml }: OfColour): Faults {
+/** Parts that make no whole. */
+export const partsSumFaults: OwnRule<ColourRecord> = function* ({ record: { pigments }, yaml }) {
   const complaint = partsComplaint(pigments.map(({ parts, paintParts = parts }) => paintParts));
   if (complaint !== undefined) yield faultAt(yaml.place(["pigments"]), complaint);
-}
+};
 
-function* trialFaults({ record: { dryingTrials = [] }, yaml }: OfColour): Faults {
+/** Trials of drying beyond reach, or without what their days hold for. */
+export const dryingTrialFaults: OwnRule<ColourRecord> = function* ({
+  record: { dryingTrials = [] },
+  yaml,
+}) {
   const days = (amount: AmountRecord): Quantity =>
     typeof amount === "number" ? amount : amount.value;
   const one = (amount: AmountRecord | undefined): number | undefined =>
@@ -77,7 +81,7 @@ function* trialFaults({ record: { dryingTrials = [] }, yaml }: OfColour): Faults
     }))
       yield faultAt(field === undefined ? yaml.place(["dryingTrials", i]) : at(field), complaint);
   }
-}
+};
 
 /** Times [1] the upper end of what is customary that no drier is dosed at. Our own limit. */
 const DOSE_TIMES = 10;

@@ -14,8 +14,8 @@ import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { nameComplaint } from "../permanence/traditional-names.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { errorAt, faultAt, firstFault, noteAt, warningAt, type Faults } from "./fault.ts";
+import type { OwnRule } from "./own-faults.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
-import type { Parsed } from "./parsed-record.ts";
 import type { AmountRecord } from "./schema/amount.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
 
@@ -29,29 +29,16 @@ const REACHES: Readonly<Record<Field, ReachedFigure>> = {
   bulkDensityTappedGPerMl: "bulkDensityGPerMl",
 };
 
-/** Figures of a dry pigment that none can have, or that its kind is not known to have; an origin that speaks of another pigment. */
-export function* pigmentFaults(files: ParsedFiles, knowledge: Knowledge): Faults {
-  for (const pigment of files.pigments.values()) {
-    yield* reachFaults(pigment, knowledge);
-    yield* bulkFaults(pigment);
-    yield* indexFaults(pigment);
-    yield* originFaults(pigment, knowledge);
-    yield* nameFaults(pigment, knowledge);
-    yield* calledFaults(pigment, knowledge);
-    yield* familyFaults(pigment, knowledge);
-    yield* earthFaults(pigment);
-    yield* deliveryFaults(pigment);
-  }
-}
+type Rule = OwnRule<PigmentRecord>;
 
 /** A delivery's rub-out may lie so many times [1] from the pigment's own. Our own limit, wide. */
 const DELIVERIES_WITHIN = 1.6;
 
 /** Deliveries of one number, and one whose rub-out is that of another powder. */
-function* deliveryFaults({
+const deliveryFaults: Rule = function* ({
   record: { supplierLots = [], oilAbsorptionGPer100g },
   yaml,
-}: OfPigment): Faults {
+}) {
   const [least, most = least] = amountEnds(oilAbsorptionGPer100g, []).map(({ value }) => value);
   for (const [i, { number, oilAbsorptionGPer100g: own }] of supplierLots.entries()) {
     if (supplierLots.findIndex((one) => one.number === number) < i)
@@ -74,12 +61,10 @@ function* deliveryFaults({
       },
     );
   }
-}
-
-type OfPigment = Parsed<PigmentRecord>;
+};
 
 /** Each figure against the reach of any pigment, and where that passes against the handbook's range for this one. */
-function* reachFaults({ record, yaml }: OfPigment, knowledge: Knowledge): Faults {
+const reachFaults: Rule = function* ({ record, yaml }, { knowledge }) {
   for (const field of keysOf(REACHES))
     yield* firstFault(
       yaml,
@@ -89,7 +74,7 @@ function* reachFaults({ record, yaml }: OfPigment, knowledge: Knowledge): Faults
         reachComplaint(REACHES[field], value, knowledge.tables.reaches) ??
         againstHandbook(field, value, record, knowledge),
     );
-}
+};
 
 function againstHandbook(
   field: Field,
@@ -112,7 +97,7 @@ function againstHandbook(
 }
 
 /** Poured, settled and solid in their order; of an estimate the end that leaves most room. */
-function* bulkFaults({ record, yaml }: OfPigment): Faults {
+const bulkFaults: Rule = function* ({ record, yaml }) {
   const { bulkDensityLooseGPerMl, bulkDensityTappedGPerMl, densityGPerCm3 } = record;
   const least = (amount: AmountRecord | undefined): number | undefined =>
     amountEnds(amount, [])[0]?.value;
@@ -133,14 +118,14 @@ function* bulkFaults({ record, yaml }: OfPigment): Faults {
       complaint,
     );
   }
-}
+};
 
 /** Refractive index against air under which no mineral or organic solid lies, and that of a drying oil. Memory of optics. */
 const LEAST_INDEX = 1.3;
 const INDEX_OF_OIL = 1.48;
 
 /** An index that is one against oil, as theory takes it, and not against air. */
-function* indexFaults({ record: { particle }, yaml }: OfPigment): Faults {
+const indexFaults: Rule = function* ({ record: { particle }, yaml }) {
   const [end] = amountEnds(particle?.refractiveIndex, ["particle", "refractiveIndex"]);
   if (end === undefined || end.value >= LEAST_INDEX) return;
   yield warningAt(yaml.place(end.path), "records/refractive-index", {
@@ -149,22 +134,19 @@ function* indexFaults({ record: { particle }, yaml }: OfPigment): Faults {
     expected: `${LEAST_INDEX} or more`,
     hint: `${(end.value * INDEX_OF_OIL).toFixed(2)}, if it was given against oil`,
   });
-}
+};
 
-function* originFaults(
-  { record: { colourIndexName, origin }, yaml }: OfPigment,
-  { tables }: Knowledge,
-): Faults {
+const originFaults: Rule = function* (
+  { record: { colourIndexName, origin }, yaml },
+  { knowledge },
+) {
   if (colourIndexName === undefined || origin === undefined) return;
-  const complaint = originComplaint(colourIndexName, origin, tables.blackOrigins);
+  const complaint = originComplaint(colourIndexName, origin, knowledge.tables.blackOrigins);
   if (complaint !== undefined) yield faultAt(yaml.place(["origin"]), complaint);
-}
+};
 
 /** A Colour Index name that no table knows: rare, or a slip of the pen. */
-function* nameFaults(
-  { record: { colourIndexName }, yaml }: OfPigment,
-  knowledge: Knowledge,
-): Faults {
+const nameFaults: Rule = function* ({ record: { colourIndexName }, yaml }, { knowledge }) {
   if (
     colourIndexName === undefined ||
     knowledge.pigment(colourIndexName).identity !== undefined ||
@@ -179,7 +161,7 @@ function* nameFaults(
       nearestHint(colourIndexName, knowledge.names.filter(isNumberedAs(colourIndexName))) ??
       nearestHint(colourIndexName, knowledge.names),
   });
-}
+};
 
 /** A suffix that no table has, to be looked at again: all that is told of it is its parent's. */
 export function* suffixNotes({ pigments }: ParsedFiles, { names }: Knowledge): Faults {
@@ -211,10 +193,7 @@ function isNumberedAs(name: string): (other: string) => boolean {
 }
 
 /** A name of the trade that another pigment bears by right. */
-function* calledFaults(
-  { record: { name, colourIndexName }, yaml }: OfPigment,
-  knowledge: Knowledge,
-): Faults {
+const calledFaults: Rule = function* ({ record: { name, colourIndexName }, yaml }, { knowledge }) {
   // A Colour Index name that no table knows is told by itself.
   if (colourIndexName === undefined || knowledge.pigment(colourIndexName).identity === undefined)
     return;
@@ -226,7 +205,7 @@ function* calledFaults(
     actual: `${name}, ${colourIndexName}`,
     hint: undefined,
   });
-}
+};
 
 /** The round of hues, each beside its neighbours: "red" of a violet may be meant, and "blue" of a red is not. */
 const ROUND: readonly string[] = ["red", "orange", "yellow", "green", "blue", "violet"];
@@ -234,10 +213,10 @@ const ROUND: readonly string[] = ["red", "orange", "yellow", "green", "blue", "v
 const NEUTRAL: readonly string[] = ["white", "black"];
 
 /** A family that the letters of the Colour Index name rule out: lists, neighbours and the check of the masstone go by it. */
-function* familyFaults(
-  { record: { family, colourIndexName }, yaml }: OfPigment,
-  knowledge: Knowledge,
-): Faults {
+const familyFaults: Rule = function* (
+  { record: { family, colourIndexName }, yaml },
+  { knowledge },
+) {
   const known = knowledge.pigment(colourIndexName).family;
   if (family === undefined || known === undefined || !areOpposed(family, known)) return;
   yield warningAt(yaml.place(["family"]), "records/family", {
@@ -246,7 +225,7 @@ function* familyFaults(
     expected: known,
     hint: "a record that was copied?",
   });
-}
+};
 
 function areOpposed(one: string, other: string): boolean {
   const [at, beside] = [ROUND.indexOf(one), ROUND.indexOf(other)];
@@ -262,11 +241,24 @@ function areOpposed(one: string, other: string): boolean {
 }
 
 /** Umber or sienna told of a pigment that is neither. */
-function* earthFaults({ record: { earth, colourIndexName }, yaml }: OfPigment): Faults {
+const earthFaults: Rule = function* ({ record: { earth, colourIndexName }, yaml }) {
   if (earth === undefined || colourIndexName === undefined || colourIndexName === "PBr 7") return;
   yield warningAt(yaml.place(["earth"]), "records/earth", {
     message: `${earth === "umber" ? "An umber" : "A sienna"} is PBr 7, and this pigment is ${colourIndexName}: nothing is worked out from it`,
     actual: earth,
     expected: "earth beside PBr 7 alone",
   });
-}
+};
+
+/** Figures of a dry pigment that none can have, or that its kind is not known to have; an origin or a name that speaks of another pigment. */
+export const PIGMENT_RULES: readonly Rule[] = [
+  reachFaults,
+  bulkFaults,
+  indexFaults,
+  originFaults,
+  nameFaults,
+  calledFaults,
+  familyFaults,
+  earthFaults,
+  deliveryFaults,
+];

@@ -1,30 +1,25 @@
 import { remembered } from "../quantities/remembered.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
-/**
- * Call `visit` with every value of a record, the record itself first, and its path.
- * The path is one list that changes on the way: `[...path]` is what can be kept.
- */
-export function eachValue(
-  value: unknown,
-  visit: (value: unknown, path: RecordPath) => void,
-  path: PropertyKey[] = [],
-): void {
-  visit(value, path);
-  if (typeof value !== "object" || value === null) return;
-  const isList = Array.isArray(value);
-  for (const key of Object.keys(value)) {
-    path.push(isList ? Number(key) : key);
-    eachValue((value as Readonly<Record<string, unknown>>)[key], visit, path);
-    path.pop();
-  }
+/** A value of a record, and where in it. */
+interface PlacedValue {
+  readonly value: unknown;
+  readonly path: RecordPath;
+}
+
+/** Every value of a record, the record itself first. */
+export function valuesIn(value: unknown, path: RecordPath = []): PlacedValue[] {
+  if (typeof value !== "object" || value === null) return [{ value, path }];
+  const parts = value as Readonly<Record<string, unknown>>;
+  const within = Object.keys(parts).flatMap((key) =>
+    valuesIn(parts[key], [...path, Array.isArray(value) ? Number(key) : key]),
+  );
+  return [{ value, path }, ...within];
 }
 
 /** Every date that a record states, YYYY-MM-DD. */
-export const datesIn = remembered((record: object): readonly string[] => {
-  const dates: string[] = [];
-  eachValue(record, (value, path) => {
-    if (path.at(-1) === "date" && typeof value === "string") dates.push(value);
-  });
-  return dates;
-});
+export const datesIn = remembered((record: object): readonly string[] =>
+  valuesIn(record).flatMap(({ value, path }) =>
+    path.at(-1) === "date" && typeof value === "string" ? [value] : [],
+  ),
+);

@@ -5,7 +5,7 @@ import { keysOf } from "../quantities/members.ts";
 import { isFaulty, type ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { remembered } from "../quantities/remembered.ts";
-import { eachValue } from "./record-values.ts";
+import { valuesIn } from "./record-values.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** What kind of record a slug may name. */
@@ -127,14 +127,12 @@ function referencesOf(files: ParsedFiles): Reference[] {
 }
 
 const referencesIn = remembered((from: Parsed<unknown>, folder: keyof typeof REFERENCES) => {
-  const references: Reference[] = [];
-  eachValue(from.record, (value, path) => {
-    if (typeof value !== "string") return;
+  return valuesIn(from.record).flatMap(({ value, path }): Reference[] => {
+    if (typeof value !== "string") return [];
     const key = path.map((part) => (typeof part === "number" ? "[]" : `.${String(part)}`));
     const kinds = path.at(-1) === "source" ? SOURCE : REFERENCES[folder][key.join("").slice(1)];
-    if (kinds !== undefined) references.push({ from, path: [...path], slug: value, kinds });
+    return kinds === undefined ? [] : [{ from, path, slug: value, kinds }];
   });
-  return references;
 });
 
 function unused(file: string, slug: string): Diagnostic {

@@ -20,7 +20,7 @@ import { averaged } from "./readings/averaged.ts";
 import { cellIn, type ReadingColumn } from "./readings/reading-column.ts";
 import type { ReadingFile } from "./readings/reading-file.ts";
 import { factorComplaint, percentComplaint } from "./readings/percent-complaint.ts";
-import { readingStem } from "./readings/reading-stem.ts";
+import { readingStem } from "./readings/reading-endings.ts";
 import { replicateComplaint, spikeNm } from "./replicate-faults.ts";
 import { spectrumFromColumn } from "./readings/spectrum-from-column.ts";
 import type { LabReading, Reading, SpectrumReading, Surface } from "./records.ts";

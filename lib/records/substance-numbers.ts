@@ -1,6 +1,7 @@
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { warningAt, type Faults } from "./fault.ts";
+import type { OwnRule } from "./own-faults.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
 
@@ -70,44 +71,43 @@ function hueLetters(colourIndexName: string): string {
 }
 
 /** A Colour Index constitution number that is not of the name beside it. */
-export function* constitutionFaults({ pigments }: ParsedFiles, knowledge: Knowledge): Faults {
+export const constitutionFaults: OwnRule<PigmentRecord> = function* (
+  { record, yaml },
+  { knowledge },
+) {
   const rows = knowledge.tables.constitutionNumbers;
-  for (const { record, yaml } of pigments.values()) {
-    const { colourIndexName, colourIndexNumber } = record;
-    if (colourIndexName === undefined || colourIndexNumber === undefined) continue;
-    const right = knowledge.pigment(colourIndexName).constitutionNumbers;
-    const [number = ""] = colourIndexNumber.split(":");
-    if (right.length === 0 || right.includes(number)) continue;
-    const owners = rows
-      .filter(({ numbers }) => numbers.includes(number))
-      .flatMap((row) => row.pigments);
-    const expected = right.join(" or ");
-    yield warningAt(yaml.place(["colourIndexNumber"]), "records/constitution-number", {
-      message: `The Colour Index number ${colourIndexNumber} is ${owners.length === 0 ? `not that of ${colourIndexName}` : `that of ${owners.join(", ")}`}, and ${colourIndexName} has ${expected}`,
-      actual: colourIndexNumber,
-      expected,
-      hint: owners.length === 0 ? nearestHint(number, right) : "name and number of two pigments",
-      source: "colour-index-memory",
-    });
-  }
-}
+  const { colourIndexName, colourIndexNumber } = record;
+  if (colourIndexName === undefined || colourIndexNumber === undefined) return;
+  const right = knowledge.pigment(colourIndexName).constitutionNumbers;
+  const [number = ""] = colourIndexNumber.split(":");
+  if (right.length === 0 || right.includes(number)) return;
+  const owners = rows
+    .filter(({ numbers }) => numbers.includes(number))
+    .flatMap((row) => row.pigments);
+  const expected = right.join(" or ");
+  yield warningAt(yaml.place(["colourIndexNumber"]), "records/constitution-number", {
+    message: `The Colour Index number ${colourIndexNumber} is ${owners.length === 0 ? `not that of ${colourIndexName}` : `that of ${owners.join(", ")}`}, and ${colourIndexName} has ${expected}`,
+    actual: colourIndexNumber,
+    expected,
+    hint: owners.length === 0 ? nearestHint(number, right) : "name and number of two pigments",
+    source: "colour-index-memory",
+  });
+};
 
 /** A CAS number that is another pigment's: labels, limits and what the law forbids go by that number. */
-export function* casNumberFaults({ pigments }: ParsedFiles, knowledge: Knowledge): Faults {
-  for (const { record, yaml } of pigments.values()) {
-    const { colourIndexName = "", casNumber = "" } = record;
-    const foreign = foreignNumber(record, knowledge);
-    if (foreign === undefined) continue;
-    const expected = foreign.own.numbers.join(" or ");
-    yield warningAt(yaml.place(["casNumber"]), "records/cas-number", {
-      message: `The CAS number ${casNumber} is that of ${foreign.owners.join(", ")}, and ${colourIndexName} has ${expected}: labels name substances by that number`,
-      actual: casNumber,
-      expected,
-      hint: "name and number of two pigments",
-      source: "colour-index-memory",
-    });
-  }
-}
+export const casNumberFaults: OwnRule<PigmentRecord> = function* ({ record, yaml }, { knowledge }) {
+  const { colourIndexName = "", casNumber = "" } = record;
+  const foreign = foreignNumber(record, knowledge);
+  if (foreign === undefined) return;
+  const expected = foreign.own.numbers.join(" or ");
+  yield warningAt(yaml.place(["casNumber"]), "records/cas-number", {
+    message: `The CAS number ${casNumber} is that of ${foreign.owners.join(", ")}, and ${colourIndexName} has ${expected}: labels name substances by that number`,
+    actual: casNumber,
+    expected,
+    hint: "name and number of two pigments",
+    source: "colour-index-memory",
+  });
+};
 
 /** Whose a pigment's CAS number is by the table, where the table has other numbers for the pigment itself. */
 function foreignNumber(
@@ -130,20 +130,20 @@ function foreignNumber(
 }
 
 /** One substance twice among the components of what is bought as a mixture: each share is held against its limits alone. */
-export function* componentFaults({ pigments, vehicles }: ParsedFiles): Faults {
-  for (const { record, yaml } of [...pigments.values(), ...vehicles.values()]) {
-    const { components = [] } = record;
-    for (const [i, { name, casNumber }] of components.entries()) {
-      const twin = components
-        .slice(0, i)
-        .find((before) => casNumber !== undefined && before.casNumber === casNumber);
-      if (twin === undefined) continue;
-      yield warningAt(yaml.place(["components", i, "casNumber"]), "records/component-twice", {
-        message: `The CAS number ${casNumber ?? ""} stands at two components, ${twin.name} and ${name}: limits are held against each by itself`,
-        actual: casNumber ?? "",
-        expected: "one substance once, with all of its share",
-        hint: "the number of another component, or one substance whose shares belong together",
-      });
-    }
+export const componentFaults: OwnRule<Pick<PigmentRecord, "components">> = function* ({
+  record: { components = [] },
+  yaml,
+}) {
+  for (const [i, { name, casNumber }] of components.entries()) {
+    const twin = components
+      .slice(0, i)
+      .find((before) => casNumber !== undefined && before.casNumber === casNumber);
+    if (twin === undefined) continue;
+    yield warningAt(yaml.place(["components", i, "casNumber"]), "records/component-twice", {
+      message: `The CAS number ${casNumber ?? ""} stands at two components, ${twin.name} and ${name}: limits are held against each by itself`,
+      actual: casNumber ?? "",
+      expected: "one substance once, with all of its share",
+      hint: "the number of another component, or one substance whose shares belong together",
+    });
   }
-}
+};

@@ -1,5 +1,6 @@
 import { grouped } from "../quantities/grouped.ts";
 import { errorAt, faultAt, warningAt, type Faults } from "./fault.ts";
+import type { OwnRule } from "./own-faults.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { ColourRecord } from "./schema/colour.ts";
@@ -12,28 +13,29 @@ import type { RecordPath, YamlRecord } from "./yaml-record.ts";
 /** A colour change may be read so much less [Delta-E*ab], and by such a part [1], than it was before. Our own limits, wide for a hand-held instrument. */
 const READ_AGAIN_WITHIN = { deltaEab: 0.5, part: 0.1 } as const;
 
-/** Trials whose days are out of order, that run backwards, or that are of another colour's lot; exposures on record of which the longer one changed less. */
-export function* trialFaults(files: ParsedFiles): Faults {
-  for (const trial of files.trials.values()) {
-    yield* orderFaults(trial, files);
-    if (trial.record.kind === "drying") {
-      yield* wetAgainFaults(trial.record, trial.yaml);
-      const dry = humidityFault(trial.record.humidityPercent);
-      if (dry !== undefined) yield faultAt(trial.yaml.place(["humidityPercent"]), dry);
-    } else
-      yield* fallFaults(
-        trial.record.readings.map(({ date, deltaEab }, i) => ({
-          when: `on ${date}`,
-          deltaEab,
-          path: ["readings", i, "deltaEab"],
-        })),
-        trial.yaml,
-      );
-  }
-  for (const colour of files.colours.values()) yield* exposureFaults(colour);
+/** Trials whose days are out of order, or that are of another colour's lot. */
+export function* trialFaults({ trials, lots }: ParsedFiles): Faults {
+  for (const trial of trials.values()) yield* orderFaults(trial, lots);
 }
 
-function* orderFaults({ record, yaml }: Parsed<TrialRecord>, { lots }: ParsedFiles): Faults {
+/** Trials that run backwards, in a room that no room is. */
+export const trialReadingFaults: OwnRule<TrialRecord> = function* ({ record, yaml }) {
+  if (record.kind === "drying") {
+    yield* wetAgainFaults(record, yaml);
+    const dry = humidityFault(record.humidityPercent);
+    if (dry !== undefined) yield faultAt(yaml.place(["humidityPercent"]), dry);
+  } else
+    yield* fallFaults(
+      record.readings.map(({ date, deltaEab }, i) => ({
+        when: `on ${date}`,
+        deltaEab,
+        path: ["readings", i, "deltaEab"],
+      })),
+      yaml,
+    );
+};
+
+function* orderFaults({ record, yaml }: Parsed<TrialRecord>, lots: ParsedFiles["lots"]): Faults {
   const [key, entries] =
     record.kind === "exposure"
       ? (["readings", record.readings] as const)
@@ -112,7 +114,10 @@ function* fallFaults(changes: readonly Changed[], yaml: YamlRecord): Faults {
 const NUMBER = /\d+(?:\.\d+)?/g;
 
 /** Exposures of one colour that their records tell apart by one number alone, as "6 months" from "12 months". */
-function* exposureFaults({ record: { exposures = [] }, yaml }: Parsed<ColourRecord>): Faults {
+export const exposureFallFaults: OwnRule<ColourRecord> = function* ({
+  record: { exposures = [] },
+  yaml,
+}) {
   const changes = exposures.flatMap(({ deltaEab, form, standard, exposure }, i) => {
     const [number, ...others] = exposure.match(NUMBER) ?? [];
     const [end] = amountEnds(deltaEab, ["exposures", i, "deltaEab"]);
@@ -126,4 +131,4 @@ function* exposureFaults({ record: { exposures = [] }, yaml }: Parsed<ColourReco
       series.toSorted((one, other) => one.amount - other.amount),
       yaml,
     );
-}
+};

@@ -1,12 +1,12 @@
 import { amountEnds } from "./amount-ends.ts";
 import { faultAt, noteAt, warningAt, type Faults } from "./fault.ts";
+import type { OwnRule } from "./own-faults.ts";
 import { filmThicknessFault } from "./film-thickness.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
-import type { Parsed } from "./parsed-record.ts";
+import { statementsOf } from "./schema/hazard-form.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
+import type { WorkshopRecord } from "./schema/workshop.ts";
 
-/** Metal in a drier as sold [%] past which no drier goes: lead, the most, up to 36. Common practice. */
-const MOST_DRIER_METAL_PERCENT = 40;
 /** Grain [um] from which on few pigments are ground so coarse: azurite, malachite, smalt. Common practice. */
 const COARSE_GRAIN_UM = 20;
 /** Of flammable liquids, by their statement [degrees C, closed cup]: from and below or up to. @source clp-1272-2008-memory */
@@ -16,18 +16,12 @@ const FLASH_POINTS: Readonly<Record<string, readonly [from: number, to: number, 
   H226: [23, 60, "23 to 60 C"],
 };
 
-/** Figures that are most likely given in another unit, where no figure beside them says so. */
-export function* unitSlips({ workshop, vehicles }: ParsedFiles): Faults {
-  const um = workshop?.record.filmThicknessUm;
+/** A film of all drawdowns that is most likely given in another unit. */
+export const usualFilmFaults: OwnRule<WorkshopRecord> = function* ({ record, yaml }) {
+  const { filmThicknessUm: um } = record;
   const film = um === undefined ? undefined : filmThicknessFault(um);
-  if (workshop !== undefined && film !== undefined)
-    yield faultAt(workshop.yaml.place(["filmThicknessUm"]), film);
-  for (const vehicle of vehicles.values()) {
-    yield* flashFaults(vehicle);
-    yield* viscosityFaults(vehicle);
-    yield* metalFaults(vehicle);
-  }
-}
+  if (film !== undefined) yield faultAt(yaml.place(["filmThicknessUm"]), film);
+};
 
 /** To be looked at again: a grain as coarse as sand, which most likely was given in nm. */
 export function* grainNotes({ pigments }: ParsedFiles): Faults {
@@ -47,10 +41,10 @@ export function* grainNotes({ pigments }: ParsedFiles): Faults {
 const ASPIRED_TO_MM2_PER_S = 20.5;
 
 /** A viscosity that its own statement H304 rules out. */
-function* viscosityFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
-  const { kinematicViscosityMm2PerS: viscosity, hazards = [] } = record;
+export const viscosityFaults: OwnRule<VehicleRecord> = function* ({ record, yaml }) {
+  const { kinematicViscosityMm2PerS: viscosity } = record;
   if (viscosity === undefined || !(viscosity > ASPIRED_TO_MM2_PER_S)) return;
-  if (!statementsOf(hazards).includes("H304")) return;
+  if (!statementsOf(record).includes("H304")) return;
   yield warningAt(yaml.place(["kinematicViscosityMm2PerS"]), "records/viscosity", {
     message: `A viscosity of ${viscosity} mm2/s is not that of a liquid with H304, which is ${ASPIRED_TO_MM2_PER_S} mm2/s or less at 40 C`,
     actual: `${viscosity} mm2/s`,
@@ -58,19 +52,15 @@ function* viscosityFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
     hint: viscosity / 100 <= ASPIRED_TO_MM2_PER_S ? "a decimal point lost?" : undefined,
     source: "clp-1272-2008-memory",
   });
-}
-
-function statementsOf(hazards: NonNullable<VehicleRecord["hazards"]>): string[] {
-  return hazards.map((hazard) => (typeof hazard === "string" ? hazard : hazard.statement));
-}
+};
 
 /** Up to this flash point [degrees C] a liquid is flammable. @source clp-1272-2008-memory */
 const FLAMMABLE_TO_C = 60;
 
 /** A flash point that its own hazard statement rules out, or that no statement goes with. */
-function* flashFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
+export const flashFaults: OwnRule<VehicleRecord> = function* ({ record, yaml }) {
   const { flashPointC, hazards } = record;
-  const stated = statementsOf(hazards ?? []).find((one) => Object.hasOwn(FLASH_POINTS, one)) ?? "";
+  const stated = statementsOf(record).find((one) => Object.hasOwn(FLASH_POINTS, one)) ?? "";
   if (stated === "" && hazards !== undefined && flashPointC !== undefined) {
     if (flashPointC > FLAMMABLE_TO_C) return;
     yield warningAt(yaml.place(["hazards"]), "records/flash-point", {
@@ -95,16 +85,4 @@ function* flashFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
         : undefined,
     source: "clp-1272-2008-memory",
   });
-}
-
-function* metalFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
-  if (record.kind !== "drier") return;
-  for (const [i, { percent }] of (record.metals ?? []).entries())
-    if (percent !== undefined && percent >= MOST_DRIER_METAL_PERCENT)
-      yield warningAt(yaml.place(["metals", i, "percent"]), "records/drier-metal", {
-        message: `No drier is sold with ${percent} % of one metal: all have less than ${MOST_DRIER_METAL_PERCENT} %`,
-        actual: `${percent} %`,
-        expected: `less than ${MOST_DRIER_METAL_PERCENT} %`,
-        hint: `${percent / 10} %, if the decimal point slipped`,
-      });
-}
+};

@@ -1,26 +1,19 @@
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { errorAt, warningAt, type Faults } from "./fault.ts";
-import { vehicleFaults } from "./vehicle-faults.ts";
 import { tubeFaults } from "./tube-faults.ts";
 import type { ColourRecord } from "./schema/colour.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
+import type { OwnRule } from "./own-faults.ts";
 import type { Parsed } from "./parsed-record.ts";
-import { remembered } from "../quantities/remembered.ts";
-import { eachValue } from "./record-values.ts";
+import { valuesIn } from "./record-values.ts";
 import { isOfPigmentAlone } from "./made-of.ts";
 
 /** Faults that no schema sees because they lie between two keys of a record. */
 export function* tradeFaults(files: ParsedFiles): Faults {
-  const { colours, pigments, vehicles } = files;
-  for (const colour of colours.values()) {
+  for (const colour of files.colours.values()) {
     yield* partsFaults(colour, files);
     yield* tubeFaults(colour, files);
-    yield* ratioFaults(colour);
     yield* selfFaults(colour, files);
   }
-  for (const vehicle of vehicles.values()) yield* vehicleFaults(vehicle);
-  for (const one of [...colours.values(), ...pigments.values(), ...vehicles.values()])
-    yield* rangeFaults(one);
 }
 
 function* partsFaults(
@@ -89,7 +82,8 @@ function* paintFaults(
     });
 }
 
-function* ratioFaults({ record: { tints = [] }, yaml }: Parsed<ColourRecord>): Faults {
+/** A let-down of nothing, or in nothing. */
+export const ratioFaults: OwnRule<ColourRecord> = function* ({ record: { tints = [] }, yaml }) {
   for (const [i, { massRatio }] of tints.entries())
     if (massRatio.split(":").some((part) => !(Number(part) > 0)))
       yield errorAt(yaml.place(["tints", i, "massRatio"]), "records/ratio", {
@@ -97,7 +91,7 @@ function* ratioFaults({ record: { tints = [] }, yaml }: Parsed<ColourRecord>): F
         actual: massRatio,
         expected: "colour to white, both above 0",
       });
-}
+};
 
 /** Addresses below colours/ that the catalogue's own pages have. */
 const CATALOGUE_PAGE = /^by-|^in-the-whites$/;
@@ -139,18 +133,12 @@ function* selfFaults(
 }
 
 /** An estimate's two ends in the wrong order, at whatever depth. */
-const rangeFaults = remembered(({ record, yaml }: Parsed<unknown>): readonly Diagnostic[] => {
-  const faults: Diagnostic[] = [];
-  eachValue(record, (value, path) => {
-    if (path.at(-1) !== "value" || !Array.isArray(value) || !(Number(value[0]) > Number(value[1])))
-      return;
-    faults.push(
-      errorAt(yaml.place(path), "records/range", {
+export const turnedRangeFaults: OwnRule<unknown> = function* ({ record, yaml }) {
+  for (const { value, path } of valuesIn(record))
+    if (path.at(-1) === "value" && Array.isArray(value) && Number(value[0]) > Number(value[1]))
+      yield errorAt(yaml.place(path), "records/range", {
         message: `The range ${JSON.stringify(value)} begins with its upper end`,
         actual: JSON.stringify(value),
         expected: "the lower end first",
-      }),
-    );
-  });
-  return faults;
-});
+      });
+};

@@ -2,57 +2,42 @@ import { DRIER_METALS } from "../drying/added-drier.ts";
 import { isOneOf } from "../quantities/members.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { drierMetals } from "./drier-metals.ts";
-import { errorAt, fractionHint, warningAt, type Faults } from "./fault.ts";
-import type { Parsed } from "./parsed-record.ts";
+import { errorAt, fractionHint, warningAt } from "./fault.ts";
+import type { OwnRule } from "./own-faults.ts";
 import type { VehicleRecord } from "./schema/vehicle.ts";
-
-/** Densities that no vehicle or no oil has, oils called after another plant, driers that dry nothing. */
-export function* vehicleFaults(vehicle: Parsed<VehicleRecord>): Faults {
-  yield* densityFaults(vehicle);
-  yield* oilDensityFaults(vehicle);
-  yield* oilFaults(vehicle);
-  yield* metalFaults(vehicle);
-}
 
 /** Densities [g/cm3] that oils, mediums, driers and thinners reach. Memory of the trade. */
 const VEHICLE_DENSITY = [0.6, 1.4] as const;
-
-function* densityFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
-  const [least, most] = VEHICLE_DENSITY;
-  const end = amountEnds(record.densityGPerCm3, ["densityGPerCm3"]).find(
-    ({ value }) => !(value >= least && value <= most),
-  );
-  if (end === undefined) return;
-  yield errorAt(yaml.place(end.path), "records/vehicle-density", {
-    message: `The density of this vehicle is ${end.value} g/cm3, and vehicles lie between ${least} and ${most} g/cm3`,
-    actual: String(end.value),
-    expected: `${least} to ${most} g/cm3`,
-    hint:
-      end.value >= 1000 * least && end.value <= 1000 * most
-        ? `${end.value / 1000} g/cm3, if it was given in kg/m3`
-        : undefined,
-  });
-}
-
-/** Densities [g/cm3] of fatty drying oils, stand oils too. Memory of the trade, wide. */
+/** Of fatty drying oils, stand oils too. Memory of the trade, wide. */
 const OIL_DENSITY = [0.88, 1] as const;
 
-/** A density that a vehicle may have, and no oil has. */
-function* oilDensityFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
-  const [least, most] = OIL_DENSITY;
-  const [vehicleLeast, vehicleMost] = VEHICLE_DENSITY;
-  const end = amountEnds(record.densityGPerCm3, ["densityGPerCm3"]).find(
-    ({ value }) =>
-      value >= vehicleLeast && value <= vehicleMost && !(value >= least && value <= most),
-  );
-  if (record.kind !== "oil" || end === undefined) return;
-  yield warningAt(yaml.place(end.path), "records/vehicle-density", {
-    message: `The density of this oil is ${end.value} g/cm3, and drying oils lie between ${least} and ${most} g/cm3`,
-    actual: `${end.value} g/cm3`,
-    expected: `${least} to ${most} g/cm3`,
-    hint: "two digits exchanged, or is it a medium?",
-  });
-}
+/** A density that no vehicle has, or that a vehicle may have and no oil has. */
+export const densityFaults: OwnRule<VehicleRecord> = function* ({ record, yaml }) {
+  const found = amountEnds(record.densityGPerCm3, ["densityGPerCm3"]);
+  const [least, most] = VEHICLE_DENSITY;
+  const isVehicles = ({ value }: (typeof found)[number]): boolean =>
+    value >= least && value <= most;
+  const beyond = found.find((end) => !isVehicles(end));
+  if (beyond !== undefined)
+    yield errorAt(yaml.place(beyond.path), "records/vehicle-density", {
+      message: `The density of this vehicle is ${beyond.value} g/cm3, and vehicles lie between ${least} and ${most} g/cm3`,
+      actual: String(beyond.value),
+      expected: `${least} to ${most} g/cm3`,
+      hint:
+        beyond.value >= 1000 * least && beyond.value <= 1000 * most
+          ? `${beyond.value / 1000} g/cm3, if it was given in kg/m3`
+          : undefined,
+    });
+  const [light, heavy] = OIL_DENSITY;
+  const odd = found.find((end) => isVehicles(end) && !(end.value >= light && end.value <= heavy));
+  if (record.kind === "oil" && odd !== undefined)
+    yield warningAt(yaml.place(odd.path), "records/vehicle-density", {
+      message: `The density of this oil is ${odd.value} g/cm3, and drying oils lie between ${light} and ${heavy} g/cm3`,
+      actual: `${odd.value} g/cm3`,
+      expected: `${light} to ${heavy} g/cm3`,
+      hint: "two digits exchanged, or is it a medium?",
+    });
+};
 
 /** What oils are called in names: parts of words that no other oil's name has. */
 const OIL_NAMES: Readonly<Record<string, RegExp>> = {
@@ -63,7 +48,7 @@ const OIL_NAMES: Readonly<Record<string, RegExp>> = {
 };
 
 /** An oil that does not say which it is, or whose name speaks of another: days to dry and yellowing go by the key. */
-function* oilFaults({ record: { name, kind, oil }, yaml }: Parsed<VehicleRecord>): Faults {
+export const oilFaults: OwnRule<VehicleRecord> = function* ({ record: { name, kind, oil }, yaml }) {
   const named = Object.keys(OIL_NAMES).filter((one) => OIL_NAMES[one]?.test(name) === true);
   const [only] = named;
   if (oil === undefined) {
@@ -83,12 +68,15 @@ function* oilFaults({ record: { name, kind, oil }, yaml }: Parsed<VehicleRecord>
     actual: oil,
     expected: only,
   });
-}
+};
 
 /** Metal in a drier as sold [%] below which the figure was most likely a fraction. Common practice. */
 export const LEAST_DRIER_METAL_PERCENT = 0.5;
+/** Past which no drier goes [%]: lead, the most, up to 36. Common practice. */
+const MOST_DRIER_METAL_PERCENT = 40;
 
-function* metalFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
+/** A drier that dries nothing, or that holds more metal than any. */
+export const drierFaults: OwnRule<VehicleRecord> = function* ({ record, yaml }) {
   if (record.kind !== "drier") return;
   if (drierMetals(record).length === 0)
     yield warningAt(yaml.place(["kind"]), "records/drier-metal", {
@@ -111,4 +99,11 @@ function* metalFaults({ record, yaml }: Parsed<VehicleRecord>): Faults {
         expected: `${LEAST_DRIER_METAL_PERCENT} % or more`,
         hint: fractionHint(percent),
       });
-}
+    else if (percent !== undefined && percent >= MOST_DRIER_METAL_PERCENT)
+      yield warningAt(yaml.place(["metals", i, "percent"]), "records/drier-metal", {
+        message: `No drier is sold with ${percent} % of one metal: all have less than ${MOST_DRIER_METAL_PERCENT} %`,
+        actual: `${percent} %`,
+        expected: `less than ${MOST_DRIER_METAL_PERCENT} %`,
+        hint: `${percent / 10} %, if the decimal point slipped`,
+      });
+};

@@ -179,19 +179,35 @@ export function statementAmong<S extends Statement>(): Required<S, never> {
 
 export const statements = plain<readonly Statement[]>(TEXTS);
 
+/** Of several, the same of a closed set. */
+export function statementsAmong<S extends Statement>(): Required<readonly S[], never> {
+  return plain<readonly S[]>(TEXTS);
+}
+
 /** One of a closed set of words, published as it is. */
 export function oneOf<const T extends string | null>(values: readonly T[]): Required<T, never> {
   return plain({ enum: values });
 }
 
 /** Named parts, of which some may say how they are found: `filled` of found.ts works these out. */
-export type Section<M extends Members> = Required<MembersOf<M>, WordIn<M[keyof M]>> & {
+export type Section<M extends Members, Heading extends string = string> = Required<
+  MembersOf<M>,
+  WordIn<M[keyof M]> | Heading
+> & {
   readonly shape: { readonly form: "members"; readonly members: M };
 };
 
 /** Named parts of a section. */
-export function section<const M extends Members>(members: M): Section<M> {
-  return declared({ form: "members", members }) as Section<M>;
+export function section<const M extends Members>(members: M): Section<M, never> {
+  return declared({ form: "members", members }) as Section<M, never>;
+}
+
+/** The same of what has a place on a page of its colour. @param _heading key of what heads it there, beside the names of its figures. */
+export function headed<const W extends string, const M extends Members>(
+  _heading: W,
+  members: M,
+): Section<M, W> {
+  return declared({ form: "members", members }) as Section<M, W>;
 }
 
 /** Another record of the range, as a sheet names it. */

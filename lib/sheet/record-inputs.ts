@@ -1,7 +1,7 @@
 import { inputsOf, isFigure, isKnown, type Figure, type RecordRoot } from "../quantities/figure.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { grouped } from "../quantities/grouped.ts";
-import { readingStem } from "../records/readings/reading-stem.ts";
+import { readingStem } from "../records/readings/reading-endings.ts";
 import type { Colour, Records } from "../records/records.ts";
 import type { ColourRecord } from "../records/schema/colour.ts";
 import type { ReadingForm } from "../records/schema/reading-form.ts";

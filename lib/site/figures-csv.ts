@@ -4,6 +4,7 @@ import type { SheetTexts } from "../present/sheet-texts.ts";
 import { isKnown, type FigurePath } from "../quantities/figure.ts";
 import { publishedValue } from "../sheet/publish-sheet.ts";
 import type { PublishedSheet } from "./published-data.ts";
+import type { SheetPath } from "../sheet/sheet-path.ts";
 
 /** Columns of figures.csv: the figures that a sheet is chosen by, each with its standing beside it. */
 const FIGURES = [
@@ -21,7 +22,7 @@ const FIGURES = [
   "oil.oilIndexGPer100g",
   "oil.oilAbsorptionGPer100g",
   "oil.finish",
-] as const;
+] as const satisfies readonly SheetPath[];
 
 /** One line a colour; an estimate is written `3..6`; empty where not stated. A text that a spreadsheet would run as a formula is led by an apostrophe. */
 export function figuresCsv(published: readonly PublishedSheet[], steps?: KeptSteps): string {

@@ -3,7 +3,7 @@ import { MISSING_LETTER, missingLetters } from "../print/printable-letters.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { warningAt } from "../records/fault.ts";
 import type { Records } from "../records/records.ts";
-import { eachValue } from "../records/record-values.ts";
+import { valuesIn } from "../records/record-values.ts";
 import type { RecordPath } from "../records/yaml-record.ts";
 
 interface PlacedRecord {
@@ -32,14 +32,12 @@ export function letterWarnings({
 
 const ofRecord = remembered(({ record, place }: PlacedRecord): Diagnostic[] => {
   const told = new Set<string>();
-  const warnings: Diagnostic[] = [];
-  eachValue(record, (value, path) => {
-    if (typeof value !== "string") return;
+  return valuesIn(record).flatMap(({ value, path }) => {
+    if (typeof value !== "string") return [];
     const letters = missingLetters(value).filter((letter) => !told.has(letter));
     for (const letter of letters) told.add(letter);
-    if (letters.length > 0) warnings.push(warning(letters, place(path)));
+    return letters.length > 0 ? [warning(letters, place(path))] : [];
   });
-  return warnings;
 });
 
 function warning(letters: readonly string[], place: Diagnostic["place"]): Diagnostic {

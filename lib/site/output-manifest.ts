@@ -1,7 +1,9 @@
-import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { lstatSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fields } from "../changes/published-state.ts";
 import { fileHash } from "../kept/content-hash.ts";
+import { fileState } from "../kept/file-state.ts";
+import { heldFew } from "../kept/held-few.ts";
 
 /** What a build writes: the public site, and the workshop's own pages. */
 export type OutputKind = "site" | "workshop";
@@ -23,11 +25,22 @@ export interface OutputManifest {
   readonly hashes: Readonly<Record<string, string>> | undefined;
 }
 
+/** One is asked for several times while outputs are swapped, each time perhaps at another place. */
+const held = heldFew<OutputManifest | undefined>(4);
+
 /** The manifest of a folder that a build wrote; undefined for any other folder. */
 export function outputManifest(dir: string): OutputManifest | undefined {
+  const file = join(dir, MANIFEST);
+  const found = lstatSync(file, { bigint: true, throwIfNoEntry: false });
+  return found?.isFile() === true
+    ? held(`${fileState(found)} ${found.ctimeNs}`, () => manifestIn(file))
+    : manifestIn(file);
+}
+
+function manifestIn(file: string): OutputManifest | undefined {
   let read: unknown;
   try {
-    read = JSON.parse(readFileSync(join(dir, MANIFEST), "utf8"));
+    read = JSON.parse(readFileSync(file, "utf8"));
   } catch {
     return undefined;
   }
@@ -52,14 +65,15 @@ function areHashes(value: unknown): value is Readonly<Record<string, string>> {
 /**
  * Write into a folder's manifest what files the folder holds, with a hash of each: a later build deletes these and no others.
  * @param known hashes of all of them, by path; without it the folder is looked through.
+ * @param stated what the manifest says by now; without it the manifest is read.
  */
 export function listFilesInManifest(
   dir: string,
   known: ReadonlyMap<string, string> = hashesIn(dir),
+  stated: object = JSON.parse(readFileSync(join(dir, MANIFEST), "utf8")) as object,
 ): void {
   const manifest = join(dir, MANIFEST);
   const files = [...known.keys()].sort((a, b) => (a < b ? -1 : 1));
-  const stated = JSON.parse(readFileSync(manifest, "utf8")) as object;
   // What a publish goes by: a manifest can't hold its own.
   const hashes = Object.fromEntries(
     files.filter((path) => path !== MANIFEST).map((path) => [path, known.get(path)]),

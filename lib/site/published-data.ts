@@ -13,6 +13,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import type { WorkedSite } from "./site-context.ts";
 import { MANIFEST_KINDS } from "./output-manifest.ts";
 import { SCHEMA_VERSION } from "./schema-version.ts";
+import type { SheetPath } from "../sheet/sheet-path.ts";
 
 /** A sheet as it goes out, with the revision that its content gives it. */
 export interface PublishedSheet {
@@ -222,7 +223,7 @@ export function manifestWithPapers(manifest: string, papers: readonly PaperState
 }
 
 /** The figures that a customer chooses by: those of the first screen, and what a sheet says of hiding and of an exposure. */
-const STATED: ReadonlySet<string> = new Set([
+const STATED: ReadonlySet<string> = new Set<SheetPath>([
   "notations.masstone.munsell.text",
   "notations.masstone.nbsName",
   "permanence.category",

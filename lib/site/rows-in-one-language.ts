@@ -1,7 +1,13 @@
 /** Rows of texts as scripts are sent them: of all languages that stand beside one another, one is left. */
 import { readFile } from "node:fs/promises";
 import type * as acorn from "acorn";
-import type { Node, ObjectExpression, Property } from "acorn";
+import type {
+  ExportNamedDeclaration,
+  ExportSpecifier,
+  Node,
+  ObjectExpression,
+  Property,
+} from "acorn";
 import type { Plugin } from "esbuild";
 import { importPackage } from "../kept/beside-program.ts";
 import { LANGUAGES, type Language } from "../quantities/languages.ts";
@@ -31,33 +37,37 @@ function without(stretches: readonly Stretch[], code: string): string {
   return ends.map((end, i) => code.slice(end, stretches[i]?.[0])).join("");
 }
 
-/** Where other languages stand in the rows of a module, in order. */
+/** Where other languages stand in the rows of a module, and where it hands on the phrases of each, in order. */
 function othersIn(node: Node, language: Language): Stretch[] {
-  if (!isRow(node)) return childrenOf(node).flatMap((child) => othersIn(child, language));
-  const own = node.properties.find((property) => languageOf(property) === language);
-  const [open, close] = [node.start + 1, node.end - 1];
-  return own === undefined
-    ? [[open, close]]
-    : [[open, own.start], ...othersIn(own.value, language), [own.end, close]];
+  const row = rowOf(node);
+  const [first, last] = [row?.at(0), row?.at(-1)];
+  if (row === undefined || first === undefined || last === undefined)
+    return childrenOf(node).flatMap((child) => othersIn(child, language));
+  const own = row.find((property) => languageOf(property) === language);
+  const [open, close] = [first.start, last.end];
+  if (own === undefined) return [[open, close]];
+  const within = own.type === "Property" ? othersIn(own.value, language) : [];
+  return [[open, own.start], ...within, [own.end, close]];
 }
 
-interface Row extends ObjectExpression {
-  readonly properties: Property[];
+/** What stands in it for each language, of an object `{ en: ..., de: ... }` or of `export { en, de }`. */
+function rowOf(node: Node): (Property | ExportSpecifier)[] | undefined {
+  const parts =
+    node.type === "ObjectExpression"
+      ? (node as ObjectExpression).properties
+      : node.type === "ExportNamedDeclaration"
+        ? (node as ExportNamedDeclaration).specifiers
+        : [];
+  const row = parts.filter((part) => part.type !== "SpreadElement" && languageOf(part));
+  return row.length > 1 && row.length === parts.length
+    ? (row as (Property | ExportSpecifier)[])
+    : undefined;
 }
 
-function isRow(node: Node): node is Row {
-  if (node.type !== "ObjectExpression") return false;
-  const { properties } = node as ObjectExpression;
-  return (
-    properties.length > 1 &&
-    properties.every(
-      (property) => property.type === "Property" && languageOf(property) !== undefined,
-    )
-  );
-}
-
-function languageOf({ key, computed }: Property): Language | undefined {
-  return !computed && key.type === "Identifier"
+function languageOf(part: Property | ExportSpecifier): Language | undefined {
+  const key = part.type === "Property" ? part.key : part.exported;
+  const isNamed = part.type === "ExportSpecifier" || !part.computed;
+  return isNamed && key.type === "Identifier"
     ? LANGUAGES.find((language) => language === key.name)
     : undefined;
 }

@@ -1,13 +1,21 @@
 /**
  * Whether a build would only write what lies in its outputs already. Of the newest build of a
  * content folder it is kept, under the seal of its user, what all of it was made from and what
- * every file came out as; where both are still so, nothing is made again.
+ * its manifests came out as, which tell every other file; where both are still so, nothing is made again.
  */
-import { existsSync, lstatSync, readdirSync, readFileSync, realpathSync } from "node:fs";
+import {
+  existsSync,
+  lstatSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  type BigIntStats,
+} from "node:fs";
 import { basename, dirname, join, relative } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { PROGRAM_HASH } from "../kept/beside-program.ts";
 import { contentHash, fileHash } from "../kept/content-hash.ts";
+import { fileState } from "../kept/file-state.ts";
 import { LANGUAGES } from "../quantities/languages.ts";
 import { readKept, writeKept } from "../kept/kept-file.ts";
 import { LARGEST_PHOTOGRAPH_BYTES } from "../records/content-tree.ts";
@@ -23,15 +31,18 @@ const FILE = "site.json";
 /** Folders of the package that pages are made of, beside its modules. */
 const PACKAGE_PARTS = ["assets", "templates"];
 
-/** SHA-256 of each file of an output by its path, manifest.json among them. */
-type OutputHashes = Readonly<Record<string, string>>;
-
-interface KeptSite {
+interface KeptSite extends Readonly<Record<OutputKind, string>> {
   readonly key: string;
-  readonly site: OutputHashes;
-  readonly workshop: OutputHashes;
   readonly sheetCount: number;
   readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Everything that a task's outputs and complaints follow from. */
+export interface SiteKey {
+  /** The hash of all of it. */
+  readonly hash: string;
+  /** What tells that none of its files was touched since; undefined where one may have been within the clock's step. */
+  readonly state: string | undefined;
 }
 
 /**
@@ -43,7 +54,7 @@ interface KeptSite {
 export function siteKey(
   { contentDir, date, base, strict, claims, kind, since }: SiteTask,
   program: string | undefined = PROGRAM_HASH,
-): string | undefined {
+): SiteKey | undefined {
   if (program === undefined || kind !== "paper") return undefined;
   const asked = [
     latestDate(date),
@@ -53,53 +64,108 @@ export function siteKey(
     claims,
   ];
   try {
-    return contentHash([
+    const entries = sourcesOf(contentDir, since);
+    const hash = contentHash([
       program,
       process.version,
       ...asked,
-      ...(since === undefined ? [] : [since, ...manifestsAt(since)]),
+      ...(since === undefined ? [] : [since]),
       // Complaints print where a record lies from here.
       relative(process.cwd(), contentDir),
       relative(process.cwd(), realpathSync(contentDir)),
-      ...PACKAGE_PARTS.flatMap((name) => [...bytesIn(join(PACKAGE_ROOT, name))]),
-      ...bytesIn(contentDir),
+      ...bytesOf(entries),
     ]).toString("hex");
+    return { hash, state: stateOf(entries) };
   } catch {
     return undefined;
   }
 }
 
+/** A file or a folder that outputs follow from. */
+interface SourceEntry {
+  /** What it is called below the folder that is looked through. */
+  readonly path: string;
+  readonly file: string;
+  /** Undefined of a folder. */
+  readonly found: BigIntStats | undefined;
+}
+
+/** Templates, styles and the content folder; of what was published before each language's manifest. */
+function sourcesOf(contentDir: string, since: string | undefined): SourceEntry[] {
+  return [
+    ...(since === undefined ? [] : manifestsAt(since)).map((path) => entryAt(path, path)),
+    ...[...PACKAGE_PARTS.map((name) => join(PACKAGE_ROOT, name)), contentDir].flatMap(entriesIn),
+  ];
+}
+
 /** What was published before, in each language. */
-function manifestsAt(file: string): Uint8Array[] {
+function manifestsAt(file: string): string[] {
   const others = LANGUAGES.map((language) => join(dirname(file), language, basename(file)));
-  return [file, ...others.filter((one) => existsSync(one))].map((one) => readFileSync(one));
+  return [file, ...others.filter((one) => existsSync(one))];
 }
 
 /** No file of a workshop is larger. */
 const LARGEST_BYTES = LARGEST_PHOTOGRAPH_BYTES;
 
-/** Every path below a folder with its bytes, in order. @throws Error for what is neither file nor folder, or too large to be of a workshop. */
-function* bytesIn(folder: string): Generator<string | Uint8Array> {
-  const entries = readdirSync(folder, { recursive: true, withFileTypes: true })
-    .map((entry) => ({ entry, path: join(entry.parentPath, entry.name).slice(folder.length) }))
+/** Every path below a folder, in order. @throws Error for what is neither file nor folder, or too large to be of a workshop. */
+function entriesIn(folder: string): SourceEntry[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .map((entry) => ({ entry, file: join(entry.parentPath, entry.name) }))
+    .map(({ entry, file }) => {
+      const path = file.slice(folder.length);
+      return entry.isDirectory()
+        ? { path: `${path}/`, file, found: undefined }
+        : entryAt(path, file);
+    })
     .sort((one, other) => (one.path < other.path ? -1 : 1));
-  for (const { entry, path } of entries) {
-    if (entry.isDirectory()) yield `${path}/`;
-    else if (entry.isFile() && lstatSync(join(folder, path)).size <= LARGEST_BYTES)
-      yield* [path, readFileSync(join(folder, path))];
-    else throw new Error(`${path} is neither a folder nor a file of a workshop`);
+}
+
+function entryAt(path: string, file: string): SourceEntry {
+  const found = lstatSync(file, { bigint: true });
+  if (!found.isFile() || found.size > LARGEST_BYTES)
+    throw new Error(`${path} is neither a folder nor a file of a workshop`);
+  return { path, file, found };
+}
+
+function* bytesOf(entries: readonly SourceEntry[]): Generator<string | Uint8Array> {
+  for (const { path, file, found } of entries)
+    yield* found === undefined ? [path] : [path, readFileSync(file)];
+}
+
+/** What was written later than so long ago may be written again without a clock that shows it. Our own choice. */
+const SETTLED_MS = 100;
+
+function stateOf(entries: readonly SourceEntry[]): string | undefined {
+  const newest = Math.max(...entries.map(({ found }) => Number(found?.ctimeMs ?? 0)));
+  if (Date.now() - newest < SETTLED_MS) return undefined;
+  return contentHash(
+    entries.flatMap(({ path, found }) => [
+      path,
+      found === undefined ? "" : `${fileState(found)} ${found.ctimeNs}`,
+    ]),
+  ).toString("hex");
+}
+
+/** Whether all that a task's outputs follow from is what it was. */
+function isStillKey(task: SiteTask, key: SiteKey, program: string | undefined): boolean {
+  try {
+    if (key.state !== undefined && stateOf(sourcesOf(task.contentDir, task.since)) === key.state)
+      return true;
+  } catch {
+    // Its key tells.
   }
+  return siteKey(task, program)?.hash === key.hash;
 }
 
 /** What the build of this key said, where both outputs are still as it wrote them. */
 export function sameSite(
   { earlierDir, earlierWorkshopDir }: SiteTask,
-  key: string | undefined,
+  key: SiteKey | undefined,
   cache: KeptFolder,
 ): SiteReport | undefined {
   if (key === undefined) return undefined;
   const kept = readKept(cache.folder, FILE) as Partial<KeptSite> | null | undefined;
-  if (kept?.key !== key || kept.sheetCount === undefined || kept.diagnostics === undefined)
+  if (kept?.key !== key.hash || kept.sheetCount === undefined || kept.diagnostics === undefined)
     return undefined;
   const isStillIn = (output: OutputKind, dir: string): boolean =>
     isStill(dir, kept[output], knownFiles(cache, output, "paper"));
@@ -108,20 +174,25 @@ export function sameSite(
     : undefined;
 }
 
+/** @param manifest the hash of its manifest, which has that of every other file. */
 function isStill(
   dir: string,
-  hashes: OutputHashes | undefined,
+  manifest: string | undefined,
   { hashOf }: Pick<KnownFiles, "hashOf">,
 ): boolean {
-  if (hashes === undefined || Object.keys(hashes).length === 0) return false;
   try {
-    return Object.entries(hashes).every(([path, hash]) => {
-      const file = join(dir, path);
-      const known = hashOf(path, file);
-      return known === undefined
-        ? lstatSync(file).isFile() && fileHash(file) === hash
-        : known === hash;
-    });
+    if (manifest === undefined || fileHash(join(dir, MANIFEST)) !== manifest) return false;
+    const hashes = outputManifest(dir)?.hashes;
+    return (
+      hashes !== undefined &&
+      Object.entries(hashes).every(([path, hash]) => {
+        const file = join(dir, path);
+        const known = hashOf(path, file);
+        return known === undefined
+          ? lstatSync(file).isFile() && fileHash(file) === hash
+          : known === hash;
+      })
+    );
   } catch {
     return false;
   }
@@ -130,19 +201,13 @@ function isStill(
 /** Keep what a build wrote, unless what it was made from has changed under it. */
 export function keepSite(
   task: SiteTask,
-  key: string | undefined,
+  key: SiteKey | undefined,
   { folder, keeps }: KeptFolder,
   { sheetCount, diagnostics }: SiteReport,
   program: string | undefined = PROGRAM_HASH,
 ): void {
   if (key === undefined || !keeps || sheetCount === undefined) return;
-  const [site, workshop] = [task.dir, task.workshopDir].map(hashesOf);
-  if (site === undefined || workshop === undefined || siteKey(task, program) !== key) return;
-  writeKept(folder, FILE, { key, site, workshop, sheetCount, diagnostics } satisfies KeptSite);
-}
-
-/** As its manifest has them; the manifest's own besides. */
-function hashesOf(dir: string): OutputHashes | undefined {
-  const hashes = outputManifest(dir)?.hashes;
-  return hashes && { ...hashes, [MANIFEST]: fileHash(join(dir, MANIFEST)) };
+  if (!isStillKey(task, key, program)) return;
+  const [site, workshop] = [task.dir, task.workshopDir].map((dir) => fileHash(join(dir, MANIFEST)));
+  writeKept(folder, FILE, { key: key.hash, site, workshop, sheetCount, diagnostics });
 }

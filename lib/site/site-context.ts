@@ -45,7 +45,8 @@ import {
 import { keepIn, type Keep } from "../kept/kept-result.ts";
 import { keptSteps, madeStep, type KeptSteps, type Step } from "../kept/kept-steps.ts";
 import { heldFew } from "../kept/held-few.ts";
-import { partHash, partHashes, textHash } from "../kept/part-hashes.ts";
+import { partHash, textHash } from "../kept/part-hashes.ts";
+import { partTimes } from "../kept/part-times.ts";
 import { madeAside, readAside, readAsPart, readWhenAsked } from "../kept/reads.ts";
 import { followedTexts } from "./followed-texts.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
@@ -141,7 +142,7 @@ function placeOf({ place: { file, line, column, path }, rule }: Diagnostic): str
 /** Works out fits and sheets for whoever asks later and finds them kept. */
 export function rangeAhead(records: Records, cache: WorkCache): void {
   const [own] = pageLanguages(records.workshop);
-  workedRange(records, own, cache);
+  workedRange(records, own, cache).keepSteps();
 }
 
 function workedRange(
@@ -202,14 +203,14 @@ function following(
     const end = name.indexOf("/");
     return partsTold.get(end === -1 ? name : name.slice(0, end));
   };
-  const hashes = partHashes(cache, language, {
+  const times = partTimes(cache, language, {
     part: (name) => told(name)?.part(name),
     identity: (owner) => told(owner)?.identity?.(owner),
   });
   const steps = keptSteps(
     cache,
     [language, languageFolder(language, written.workshop)],
-    hashes,
+    times,
     LISTS,
   );
   const fitted = fitting(records.value, steps);
@@ -221,10 +222,7 @@ function following(
     fitted,
     fits: fits.value,
     partsTold,
-    keepSteps: () => {
-      steps.keepBooks();
-      hashes.keep();
-    },
+    keepSteps: steps.keepBooks,
     steps,
   };
 }

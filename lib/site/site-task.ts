@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { OutputKind } from "./output-manifest.ts";
+import type { SiteKey } from "./same-site.ts";
 
 /** A site to be written: whose records, and how. */
 export interface SiteTask {
@@ -23,8 +24,8 @@ export interface SiteTask {
   readonly earlierWorkshopDir: string;
   /** A manifest.json kept when cards were printed last. */
   readonly since: string | undefined;
-  /** The hash of all that the outputs follow from, where a build that finds it unchanged need not make them again. */
-  readonly key?: string | undefined;
+  /** All that the outputs follow from, where a build that finds it unchanged need not make them again. */
+  readonly key?: SiteKey | undefined;
 }
 
 /** What became of a task. */

@@ -1,9 +1,8 @@
 import type { Language } from "../quantities/languages.ts";
 import { MISSING } from "./figures/all-figures.ts";
-import { of } from "./fr/phrases.ts";
 import { textsIn, type InEach, type InOthers } from "./in-each.ts";
 import { upperFirst } from "./letter-case.ts";
-import { phrasesIn } from "./phrases-in-each.ts";
+import { fr, phrasesIn } from "./phrases-in-each.ts";
 import { slottedTexts, type SlottedText } from "./slotted-text.ts";
 import type { Words } from "./words.ts";
 
@@ -101,7 +100,7 @@ export const REASONS: Readonly<Record<string, Readonly<Record<keyof InOthers, Sl
   },
   "its strength does not compare with {a}'s": {
     de: "die Farbstärke lässt sich nicht mit der von {a} vergleichen",
-    fr: (name) => `sa force ne se compare pas à celle ${of(name)}`,
+    fr: (name) => `sa force ne se compare pas à celle ${fr.of(name)}`,
     es: "su fuerza no se compara con la de {a}",
   },
   "{a}, which strength is reckoned against, has no let-downs from which it can be fitted": {

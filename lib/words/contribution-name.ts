@@ -5,13 +5,9 @@ import type { Statement, ValuesOf, WordingsOf } from "../quantities/statement.ts
 import type { Language } from "../quantities/languages.ts";
 import { byRule } from "./by-rule.ts";
 import { METALS, OILS } from "./closed-sets.ts";
-import * as en from "./en/phrases.ts";
-import * as de from "./de/phrases.ts";
-import * as fr from "./fr/phrases.ts";
-import * as es from "./es/phrases.ts";
 import { textsIn } from "./in-each.ts";
 import { upperFirst } from "./letter-case.ts";
-import { phrasesIn } from "./phrases-in-each.ts";
+import { de, en, es, fr, phrasesIn } from "./phrases-in-each.ts";
 import { withUnit, type printedFigures } from "./phrases.ts";
 import { saidIn, type Texts } from "./texts.ts";
 

@@ -1,5 +1,5 @@
 import type { Language } from "../quantities/languages.ts";
-import { ENGLISH } from "./en/english.ts";
+import { ENGLISH } from "./english.ts";
 import { ownWords } from "./own-words.ts";
 import type { OwnWords, Words } from "./words.ts";
 

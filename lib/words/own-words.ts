@@ -1,9 +1,5 @@
 import type { Language } from "../quantities/languages.ts";
 import { contributionWords } from "./contribution-name.ts";
-import { TRADE as deTrade } from "./de/trade-terms.ts";
-import { TRADE as enTrade } from "./en/trade-terms.ts";
-import { TRADE as esTrade } from "./es/trade-terms.ts";
-import { TRADE as frTrade } from "./fr/trade-terms.ts";
 import { criteriaIn, limitsText } from "./lot-criteria.ts";
 import { pageWords } from "./pages/all-pages.ts";
 import { phrasesIn } from "./phrases-in-each.ts";
@@ -13,9 +9,8 @@ import { wordingsIn } from "./rulings/rulings-in-each.ts";
 import { tintWords } from "./rulings/tints.ts";
 import { tableWords } from "./table-words.ts";
 import { tintSentences } from "./tint-sentence.ts";
+import { TRADE } from "./trade-terms.ts";
 import type { OwnWords } from "./words.ts";
-
-const TRADE = { en: enTrade, de: deTrade, fr: frTrade, es: esTrade };
 
 /** What this room says in one language; all but the English is translation, to be reviewed by a reader of the trade. */
 export function ownWords(language: Language): OwnWords {

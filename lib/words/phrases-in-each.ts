@@ -1,9 +1,11 @@
 import type { Language } from "../quantities/languages.ts";
-import * as en from "./en/phrases.ts";
-import * as de from "./de/phrases.ts";
-import * as fr from "./fr/phrases.ts";
-import * as es from "./es/phrases.ts";
+import * as en from "./languages/en.ts";
+import * as de from "./languages/de.ts";
+import * as fr from "./languages/fr.ts";
+import * as es from "./languages/es.ts";
 import type { InEach } from "./in-each.ts";
+
+export { en, de, fr, es };
 
 /** Those of one language, and so of every other. */
 type Phrases = typeof en;

@@ -74,6 +74,34 @@ export function within(name: string): string {
   return /^[a-z0-9]+(-[a-z0-9]+)+$/.test(name) ? name.replaceAll("-", " ") : name;
 }
 
+/** How a language puts things in a list. */
+interface Listing {
+  /** Its word between the last two. @param next the last of them. */
+  readonly joint: (before: "and" | "or", next: string) => string;
+  /** A comma of a name's own, and what then parts names, with its spaces. */
+  readonly ownComma?: RegExp;
+  readonly semicolon?: string;
+  /** What stands before the joint where semicolons do. */
+  readonly lastAfter?: string;
+}
+
+/** Lists of a language: "a, b and c"; with semicolons where one of more than two has a comma of its own. */
+export function lists({ joint, ownComma = /,/, semicolon = "; ", lastAfter = "" }: Listing) {
+  const listed = (texts: readonly string[], before: "and" | "or" = "and"): string => {
+    const [last = ""] = texts.slice(-1);
+    if (texts.length < 2) return last;
+    const isParted = texts.length > 2 && texts.some((text) => ownComma.test(text));
+    const others = texts.slice(0, -1).join(isParted ? semicolon : ", ");
+    return `${others}${isParted ? lastAfter : ""} ${joint(before, last)} ${last}`;
+  };
+  return {
+    listed,
+    /** Of names as they stand inside a sentence. */
+    namesWithin: (names: readonly string[], before: "and" | "or" = "and"): string =>
+      listed(names.map(within), before),
+  };
+}
+
 /** A sentence out of its words: capital letter and full stop. */
 export function sentence(words: string): string {
   return `${upperFirst(words)}.`;

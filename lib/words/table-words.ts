@@ -1,7 +1,7 @@
 import type { Language } from "../quantities/languages.ts";
 import { absenceIn } from "./absence.ts";
 import { factWordsIn } from "./fact-words.ts";
-import { elided } from "./fr/phrases.ts";
+import { elided } from "./languages/fr.ts";
 import { figureWords } from "./figures/all-figures.ts";
 import { textsIn } from "./in-each.ts";
 import { METHODS } from "./methods.ts";

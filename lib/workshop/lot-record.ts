@@ -2,7 +2,7 @@ import { batchPlan } from "../lots/batch-plan.ts";
 import type { PageContext } from "../pages/page-context.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { lotsOf } from "../sheet/lots/lot-book.ts";
-import { firstWanted, planMatter } from "./batch-sheet-page.ts";
+import { firstWanted, planMatter } from "./batch-plan-matter.ts";
 
 /**
  * A new lot's record as text, with as much planned as the last lot was, to be corrected as it is made.

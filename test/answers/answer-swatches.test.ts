@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { answerTiles } from "../../lib/answers/answer-pages.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { worked } from "../support/demonstration.ts";
 
 const { context } = worked();

@@ -29,6 +29,24 @@ describe("a command line that is not understood is told in one line", () => {
     [["check", "--date", ""], "--date can't be : it takes a day, YYYY-MM-DD\n"],
     [["check", "--claims", "worn"], "--claims can't be worn: it takes error or warn\n"],
     [["start", "--port", "65536"], "--port can't be 65536: it takes 0 to 65535\n"],
+    [["start", "--port", "8e3"], "--port can't be 8e3: it takes 0 to 65535\n"],
+    [["labels", "--copies", "501"], "--copies can't be 501: it takes 1 to 500\n"],
+    [
+      ["publish", "--to", "site", "--confirm", "removals,all"],
+      "--confirm can't be removals,all: it takes removals, cautions or both, commas between\n",
+    ],
+    [
+      ["build", "--base", "../colours"],
+      "--base can't be ../colours: it takes a folder such as /colours/\n",
+    ],
+    [
+      ["labels", "--filled"],
+      "--filled needs --lot: it takes as many labels as that lot filled tubes\n",
+    ],
+    [
+      ["labels", "--filled", "--lot", "LB-1", "--copies", "2"],
+      "--filled says how many of each, and so does --copies: give one of them\n",
+    ],
     [["start", "--port", "http"], "--port can't be http: it takes 0 to 65535\n"],
     [["build", "--only", "x"], "build has no --only: it belongs to cards, labels, pictures\n"],
     [["cards", "--port", "80"], "cards has no --port: it belongs to start\n"],

@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
 import fc from "fast-check";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import type { CommandOptions } from "../../lib/commands/command-line.ts";
+import type { CommandOptions } from "../../lib/commands/command-options.ts";
 import { newRecord } from "../../lib/commands/new-record.ts";
 import { contentFolder, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { toldOf } from "../records/told.ts";

@@ -20,7 +20,7 @@ import {
 import { OILS, oilRow } from "../../lib/drying/oils.ts";
 import { oilContributions } from "../../lib/drying/vehicle-drying.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 
 const { oils: OIL_ROWS, driers: DRIERS } = KNOWN.tables;
 const BONE = { name: "bone black", ...chemistryOf("PBk 9") };

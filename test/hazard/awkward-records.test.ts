@@ -16,7 +16,7 @@ interface Awkward {
   readonly form?: PaintForm;
   readonly percentQuartz?: number;
   /** Hazard statements of the label. */
-  readonly label: readonly string[];
+  readonly label?: readonly string[];
   /** Metals that the label names by itself. */
   readonly contains?: readonly string[];
   readonly mask: "p3" | "ffp2" | "none";
@@ -25,183 +25,78 @@ interface Awkward {
 }
 
 const NONE = "none stated";
+/** A pigment whose supplier states no hazard. */
+const unstated = (colourIndexName: string): Awkward["of"] => ({
+  colourIndexName,
+  classifications: NONE,
+});
+
+/** What the studio is told of what harms the unborn too; of dust alone; of fumes; of neither; of what does not dust. */
+const GRAVE = { mask: "p3", heat: "never", unborn: true } as const;
+const DUST = { mask: "p3", heat: "with exhaust", unborn: false } as const;
+const FUME = { mask: "p3", heat: "never", unborn: false } as const;
+const PLAIN = { mask: "ffp2", heat: "with exhaust", unborn: false } as const;
+const WET = { mask: "none", heat: "with exhaust", unborn: false } as const;
 
 const RECORDS: readonly Awkward[] = [
   // Metals in pigments whose supplier states nothing: the metal speaks.
-  {
-    what: "vermilion",
-    of: { colourIndexName: "PR 106", classifications: NONE },
-    label: [],
-    contains: ["mercury"],
-    mask: "p3",
-    heat: "never",
-    unborn: true,
-  },
-  {
-    what: "a red named vermilion that holds no mercury",
-    of: { colourIndexName: "PR 254", classifications: NONE },
-    label: [],
-    mask: "ffp2",
-    heat: "with exhaust",
-    unborn: false,
-  },
+  { what: "vermilion", of: unstated("PR 106"), contains: ["mercury"], ...GRAVE },
+  { what: "a red named vermilion that holds no mercury", of: unstated("PR 254"), ...PLAIN },
   {
     what: "mercury cadmium red, two metals",
-    of: { colourIndexName: "PR 113", classifications: NONE },
-    label: [],
+    of: unstated("PR 113"),
     contains: ["cadmium", "mercury"],
-    mask: "p3",
-    heat: "never",
-    unborn: true,
+    ...GRAVE,
   },
   {
     what: "the same with a suffix",
-    of: { colourIndexName: "PR 113:1", classifications: NONE },
-    label: [],
+    of: unstated("PR 113:1"),
     contains: ["cadmium", "mercury"],
-    mask: "p3",
-    heat: "never",
-    unborn: true,
+    ...GRAVE,
   },
-  {
-    what: "cadmium red",
-    of: { colourIndexName: "PR 108", classifications: NONE },
-    label: [],
-    contains: ["cadmium"],
-    mask: "p3",
-    heat: "never",
-    unborn: true,
-  },
+  { what: "cadmium red", of: unstated("PR 108"), contains: ["cadmium"], ...GRAVE },
   {
     what: "cadmium red let down with barium sulphate, PR 108:1",
-    of: { colourIndexName: "PR 108:1", classifications: NONE },
-    label: [],
+    of: unstated("PR 108:1"),
     contains: ["cadmium"],
-    mask: "p3",
-    heat: "never",
-    unborn: true,
+    ...GRAVE,
   },
-  {
-    what: "cadmium orange",
-    of: { colourIndexName: "PO 20", classifications: NONE },
-    label: [],
-    contains: ["cadmium"],
-    mask: "p3",
-    heat: "never",
-    unborn: true,
-  },
-  {
-    what: "cobalt violet, the phosphate",
-    of: { colourIndexName: "PV 14", classifications: NONE },
-    label: [],
-    contains: ["cobalt"],
-    mask: "p3",
-    heat: "with exhaust",
-    unborn: false,
-  },
+  { what: "cadmium orange", of: unstated("PO 20"), contains: ["cadmium"], ...GRAVE },
+  { what: "cobalt violet, the phosphate", of: unstated("PV 14"), contains: ["cobalt"], ...DUST },
   {
     what: "cobalt violet, the arsenate, told by its CAS number",
     of: { colourIndexName: "PV 14", casNumber: "24719-19-5", classifications: ["H300", "H350"] },
     label: ["H300", "H350"],
-    mask: "p3",
-    heat: "never",
-    unborn: true,
+    ...GRAVE,
   },
-  {
-    what: "cobalt blue",
-    of: { colourIndexName: "PB 28", classifications: NONE },
-    label: [],
-    contains: ["cobalt"],
-    mask: "p3",
-    heat: "with exhaust",
-    unborn: false,
-  },
-  {
-    what: "nickel titanate",
-    of: { colourIndexName: "PY 53", classifications: NONE },
-    label: [],
-    contains: ["nickel", "antimony"],
-    mask: "p3",
-    heat: "never",
-    unborn: false,
-  },
-  {
-    what: "nickel barium titanate",
-    of: { colourIndexName: "PY 157", classifications: NONE },
-    label: [],
-    contains: ["nickel"],
-    mask: "p3",
-    heat: "with exhaust",
-    unborn: false,
-  },
-  {
-    what: "nickel azo yellow",
-    of: { colourIndexName: "PY 150", classifications: NONE },
-    label: [],
-    contains: ["nickel"],
-    mask: "p3",
-    heat: "with exhaust",
-    unborn: false,
-  },
-  {
-    what: "chrome antimony titanate",
-    of: { colourIndexName: "PBr 24", classifications: NONE },
-    label: [],
-    contains: ["antimony"],
-    mask: "p3",
-    heat: "never",
-    unborn: false,
-  },
-  {
-    what: "manganese blue",
-    of: { colourIndexName: "PB 33", classifications: NONE },
-    label: [],
-    contains: ["barium", "manganese"],
-    mask: "p3",
-    heat: "with exhaust",
-    unborn: false,
-  },
+  { what: "cobalt blue", of: unstated("PB 28"), contains: ["cobalt"], ...DUST },
+  { what: "nickel titanate", of: unstated("PY 53"), contains: ["nickel", "antimony"], ...FUME },
+  { what: "nickel barium titanate", of: unstated("PY 157"), contains: ["nickel"], ...DUST },
+  { what: "nickel azo yellow", of: unstated("PY 150"), contains: ["nickel"], ...DUST },
+  { what: "chrome antimony titanate", of: unstated("PBr 24"), contains: ["antimony"], ...FUME },
+  { what: "manganese blue", of: unstated("PB 33"), contains: ["barium", "manganese"], ...DUST },
   {
     what: "malachite",
-    of: { colourIndexName: "PG 20", classifications: NONE },
-    label: [],
+    of: unstated("PG 20"),
     contains: ["copper"],
     mask: "ffp2",
     heat: "never",
     unborn: false,
   },
-  {
-    what: "phthalocyanine blue: its copper is bound",
-    of: { colourIndexName: "PB 15:3", classifications: NONE },
-    label: [],
-    mask: "ffp2",
-    heat: "with exhaust",
-    unborn: false,
-  },
-  {
-    what: "barium sulphate: no soluble barium",
-    of: { colourIndexName: "PW 21", classifications: NONE },
-    label: [],
-    mask: "ffp2",
-    heat: "with exhaust",
-    unborn: false,
-  },
+  { what: "phthalocyanine blue: its copper is bound", of: unstated("PB 15:3"), ...PLAIN },
+  { what: "barium sulphate: no soluble barium", of: unstated("PW 21"), ...PLAIN },
   // Suppliers' statements, and metals beside them.
   {
     what: "orpiment",
     of: { colourIndexName: "PY 39", classifications: ["H301", "H331", "H400", "H410"] },
     label: ["H301", "H331", "H410"],
-    mask: "p3",
-    heat: "never",
-    unborn: true,
+    ...GRAVE,
   },
   {
     what: "emerald green",
     of: { colourIndexName: "PG 21", classifications: ["H301", "H331", "H350", "H410"] },
     label: ["H301", "H331", "H350", "H410"],
-    mask: "p3",
-    heat: "never",
-    unborn: true,
+    ...GRAVE,
   },
   {
     what: "a paste of 2 % emerald green: 100/5000 of the oral limit is left, the carcinogen stays",
@@ -217,34 +112,26 @@ const RECORDS: readonly Awkward[] = [
     what: "chrome yellow",
     of: { colourIndexName: "PY 34", classifications: ["H350", "H360Df", "H373", "H410"] },
     label: ["H350", "H360Df", "H373", "H410"],
-    mask: "p3",
-    heat: "never",
-    unborn: true,
+    ...GRAVE,
   },
   {
     what: "barium yellow",
     of: { colourIndexName: "PY 31", classifications: ["H302", "H332", "H350i", "H317"] },
     label: ["H302", "H317", "H332", "H350i"],
-    mask: "p3",
-    heat: "never",
-    unborn: true,
+    ...GRAVE,
   },
   {
     what: "zinc chromate",
     of: { colourIndexName: "PY 36", classifications: ["H302", "H317", "H350", "H410"] },
     label: ["H302", "H317", "H350", "H410"],
-    mask: "p3",
-    heat: "never",
-    unborn: true,
+    ...GRAVE,
   },
   {
     what: "spirit: 39 degrees C, thin enough to be drawn into the lungs",
     of: { classifications: ["H226", "H304", "H336"] },
     form: "liquid",
     label: ["H226", "H304", "H336"],
-    mask: "none",
-    heat: "with exhaust",
-    unborn: false,
+    ...WET,
   },
   {
     what: "drier: cobalt soap, 17 % of it metal",
@@ -256,39 +143,15 @@ const RECORDS: readonly Awkward[] = [
     unborn: true,
   },
   // What only the earth tells.
-  {
-    what: "yellow ochre",
-    of: { colourIndexName: "PY 43", classifications: NONE },
-    label: [],
-    mask: "p3",
-    heat: "with exhaust",
-    unborn: false,
-  },
+  { what: "yellow ochre", of: unstated("PY 43"), ...DUST },
   {
     what: "yellow ochre whose paper states no respirable quartz",
-    of: { colourIndexName: "PY 43", classifications: NONE },
+    of: unstated("PY 43"),
     percentQuartz: 0,
-    label: [],
-    mask: "ffp2",
-    heat: "with exhaust",
-    unborn: false,
+    ...PLAIN,
   },
-  {
-    what: "synthetic red oxide",
-    of: { colourIndexName: "PR 101", classifications: NONE },
-    label: [],
-    mask: "ffp2",
-    heat: "with exhaust",
-    unborn: false,
-  },
-  {
-    what: "a filler of quartz, PW 27",
-    of: { colourIndexName: "PW 27", classifications: NONE },
-    label: [],
-    mask: "p3",
-    heat: "with exhaust",
-    unborn: false,
-  },
+  { what: "synthetic red oxide", of: unstated("PR 101"), ...PLAIN },
+  { what: "a filler of quartz, PW 27", of: unstated("PW 27"), ...DUST },
   // New classes (Regulation (EU) 2023/707): ED 1 from .1 %, ED 2 from 1 %.
   {
     what: "an endocrine disrupter of category 1 at .1 %",
@@ -305,20 +168,14 @@ const RECORDS: readonly Awkward[] = [
     of: { classifications: ["EUH380"] },
     share: 0.0009,
     form: "paste",
-    label: [],
-    mask: "none",
-    heat: "with exhaust",
-    unborn: false,
+    ...WET,
   },
   {
     what: "category 2 at .9 %",
     of: { classifications: ["EUH381"] },
     share: 0.009,
     form: "paste",
-    label: [],
-    mask: "none",
-    heat: "with exhaust",
-    unborn: false,
+    ...WET,
   },
   {
     what: "a PMT substance at .1 %",
@@ -326,18 +183,13 @@ const RECORDS: readonly Awkward[] = [
     share: 0.001,
     form: "paste",
     label: ["EUH450"],
-    mask: "none",
-    heat: "with exhaust",
-    unborn: false,
+    ...WET,
   },
   // Nothing known.
   {
     what: "a pigment of which nobody has said anything",
     of: { colourIndexName: "PR 254" },
-    label: [],
-    mask: "p3",
-    heat: "never",
-    unborn: false,
+    ...FUME,
   },
   {
     what: "a supplier's code that no list knows",
@@ -374,7 +226,7 @@ describe("awkward records, worked by hand", () => {
           }
         : {}),
     });
-    expect([...found.hazardStatements].sort()).toEqual([...record.label].sort());
+    expect([...found.hazardStatements].sort()).toEqual([...(record.label ?? [])].sort());
     expect(
       containedMetals(ingredients, found.hazardStatements, KNOWLEDGE.metals)
         .flatMap(({ values }) => values.metals)

@@ -21,7 +21,7 @@ import {
 import { substanceName } from "../../lib/hazard/texts/substance-name.ts";
 import { METALS } from "../../lib/hazard/studio/metal-content.ts";
 import { statementText as presentedText } from "../../lib/present/statement-text.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { SUPPLEMENTAL_CODES } from "../../lib/hazard/texts/supplemental-code.ts";
 import { KNOWLEDGE } from "./knowledge.ts";
 

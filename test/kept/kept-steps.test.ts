@@ -1,10 +1,18 @@
-import { mkdtempSync, readdirSync, statSync, utimesSync } from "node:fs";
+import {
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { beforeEach, describe, expect, inject, test } from "vitest";
 import { followed, followedWhenAsked } from "../../lib/kept/followed.ts";
 import { keptSteps, type KeptSteps, type Step } from "../../lib/kept/kept-steps.ts";
-import { partHashes } from "../../lib/kept/part-hashes.ts";
-import { readBy } from "../../lib/kept/reads.ts";
+import { partTimes } from "../../lib/kept/part-times.ts";
+import { readBy, type ReadNames } from "../../lib/kept/reads.ts";
 import type { WorkCache } from "../../lib/kept/work-cache.ts";
 
 type Colours = ReadonlyMap<string, Readonly<Record<"name" | "oil", string>>>;
@@ -20,7 +28,6 @@ beforeEach(() => {
 interface Run {
   readonly steps: KeptSteps;
   readonly colours: Colours;
-  readonly keep: () => void;
   /** Parts whose hash had to be found anew. */
   readonly looked: string[];
 }
@@ -29,15 +36,14 @@ interface Run {
 function run(members: Colours, identities: ReadonlyMap<string, string> = new Map()): Run {
   const looked: string[] = [];
   const { value: colours, part } = followed(members, { each: { keys: {} } }, "colours");
-  const hashes = partHashes(cache, "test", {
+  const times = partTimes(cache, "test", {
     part: (name) => {
       looked.push(name);
       return part(name);
     },
     identity: (owner) => identities.get(owner),
   });
-  const steps = keptSteps(cache, "alike", hashes, ["colours"]);
-  return { steps, colours, keep: hashes.keep, looked };
+  return { steps: keptSteps(cache, "alike", times, ["colours"]), colours, looked };
 }
 
 const colour = (slug: string, oil = "60"): [string, Readonly<Record<"name" | "oil", string>>] => [
@@ -53,6 +59,7 @@ function isTaken({ steps, colours }: Run, reads: (from: Colours) => unknown): bo
     isTaken = true;
     return reads(colours);
   });
+  steps.keepBooks();
   return isTaken;
 }
 
@@ -96,7 +103,6 @@ describe("a step that read one colour's oil", () => {
     const seen = run(BLACKS, moved);
     expect(isTaken(seen, oil)).toBe(false);
     expect(seen.looked).toEqual(["colours/bone/?", "colours/bone/oil"]);
-    seen.keep();
     const again = run(BLACKS, moved);
     expect(isTaken(again, oil)).toBe(false);
     expect(again.looked).toEqual([]);
@@ -114,7 +120,6 @@ describe("a step that read a part of many colours", () => {
   test("looks at none but the one that has changed", () => {
     const first = run(many(), identities(many()));
     isTaken(first, names);
-    first.keep();
     const edited = many("61");
     const second = run(edited, identities(edited));
     expect(isTaken(second, names)).toBe(false);
@@ -139,14 +144,16 @@ test("a step that read many members whole is taken again when one of them has ch
       ["last", { text: last }] as const,
     ]);
   const count = (members: ReadonlyMap<string, object>): number => {
-    let times = 0;
+    let taken = 0;
     const { value, part } = followed(members, { each: "whole" }, "sources");
-    const hashes = partHashes(cache, "test", { part, identity: () => undefined });
-    keptSteps(cache, "alike", hashes, ["sources"]).made(STEP, () => {
-      times++;
+    const times = partTimes(cache, "test", { part, identity: () => undefined });
+    const steps = keptSteps(cache, "alike", times, ["sources"]);
+    steps.made(STEP, () => {
+      taken++;
       return [...value.values()].length;
     });
-    return times;
+    steps.keepBooks();
+    return taken;
   };
   expect([count(many("one")), count(many("one")), count(many("two"))]).toEqual([1, 0, 1]);
 });
@@ -215,11 +222,11 @@ describe("steps that are taken of many colours", () => {
   };
   const both = ["bone", "lamp"];
 
-  test("are kept each by what it read, in one file", () => {
+  test("are kept each by what it read, all in one file beside the two that tell since when parts are what they are", () => {
     expect(of(run(BLACKS), both)).toEqual(both);
     expect(of(run(BLACKS), both)).toEqual([]);
     expect(of(run(new Map([colour("bone", "61"), colour("lamp")])), both)).toEqual(["bone"]);
-    expect(readdirSync(join(cache.folder, "results"))).toHaveLength(1);
+    expect(readdirSync(join(cache.folder, "results"))).toHaveLength(3);
   });
 
   test("are read by whoever asks for one of them, made or kept", () => {
@@ -268,35 +275,88 @@ describe("steps that are taken of many colours", () => {
 
   test("are written down again where one was taken, and not where a colour is another in what no step read", () => {
     const results = join(cache.folder, "results");
-    const afterRun = (members: Colours, taken: readonly string[]): Date => {
+    const writtenBy = (members: Colours, taken: readonly string[]): number => {
       expect(of(run(members), both)).toEqual(taken);
       const files = readdirSync(results, { recursive: true, encoding: "utf8" })
         .map((name) => join(results, name))
         .filter((name) => statSync(name).isFile());
-      const newest = Math.max(...files.map((file) => statSync(file).mtimeMs));
-      // Whoever writes one makes another file, of another time.
+      const written = files.filter((file) => statSync(file).mtimeMs > EARLIER.getTime());
       for (const file of files) utimesSync(file, EARLIER, EARLIER);
-      return new Date(Math.round(newest));
+      return written.length;
     };
     const EARLIER = new Date(Date.now() - 60_000);
-    expect(afterRun(BLACKS, both)).not.toEqual(EARLIER);
+    expect(writtenBy(BLACKS, both)).toBe(3);
     const renamed = new Map([["bone", { name: "Bone", oil: "60" }] as const, colour("lamp")]);
-    expect(afterRun(renamed, [])).toEqual(EARLIER);
-    expect(afterRun(renamed, [])).toEqual(EARLIER);
+    // That the colour is another is written, and no step.
+    expect(writtenBy(renamed, [])).toBe(1);
+    expect(writtenBy(renamed, [])).toBe(0);
     const oilier = new Map([["bone", { name: "Bone", oil: "61" }] as const, colour("lamp")]);
-    expect(afterRun(oilier, ["bone"])).not.toEqual(EARLIER);
+    expect(writtenBy(oilier, ["bone"])).toBe(2);
     expect(of(run(oilier), both)).toEqual([]);
     expect(of(run(BLACKS), both)).toEqual(["bone"]);
   });
 });
 
 test("what steps read alike of one owner is held once", () => {
-  const { steps, colours } = run(BLACKS);
-  const [one, other] = [1, 2].map(() =>
-    steps
-      .partsOf(readBy(() => colours.get("bone")?.oil).names)
-      .find(([owner]) => owner === "colours/bone"),
-  );
-  expect(one?.[3]).toContain("colours/bone/oil");
-  expect(other).toBe(one);
+  const read = (): ReadNames => {
+    const { steps, colours } = run(BLACKS);
+    const { names } = readBy(() => {
+      for (const of of ["one", "other"])
+        steps.made({ ...STEP, of }, () => colours.get("bone")?.oil);
+    });
+    steps.keepBooks();
+    return names;
+  };
+  read();
+  expect([...read().owned]).toEqual([
+    ["", []],
+    ["colours/bone", ["?", "oil"]],
+  ]);
+});
+
+describe("a step that another build took at the same time", () => {
+  const oilier = new Map([colour("bone", "61"), colour("lamp")]);
+  const oilTold = ({ steps, colours }: Run): unknown =>
+    steps.made(STEP, () => colours.get("bone")?.oil);
+
+  test.each([
+    ["is taken again where that one has kept later what it saw", true],
+    ["and where that one was killed before it kept anything", false],
+  ])("%s", (_, isKept) => {
+    const before = run(BLACKS);
+    oilTold(before);
+    before.steps.keepBooks();
+    const [one, other] = [run(BLACKS), run(oilier)];
+    // Something is taken anew by each, so that both have something to keep.
+    for (const { steps, colours } of [one, other])
+      steps.made({ ...STEP, name: "lamps" }, () => colours.get("lamp")?.name);
+    expect(oilTold(other)).toBe("61");
+    if (isKept) other.steps.keepBooks();
+    one.steps.keepBooks();
+    expect(oilTold(run(BLACKS))).toBe("60");
+  });
+
+  test("is taken again where a kill left only one of two files that belong together", () => {
+    const before = run(BLACKS);
+    oilTold(before);
+    before.steps.keepBooks();
+    const results = join(cache.folder, "results");
+    const files = readdirSync(results, { recursive: true, encoding: "utf8" })
+      .map((name) => join(results, name))
+      .filter((name) => statSync(name).isFile());
+    const earlier = files.map((file) => [file, readFileSync(file)] as const);
+    for (const [file] of earlier) rmSync(file);
+    const after = run(oilier);
+    oilTold(after);
+    after.steps.keepBooks();
+    let taken = 0;
+    for (const [file, bytes] of earlier) {
+      const now = readFileSync(file);
+      writeFileSync(file, bytes);
+      const again = run(oilier);
+      again.steps.made(STEP, () => ((taken += 1), again.colours.get("bone")?.oil));
+      writeFileSync(file, now);
+    }
+    expect(taken).toBe(earlier.length);
+  });
 });

@@ -13,7 +13,7 @@ import {
 } from "../../lib/optics/special-effect.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
 import { wavelengthsNm, type WavelengthGrid } from "../../lib/quantities/spectrum.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 
 const COARSE = { startNm: 400, stepNm: 10, count: 31 };
 const FINE = { startNm: 380, stepNm: 5, count: 71 };

@@ -13,16 +13,26 @@ import { contentFolder, SMALLEST_WORKSHOP, type RecordTexts } from "../support/c
 import { installed, packed, ROOT, type Installed } from "../support/installed-package.ts";
 import { mullstone, type CommandRun } from "../support/mullstone.ts";
 
-/** As many colours, each with the page of its own pigment, as make pages enough for Eleventy to be worth its loading. */
-const COLOURS = 22;
+/** As many as are worth a thread of their own. */
+const COLOURS = 8;
+/** With the pages of colours these are as many as make Eleventy worth its loading. */
+const ANSWERS = 48;
+const numbered = (count: number, record: (i: number) => readonly [string, string][]): RecordTexts =>
+  Object.fromEntries(Array.from({ length: count }, (_, i) => record(i + 1)).flat());
 const WORKSHOP: RecordTexts = {
   ...SMALLEST_WORKSHOP,
-  ...Object.fromEntries(
-    Array.from({ length: COLOURS - 1 }, (_, i) => `black-${i + 2}`).flatMap((slug) => [
-      [`colours/${slug}.md`, `---\nname: ${slug}\npigments: [{ pigment: ${slug} }]\n---\nNotes.\n`],
-      [`pigments/${slug}.yaml`, `name: ${slug}\n`],
-    ]),
-  ),
+  ...numbered(COLOURS - 1, (i) => [
+    [
+      `colours/black-${i}.md`,
+      `---\nname: Black ${i}\npigments: [{ pigment: lamp-black }]\n---\nNotes.\n`,
+    ],
+  ]),
+  ...numbered(ANSWERS, (i) => [
+    [
+      `answers/how-black-${i}.md`,
+      `---\nquestion: How black is black ${i}?\nsummary: As lamp black is.\nclaims: [{ fact: lamp-black.pigments, includes: lamp-black }]\n---\nAs lamp black is.\n`,
+    ],
+  ]),
 };
 
 let tarball = "";
@@ -99,9 +109,7 @@ describe("the package installed into an empty folder", () => {
     const { code, output, complaints } = await build("site");
     expect(complaints).toBe("");
     expect(code).toBe(0);
-    expect(output).toMatch(
-      /^22 sheets, 0 warnings, [\d.]+ s: site; for the workshop alone: \S+\n$/,
-    );
+    expect(output).toMatch(/^8 sheets, 0 warnings, [\d.]+ s: site; for the workshop alone: \S+\n$/);
     const { colours } = JSON.parse(readFileSync(join(home, "site/catalogue.json"), "utf8")) as {
       colours: { url: string; sheet: string }[];
     };

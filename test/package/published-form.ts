@@ -4,7 +4,7 @@ import { CATALOGUE_COLUMNS } from "../../lib/site/catalogue-csv.ts";
 import { dataSchemas } from "../../lib/site/data-schemas.ts";
 import { figuresCsv } from "../../lib/site/figures-csv.ts";
 import { lowerFirst } from "../../lib/words/letter-case.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 
 /** What other programs read, as it was when CONTRACT.md was last written: a line a key or column. */
 export const FORM_FILE = "test/package/published-form.txt";

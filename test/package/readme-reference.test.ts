@@ -1,11 +1,8 @@
-import { FEED_PATH } from "../../lib/site/feed.ts";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { SHORTCODES } from "../../lib/answers/shortcode-table.ts";
 import { recordSchemas } from "../../lib/records/json-schemas.ts";
-import { printedSite } from "../../lib/site/printed-site.ts";
-import { site as demonstrationSite } from "../support/demonstration.ts";
 import { mullstone } from "../support/mullstone.ts";
 import { firstColumn, README, section } from "./readme.ts";
 
@@ -112,53 +109,6 @@ describe("commands", () => {
       ...options,
       "--help",
     ]);
-  });
-});
-
-describe("what comes out", async () => {
-  const onScreen = demonstrationSite();
-  const { prints } = onScreen;
-  // One sheet stands for all: each has a PDF of its own.
-  const { site } = await printedSite(
-    {
-      ...onScreen,
-      ...(prints === undefined ? {} : { prints: { ...prints, sheets: prints.sheets.slice(0, 1) } }),
-    },
-    "nothing-there",
-  );
-  const written = [...site.pages, ...site.files(), ...site.manifests(), ...(site.papers ?? [])]
-    .map(({ path }) => path)
-    .concat(
-      "assets/styles/site.css",
-      FEED_PATH,
-      (site.pictures?.() ?? []).map(({ path }) => path),
-    );
-  const patterns = firstColumn("## What comes out").map((code): [string, RegExp] => {
-    const own = code.replaceAll(".", "\\.").replaceAll("NAME", "[a-z0-9-]+");
-    return [
-      code,
-      new RegExp(
-        code === "assets/"
-          ? "^assets/"
-          : code.endsWith("/")
-            ? `^${own}(?:by-[a-z]+/)?index\\.html$`
-            : `^${own}$`,
-      ),
-    ];
-  });
-
-  test("is all in the table", () => {
-    expect(written.filter((path) => !patterns.some(([, pattern]) => pattern.test(path)))).toEqual(
-      [],
-    );
-  });
-
-  test("and nothing is in the table that does not come out", () => {
-    expect(
-      patterns
-        .filter(([, pattern]) => !written.some((path) => pattern.test(path)))
-        .map(([code]) => code),
-    ).toEqual([]);
   });
 });
 

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { cautionLine } from "../../lib/pages/caution-line.ts";
 import { poisonCentreLine } from "../../lib/pages/safety-blocks.ts";
 import { loadRecords } from "../../lib/records/load-records.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { contentFolder } from "../support/content-folder.ts";
 
 const PAPERS = "Hazards: from our suppliers\u2019 papers.";

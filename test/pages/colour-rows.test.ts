@@ -30,7 +30,7 @@ function unloaded({ sheet }: SheetTexts): SheetTexts {
     get inShort() {
       return inVain("inShort");
     },
-    has: inVain,
+    has: (path): path is never => inVain(path),
     leaf: inVain,
   };
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { FoldBlock } from "../../lib/blocks/block.ts";
 import { knownPigments } from "../../lib/pages/known-pigments.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { KNOWN } from "../support/known.ts";
 import { soundRecords } from "../support/sound-records.ts";

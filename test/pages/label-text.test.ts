@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { forbiddenWords } from "../support/known.ts";
 import { labelText } from "../../lib/pages/label-text.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { SHEETS, sheetOf } from "../sheet/demonstration-sheets.ts";
 
 const MAKER = {

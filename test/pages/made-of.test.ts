@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { madeOfText } from "../../lib/pages/made-of.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { SHEETS, sheetOf } from "../sheet/demonstration-sheets.ts";
 
 describe("what a colour is made of, under its name", () => {

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import type { PageContext } from "../../lib/pages/page-context.ts";
 import { photographView } from "../../lib/pages/photograph-view.ts";
 import { certain } from "../../lib/quantities/at.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { colourText, photographedWorkshop } from "./photographed-workshop.ts";
 
 test("what a photograph shows and what lit it are sentences of their own", async () => {

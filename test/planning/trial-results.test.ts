@@ -5,7 +5,7 @@ import { openResults } from "../../lib/planning/trial-results.ts";
 import type { Records } from "../../lib/records/records.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { sheetWarnings } from "../../lib/site/sheet-warnings.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { soundRecords } from "../support/sound-records.ts";
 
 /** A tint of a madder in a window for a year, read five times, the last at 22.5. */

@@ -5,7 +5,7 @@ import {
   hidesText,
   percentText,
 } from "../../lib/present/mix-facts-text.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 
 const hides = (contrastRatio: number, contrastUncertainty: number, isDark = false): string =>
   hidesText(

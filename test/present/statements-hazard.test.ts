@@ -22,7 +22,7 @@ import {
 } from "../../lib/hazard/studio/studio-cautions.ts";
 import { containedMetals } from "../../lib/hazard/studio/studio-material.ts";
 import type { HazardStatement } from "../../lib/hazard/statements.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { LABEL_RULINGS } from "../../lib/words/rulings/label.ts";
 import { MARKET_RULINGS } from "../../lib/words/rulings/markets.ts";
 import { STUDIO_RULINGS } from "../../lib/words/rulings/studio.ts";

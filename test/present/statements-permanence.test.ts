@@ -21,7 +21,7 @@ import { PERMANENCE_RULINGS } from "../../lib/words/rulings/permanence.ts";
 import type { Exposure } from "../../lib/permanence/exposure.ts";
 import type { PermanenceStatement } from "../../lib/permanence/statements.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { expect, test } from "vitest";
 import { KNOWN, lightOf } from "../support/known.ts";
 import { casesOf, holdSentences, type RuleCase, type Stated } from "./statements-held.ts";

@@ -22,9 +22,9 @@ import {
   significant,
   timesTheDays,
   within,
-} from "../../lib/words/en/phrases.ts";
+} from "../../lib/words/languages/en.ts";
 import { LOT_RULINGS } from "../../lib/words/rulings/lots.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { tintWords } from "../../lib/words/rulings/tints.ts";
 import { tintSentences } from "../../lib/words/tint-sentence.ts";
 import { sentenceFaults } from "./statements-held.ts";

@@ -11,7 +11,7 @@ import { rangePdf } from "../../lib/print/range-pdf.ts";
 import { laidOutSheet, type SheetToPrint } from "../../lib/print/sheet-paper.ts";
 import { sheetLeaves, sheetPdf } from "../../lib/print/sheet-pdf.ts";
 import { cardsKey, LEFT_TO_THE_SITE, rangeKey, sheetKey } from "../../lib/site/paper-keys.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { pageText, readPdf, solid } from "../support/read-pdf.ts";
 import { pdfStructure } from "../support/pdf-structure.ts";
 import { blockPages, everyBlock } from "../templates/block-fixtures.ts";

@@ -10,7 +10,7 @@ import { marksOf, MM_PER_PT, type Tagged, type TextMark } from "../../lib/print/
 import { measureText } from "../../lib/print/print-document.ts";
 import { FACE_HEIGHTS } from "../../lib/print/print-font.ts";
 import { qrMatrix } from "../../lib/print/qr-figure.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import type { Language } from "../../lib/quantities/languages.ts";
 import { solid } from "../support/read-pdf.ts";
 import { SIZES } from "./demonstration-cards.ts";

@@ -53,6 +53,17 @@ test("where no word is new there is nothing to keep, and what was kept stays bes
   expect(found).toEqual([6, 7, 5, undefined]);
 });
 
+test("of more than 6,000 words those of the newest run stay, used or new", () => {
+  const word = font.layoutRun("a");
+  const run = begunWith(kept(wordsOfRun(), ["walnut", "linseed"]));
+  const words = run.ofFont(FONT, font, BYTES);
+  words.kept("linseed");
+  for (let i = 1; i < 6_000; i++) words.shaped(`word ${i}`, word);
+  const { kept: known } = begunWith(run.toKeep() ?? new Uint8Array()).ofFont(FONT, font, BYTES);
+  const found = ["linseed", "word 5999", "walnut"].map((text) => known(text) !== undefined);
+  expect(found).toEqual([true, true, false]);
+});
+
 test("a document whose words were kept is the same to the last byte, and shapes none anew", () => {
   const folder = mkdtempSync(join(inject("scratch"), "words-"));
   const [document, words] = [join(folder, "printed.pdf"), join(folder, "words")];

@@ -232,25 +232,27 @@ describe("a label that is too small", () => {
     expect(tubes.map((tube) => packageLabel(content, tube) !== undefined).indexOf(true)).toBe(at);
   });
 
+  const low = { ...sized({ kind: "tube", ml: 40, languages: ["en", "de"] }), heightMm: 20 };
+
   // The statements of the law and the tube's measures stand in each alike; else nothing of one is said in another.
   test.each([
     [
       "de",
-      /^Zinc White, tried: kein Etikett\. 81,5 x 80\u00a0mm sind auf Englisch, .* zu klein: /,
+      /^Zinc White, tried: kein Etikett\. 81,5 x 20\u00a0mm sind auf Englisch und Deutsch .* zu klein: /,
       "Faltetikett",
     ],
     [
       "fr",
-      /^Zinc White, tried\u202f: pas d’étiquette\. 81,5 x 80\u00a0mm ne suffisent pas en anglais, /,
+      /^Zinc White, tried\u202f: pas d’étiquette\. 81,5 x 20\u00a0mm ne suffisent pas en anglais et allemand /,
       "étiquette dépliante",
     ],
     [
       "es",
-      /^Zinc White, tried: sin etiqueta\. 81,5 x 80\u00a0mm no bastan en inglés, /,
+      /^Zinc White, tried: sin etiqueta\. 81,5 x 20\u00a0mm no bastan en inglés y alemán /,
       "etiqueta desplegable",
     ],
   ] as const)("is told in the workshop's language, %s", (language, begins, foldOut) => {
-    const { refusals } = rangeLabels([textsOf("zinc-white")], [size], {
+    const { refusals } = rangeLabels([textsOf("zinc-white")], [low], {
       ...CONTEXT,
       words: WORDED[language],
     });
@@ -261,9 +263,8 @@ describe("a label that is too small", () => {
   });
 
   test("is told without the law where the paint bears no hazards", () => {
-    const small = { ...sized({ kind: "tube", ml: 40, languages: ["en", "de"] }), heightMm: 20 };
     const lineOf = (slug: string): string =>
-      rangeLabels([textsOf(slug)], [small], CONTEXT).refusals.join(" ");
+      rangeLabels([textsOf(slug)], [low], CONTEXT).refusals.join(" ");
     expect(lineOf("bone-black")).toContain("It bears no hazards, so that no law sets its letters");
     expect(lineOf("bone-black")).not.toContain("CLP");
     expect(lineOf("zinc-white")).toContain("(CLP, Annex I, 1.5.1)");
@@ -271,13 +272,10 @@ describe("a label that is too small", () => {
 
   // basis: published. CLP, Annex I, 1.2.1.4 is of labels that Article 17 asks for: of hazardous mixtures.
   test("is held against the law's size where the paint is classified, and not where it bears nothing", () => {
-    const low = { ...sized({ kind: "tube", ml: 40 }), heightMm: 40 };
-    const bears = (slug: string): boolean => {
-      const content = labelContentOf(slug, low);
-      return content.cautions.length > 0;
-    };
+    const narrow = { ...sized({ kind: "tube", ml: 40 }), heightMm: 40 };
+    const bears = (slug: string): boolean => labelContentOf(slug, narrow).cautions.length > 0;
     const told = (slug: string): boolean =>
-      rangeLabels([textsOf(slug)], [low], CONTEXT).remarks.some((line) =>
+      rangeLabels([textsOf(slug)], [narrow], CONTEXT).remarks.some((line) =>
         line.includes("is less than the 52 x 74 mm"),
       );
     expect([bears("zinc-white"), told("zinc-white")]).toEqual([true, true]);

@@ -4,7 +4,7 @@ import { headedPieces } from "../../lib/print/layout-tree.ts";
 import { marksOf } from "../../lib/print/mark.ts";
 import { plainTable, propertyTable } from "../../lib/print/paper-table.ts";
 import type { PaperStyle } from "../../lib/print/paper-style.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 
 const STYLE = {
   widthMm: 82,

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { byFamily } from "../../lib/pages/catalogue-pages.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { PAPER_SIZES } from "../../lib/print/card-size.ts";
 import { rangePdf } from "../../lib/print/range-pdf.ts";
 import { laidOutSheet } from "../../lib/print/sheet-paper.ts";

@@ -3,7 +3,7 @@ import type { WallBlock } from "../../lib/blocks/block.ts";
 import { headedPieces } from "../../lib/print/layout-tree.ts";
 import { marksOf } from "../../lib/print/mark.ts";
 import { wallFigure } from "../../lib/print/wall-figure.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 
 const STYLE = {
   widthMm: 82,

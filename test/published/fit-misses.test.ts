@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { sheetWarnings } from "../../lib/site/sheet-warnings.ts";
 import { wavelengthsNm } from "../../lib/quantities/spectrum.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { soundRecords } from "../support/sound-records.ts";
 import { measuredPaint } from "./measured-paints.ts";
 import { oilPaintRecords } from "./oil-paint-folder.ts";

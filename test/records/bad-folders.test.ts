@@ -21,23 +21,17 @@ describe("slugs", () => {
     {
       what: "two files for one",
       files: { "pigments/lamp-black.yml": "name: Lamp black\n" },
-      told: [
-        "content/pigments/lamp-black.yml:1:1 error There is a second file for lamp-black beside content/pigments/lamp-black.yaml records/duplicate",
-      ],
+      told: "content/pigments/lamp-black.yml:1:1 error There is a second file for lamp-black beside content/pigments/lamp-black.yaml records/duplicate",
     },
     {
       what: "two readings of one name",
       files: { "readings/lamp-black.txt": "CGATS.17\n" },
-      told: [
-        "content/readings/lamp-black.txt:1:1 error There is a second file for the reading lamp-black beside content/readings/lamp-black.csv records/duplicate",
-      ],
+      told: "content/readings/lamp-black.txt:1:1 error There is a second file for the reading lamp-black beside content/readings/lamp-black.csv records/duplicate",
     },
     {
       what: "a name with blanks and capitals",
       files: { "pigments/Bone Black.yaml": "name: Bone black\n" },
-      told: [
-        'content/pigments/Bone Black.yaml:1:1 error The file name "Bone Black" can\'t be an address: use lower-case letters, digits and single hyphens records/slug',
-      ],
+      told: 'content/pigments/Bone Black.yaml:1:1 error The file name "Bone Black" can\'t be an address: use lower-case letters, digits and single hyphens records/slug',
     },
     {
       what: "a name of dots",
@@ -45,9 +39,7 @@ describe("slugs", () => {
         "pigments/...yaml": "name: Bone black\n",
         "pigments/x...yaml": "name: Bone black\n",
       },
-      told: [
-        'content/pigments/x...yaml:1:1 error The file name "x.." can\'t be an address: use lower-case letters, digits and single hyphens records/slug',
-      ],
+      told: 'content/pigments/x...yaml:1:1 error The file name "x.." can\'t be an address: use lower-case letters, digits and single hyphens records/slug',
     },
   ]);
 });
@@ -65,9 +57,7 @@ describe("files that do not belong", () => {
     {
       what: "a workbook of a spreadsheet is told how to be saved",
       files: { "readings/drawdowns.XLSX": "x" },
-      told: [
-        "content/readings/drawdowns.XLSX:1:1 warning drawdowns.XLSX is left out: readings/ holds files ending in .csv, .txt, .cgats, .it8, .cxf, .xml, and this is a spreadsheet's workbook: save the sheet as CSV records/folder",
-      ],
+      told: "content/readings/drawdowns.XLSX:1:1 warning drawdowns.XLSX is left out: readings/ holds files ending in .csv, .txt, .cgats, .it8, .cxf, .xml, and this is a spreadsheet's workbook: save the sheet as CSV records/folder",
     },
     {
       what: "notes beside the records and hidden files are let be",

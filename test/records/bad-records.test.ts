@@ -32,9 +32,7 @@ describe("keys and values", () => {
     {
       what: "an unknown key, with the nearest known one",
       files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm: 1.8\n" },
-      told: [
-        `${PIGMENT_LINE}:2:1 error There is no key densityGPerCm in this record; nearest: densityGPerCm3 records/unknown-key`,
-      ],
+      told: `${PIGMENT_LINE}:2:1 error There is no key densityGPerCm in this record; nearest: densityGPerCm3 records/unknown-key`,
     },
     {
       what: "an unknown key that is near none: all that are known",
@@ -42,16 +40,12 @@ describe("keys and values", () => {
         "vehicles/oil.yaml": "name: Oil\nkind: oil\nsmell: nutty\n",
         [COLOUR]: colourWith("vehicle: oil"),
       },
-      told: [
-        "content/vehicles/oil.yaml:3:1 error There is no key smell in this record; known: name, kind, oil, densityGPerCm3, casNumber, whatItIs, pricePerKg, hazards, acuteToxicity, metals, workplaceLimit, components, flashPointC, initialBoilingPointC, kinematicViscosityMm2PerS, safetyDataSheet, date, translations records/unknown-key",
-      ],
+      told: "content/vehicles/oil.yaml:3:1 error There is no key smell in this record; known: name, kind, oil, densityGPerCm3, casNumber, whatItIs, pricePerKg, hazards, acuteToxicity, metals, workplaceLimit, components, flashPointC, initialBoilingPointC, kinematicViscosityMm2PerS, safetyDataSheet, date, translations records/unknown-key",
     },
     {
       what: "an unknown key inside another",
       files: { [PIGMENT]: "name: Lamp black\nparticle: { sizeUm: 0.1, shap: round }\n" },
-      told: [
-        `${PIGMENT_LINE}:2:26 error There is no key shap under particle; nearest: shape records/unknown-key`,
-      ],
+      told: `${PIGMENT_LINE}:2:26 error There is no key shap under particle; nearest: shape records/unknown-key`,
     },
     {
       what: "a language that there are no words of, and a key that no translation has",
@@ -67,91 +61,67 @@ describe("keys and values", () => {
     {
       what: "text in place of a number",
       files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: heavy\n" },
-      told: [
-        `${PIGMENT_LINE}:2:17 error densityGPerCm3 can't be "heavy": it takes a number records/schema`,
-      ],
+      told: `${PIGMENT_LINE}:2:17 error densityGPerCm3 can't be "heavy": it takes a number records/schema`,
     },
     {
       what: "a number in place of text",
       files: { [PIGMENT]: "name: 12\n" },
-      told: [
-        `${PIGMENT_LINE}:1:7 error name can't be 12: it takes text; in quotes: "12" records/schema`,
-      ],
+      told: `${PIGMENT_LINE}:1:7 error name can't be 12: it takes text; in quotes: "12" records/schema`,
     },
     {
       what: "one in place of a list",
       files: { [COLOUR]: colourBut("\n  - { pigment: lamp-black }", " lamp-black") },
-      told: [
-        `${COLOUR_LINE}:3:11 error pigments can't be "lamp-black": it takes a list; written so: [{ pigment: lamp-black }] records/schema`,
-      ],
+      told: `${COLOUR_LINE}:3:11 error pigments can't be "lamp-black": it takes a list; written so: [{ pigment: lamp-black }] records/schema`,
     },
     {
       what: "an empty list",
       files: { [COLOUR]: colourBut("\n  - { pigment: lamp-black }", " []") },
-      told: [
-        `${COLOUR_LINE}:3:11 error pigments is too short: it takes at least 1 entry records/schema`,
-      ],
+      told: `${COLOUR_LINE}:3:11 error pigments is too short: it takes at least 1 entry records/schema`,
     },
     {
       what: "a list in place of keys",
       files: { [PIGMENT]: "- Lamp black\n" },
-      told: [
-        `${PIGMENT_LINE}:1:1 error The record can't be ["Lamp black"]: it takes keys and values records/schema`,
-      ],
+      told: `${PIGMENT_LINE}:1:1 error The record can't be ["Lamp black"]: it takes keys and values records/schema`,
     },
     {
       what: "an empty file",
       files: { [PIGMENT]: "" },
-      told: [
-        `${PIGMENT_LINE}:1:1 error The record is missing: it takes keys and values records/schema`,
-      ],
+      told: `${PIGMENT_LINE}:1:1 error The record is missing: it takes keys and values records/schema`,
     },
     {
       what: "a key that is wanting",
       files: { [PIGMENT]: "colourIndexName: PBk 6\n" },
-      told: [`${PIGMENT_LINE}:1:1 error name is missing: it takes text records/schema`],
+      told: `${PIGMENT_LINE}:1:1 error name is missing: it takes text records/schema`,
     },
     {
       what: "no number",
       files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: .nan\n" },
-      told: [
-        `${PIGMENT_LINE}:2:17 error densityGPerCm3 can't be NaN: it takes a number records/schema`,
-      ],
+      told: `${PIGMENT_LINE}:2:17 error densityGPerCm3 can't be NaN: it takes a number records/schema`,
     },
     {
       what: "a number without end",
       files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: 1e999\n" },
-      told: [
-        `${PIGMENT_LINE}:2:17 error densityGPerCm3 can't be Infinity: it takes a number records/schema`,
-      ],
+      told: `${PIGMENT_LINE}:2:17 error densityGPerCm3 can't be Infinity: it takes a number records/schema`,
     },
     {
       what: "an estimate with its ends the wrong way round",
       files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: { value: [2, 1.8] }\n" },
-      told: [
-        `${PIGMENT_LINE}:2:26 error The range [2,1.8] begins with its upper end records/range`,
-      ],
+      told: `${PIGMENT_LINE}:2:26 error The range [2,1.8] begins with its upper end records/range`,
     },
     {
       what: "a day that is in no calendar",
       files: { [COLOUR]: colourWith("date: 2026-02-30") },
-      told: [
-        `${COLOUR_LINE}:6:7 error date can't be "2026-02-30": it takes a date, YYYY-MM-DD; the calendar has no such day records/schema`,
-      ],
+      told: `${COLOUR_LINE}:6:7 error date can't be "2026-02-30": it takes a date, YYYY-MM-DD; the calendar has no such day records/schema`,
     },
     {
       what: "a link that runs a script",
       files: { [PIGMENT]: "name: Lamp black\nsafetyDataSheet: javascript:alert(1)\n" },
-      told: [
-        `${PIGMENT_LINE}:2:18 error safetyDataSheet can't be "javascript:alert(1)": it takes a web address, http or https records/schema`,
-      ],
+      told: `${PIGMENT_LINE}:2:18 error safetyDataSheet can't be "javascript:alert(1)": it takes a web address, http or https records/schema`,
     },
     {
       what: "keys that a program may trip over",
       files: { [PIGMENT]: "name: Lamp black\nparticle: { __proto__: { a: 1 } }\n" },
-      told: [
-        `${PIGMENT_LINE}:2:13 error There is no key __proto__ under particle; known: sizeUm, shape, refractiveIndex, absorptionIndex records/unknown-key`,
-      ],
+      told: `${PIGMENT_LINE}:2:13 error There is no key __proto__ under particle; known: sizeUm, shape, refractiveIndex, absorptionIndex records/unknown-key`,
     },
   ]);
 });
@@ -161,30 +131,22 @@ describe("closed vocabularies and notations", () => {
     {
       what: "an unknown word, with the nearest known one",
       files: { [COLOUR]: colourWith("dispersion: miled") },
-      told: [
-        `${COLOUR_LINE}:6:13 error dispersion can't be "miled": it takes mulled or milled; nearest: milled records/schema`,
-      ],
+      told: `${COLOUR_LINE}:6:13 error dispersion can't be "miled": it takes mulled or milled; nearest: milled records/schema`,
     },
     {
       what: "an unknown word that is near none",
       files: { [COLOUR]: colourWith("dispersion: whipped") },
-      told: [
-        `${COLOUR_LINE}:6:13 error dispersion can't be "whipped": it takes mulled or milled records/schema`,
-      ],
+      told: `${COLOUR_LINE}:6:13 error dispersion can't be "whipped": it takes mulled or milled records/schema`,
     },
     {
       what: "a geometry with a letter for a nought",
       files: { [COLOUR]: colourBut(`"45/0"`, `"45/O"`) },
-      told: [
-        `${COLOUR_LINE}:5:77 error masstone.geometry can't be "45/O": it takes 45/0, d/8 included or d/8 excluded; nearest: 45/0 records/schema`,
-      ],
+      told: `${COLOUR_LINE}:5:77 error masstone.geometry can't be "45/O": it takes 45/0, d/8 included or d/8 excluded; nearest: 45/0 records/schema`,
     },
     {
       what: "a Colour Index name as it is not written",
       files: { [PIGMENT]: "name: Lamp black\ncolourIndexName: Pbk6\n" },
-      told: [
-        `${PIGMENT_LINE}:2:18 error colourIndexName can't be "Pbk6": it takes a Colour Index generic name, such as "PBk 6"; written so: PBk 6 records/schema`,
-      ],
+      told: `${PIGMENT_LINE}:2:18 error colourIndexName can't be "Pbk6": it takes a Colour Index generic name, such as "PBk 6"; written so: PBk 6 records/schema`,
     },
     {
       what: "a chip that is in no Munsell book",
@@ -220,9 +182,7 @@ describe("closed vocabularies and notations", () => {
           `{ lab: [100.1, 0, 0], illuminant: D65, observer: 10, geometry: "45/0" }`,
         ),
       },
-      told: [
-        `${COLOUR_LINE}:5:19 error masstone.lab[0] is 100.1, and takes 100 or less records/schema`,
-      ],
+      told: `${COLOUR_LINE}:5:19 error masstone.lab[0] is 100.1, and takes 100 or less records/schema`,
     },
   ]);
 });
@@ -246,9 +206,7 @@ describe("what a colour says of its making", () => {
         "pigments/bone-black.yaml": "name: Bone black\n",
         [COLOUR]: pigments("pigment: lamp-black, parts: 1", "pigment: bone-black"),
       },
-      told: [
-        `${COLOUR_LINE}:4:3 error 1 of 2 pigments have parts: give parts for all of them or for none records/parts`,
-      ],
+      told: `${COLOUR_LINE}:4:3 error 1 of 2 pigments have parts: give parts for all of them or for none records/parts`,
     },
     {
       what: "parts of dry pigment beside parts of paint",
@@ -256,9 +214,7 @@ describe("what a colour says of its making", () => {
         "pigments/bone-black.yaml": "name: Bone black\n",
         [COLOUR]: pigments("pigment: lamp-black, parts: 1", "pigment: bone-black, paintParts: 1"),
       },
-      told: [
-        `${COLOUR_LINE}:4:3 error Parts of dry pigment and parts of paint stand side by side: give one of the two for all pigments records/parts`,
-      ],
+      told: `${COLOUR_LINE}:4:3 error Parts of dry pigment and parts of paint stand side by side: give one of the two for all pigments records/parts`,
     },
     {
       what: "a paint without parts of it",
@@ -268,9 +224,7 @@ describe("what a colour says of its making", () => {
           "---\nname: Bone Black\npigments: [{ pigment: bone-black }]\n---\n",
         [COLOUR]: pigments("pigment: lamp-black", "pigment: bone-black, paint: bone-black"),
       },
-      told: [
-        `${COLOUR_LINE}:5:35 error The paint bone-black is named without its paintParts records/parts`,
-      ],
+      told: `${COLOUR_LINE}:5:35 error The paint bone-black is named without its paintParts records/parts`,
     },
     {
       what: "a paint that holds another pigment, and one that could be two colours",
@@ -301,44 +255,34 @@ describe("what a colour says of its making", () => {
           "pigment: lamp-black, paintParts: 1",
         ),
       },
-      told: [
-        `${COLOUR_LINE}:4:16 error There is no zinc-whit in pigments/; nearest: zinc-white records/missing-reference`,
-      ],
+      told: `${COLOUR_LINE}:4:16 error There is no zinc-whit in pigments/; nearest: zinc-white records/missing-reference`,
     },
     {
       what: "parts that weigh nothing",
       files: { [COLOUR]: pigments("pigment: lamp-black, parts: 0") },
-      told: [
-        `${COLOUR_LINE}:4:35 error pigments[0].parts is 0, and takes more than 0 records/schema`,
-      ],
+      told: `${COLOUR_LINE}:4:35 error pigments[0].parts is 0, and takes more than 0 records/schema`,
     },
     {
       what: "a pigment named twice",
       files: {
         [COLOUR]: pigments("pigment: lamp-black, parts: 1", "pigment: lamp-black, parts: 2"),
       },
-      told: [`${COLOUR_LINE}:5:16 error The pigment lamp-black is named twice records/duplicate`],
+      told: `${COLOUR_LINE}:5:16 error The pigment lamp-black is named twice records/duplicate`,
     },
     {
       what: "a let-down with no colour in it",
       files: { [COLOUR]: tint(`"0:20"`), ...WHITE },
-      told: [
-        `${COLOUR_LINE}:7:37 error The ratio 0:20 has a side that is 0: colour and white are both above 0 records/ratio`,
-      ],
+      told: `${COLOUR_LINE}:7:37 error The ratio 0:20 has a side that is 0: colour and white are both above 0 records/ratio`,
     },
     {
       what: "a let-down with no white in it",
       files: { [COLOUR]: tint(`"1:0.0"`), ...WHITE },
-      told: [
-        `${COLOUR_LINE}:7:37 error The ratio 1:0.0 has a side that is 0: colour and white are both above 0 records/ratio`,
-      ],
+      told: `${COLOUR_LINE}:7:37 error The ratio 1:0.0 has a side that is 0: colour and white are both above 0 records/ratio`,
     },
     {
       what: "a ratio written as a fraction",
       files: { [COLOUR]: tint("1/20"), ...WHITE },
-      told: [
-        `${COLOUR_LINE}:7:37 error tints[0].massRatio can't be "1/20": it takes colour to white by mass, such as "1:20"; written so: "1:20" records/schema`,
-      ],
+      told: `${COLOUR_LINE}:7:37 error tints[0].massRatio can't be "1/20": it takes colour to white by mass, such as "1:20"; written so: "1:20" records/schema`,
     },
   ]);
 });
@@ -356,23 +300,17 @@ describe("readings", () => {
     {
       what: "a column that is not there, with the nearest",
       files: { [COLOUR]: colourBut("column: masstone", "column: mastone") },
-      told: [
-        `${COLOUR_LINE}:5:42 error Column mastone is not in ${READING_LINE}; nearest: masstone records/missing-column`,
-      ],
+      told: `${COLOUR_LINE}:5:42 error Column mastone is not in ${READING_LINE}; nearest: masstone records/missing-column`,
     },
     {
       what: "a masstone without its scale",
       files: { [COLOUR]: colourBut(", scale: factor", "") },
-      told: [
-        `${COLOUR_LINE}:5:11 error The scale of the reading is missing: factor or percent, here or under readings in workshop.yaml records/scale`,
-      ],
+      told: `${COLOUR_LINE}:5:11 error The scale of the reading is missing: factor or percent, here or under readings in workshop.yaml records/scale`,
     },
     {
       what: "a masstone without its geometry",
       files: { [COLOUR]: colourBut(`, geometry: "45/0"`, "") },
-      told: [
-        `${COLOUR_LINE}:5:11 error The geometry of the reading is missing: 45/0, d/8 included or d/8 excluded, here or under readings in workshop.yaml records/geometry`,
-      ],
+      told: `${COLOUR_LINE}:5:11 error The geometry of the reading is missing: 45/0, d/8 included or d/8 excluded, here or under readings in workshop.yaml records/geometry`,
     },
     {
       what: "scale and geometry once for all, in workshop.yaml",
@@ -385,30 +323,22 @@ describe("readings", () => {
     {
       what: "a CSV with a hole",
       files: { [READING]: readingBut("550,0.02", "550,") },
-      told: [
-        `${READING_LINE}:17:5 error The reflectance of masstone at 550 nm is missing readings/empty-cell`,
-      ],
+      told: `${READING_LINE}:17:5 error The reflectance of masstone at 550 nm is missing readings/empty-cell`,
     },
     {
       what: "a CSV that lacks a wavelength",
       files: { [READING]: readingBut("550,0.02\n", "") },
-      told: [
-        `${READING_LINE}:17:1 error Wavelengths are missing between 540 and 560 nm: the step is 10 nm readings/wavelength-gap`,
-      ],
+      told: `${READING_LINE}:17:1 error Wavelengths are missing between 540 and 560 nm: the step is 10 nm readings/wavelength-gap`,
     },
     {
       what: "NaN in a CSV",
       files: { [READING]: readingBut("550,0.02", "550,NaN") },
-      told: [
-        `${READING_LINE}:17:5 error The reflectance of masstone at 550 nm is "NaN", no number readings/not-a-number`,
-      ],
+      told: `${READING_LINE}:17:5 error The reflectance of masstone at 550 nm is "NaN", no number readings/not-a-number`,
     },
     {
       what: "percent taken for a factor",
       files: { [READING]: readingBut("550,0.02", "550,2") },
-      told: [
-        `${READING_LINE}:17:5 error The reflectance of masstone at 550 nm is 2, outside -0.005 to 1.2; effect: fluorescent where its pigment is, scale: percent of percent readings/reflectance-domain`,
-      ],
+      told: `${READING_LINE}:17:5 error The reflectance of masstone at 550 nm is 2, outside -0.005 to 1.2; effect: fluorescent where its pigment is, scale: percent of percent readings/reflectance-domain`,
     },
   ]);
 });
@@ -426,16 +356,12 @@ describe("references, both ways", () => {
     {
       what: "a vehicle that is not there",
       files: { [COLOUR]: colourWith("vehicle: walnut-oil") },
-      told: [
-        `${COLOUR_LINE}:6:10 error There is no walnut-oil in vehicles/ records/missing-reference`,
-      ],
+      told: `${COLOUR_LINE}:6:10 error There is no walnut-oil in vehicles/ records/missing-reference`,
     },
     {
       what: "a source that is in no bibliography",
       files: { [PIGMENT]: "name: Lamp black\ndensityGPerCm3: { value: 1.8, source: some-book }\n" },
-      told: [
-        `${PIGMENT_LINE}:2:39 error There is no some-book in sources/ records/missing-reference`,
-      ],
+      told: `${PIGMENT_LINE}:2:39 error There is no some-book in sources/ records/missing-reference`,
     },
     {
       what: "records that nothing uses are warned of, and build",
@@ -455,30 +381,22 @@ describe("references, both ways", () => {
     {
       what: "what a colour with a fault uses is not called unused",
       files: { [COLOUR]: colourWith("dispersion: whipped") },
-      told: [
-        `${COLOUR_LINE}:6:13 error dispersion can't be "whipped": it takes mulled or milled records/schema`,
-      ],
+      told: `${COLOUR_LINE}:6:13 error dispersion can't be "whipped": it takes mulled or milled records/schema`,
     },
     {
       what: "a reference to a record with a fault is no second fault",
       files: { [PIGMENT]: "name: 12\n" },
-      told: [
-        `${PIGMENT_LINE}:1:7 error name can't be 12: it takes text; in quotes: "12" records/schema`,
-      ],
+      told: `${PIGMENT_LINE}:1:7 error name can't be 12: it takes text; in quotes: "12" records/schema`,
     },
     {
       what: "a slug that leads out of its folder",
       files: { [COLOUR]: colourBut("pigment: lamp-black", "pigment: ../workshop") },
-      told: [
-        `${COLOUR_LINE}:4:16 error pigments[0].pigment can't be "../workshop": it takes lower-case letters, digits and single hyphens records/schema`,
-      ],
+      told: `${COLOUR_LINE}:4:16 error pigments[0].pigment can't be "../workshop": it takes lower-case letters, digits and single hyphens records/schema`,
     },
     {
       what: "a reading that leads out of its folder",
       files: { [COLOUR]: colourBut("reading: lamp-black", "reading: ../../secret.csv") },
-      told: [
-        `${COLOUR_LINE}:5:22 error masstone.reading can't be "../../secret.csv": it takes a file name in readings/ of letters, digits, dots, hyphens and low lines, without blanks or a path records/schema`,
-      ],
+      told: `${COLOUR_LINE}:5:22 error masstone.reading can't be "../../secret.csv": it takes a file name in readings/ of letters, digits, dots, hyphens and low lines, without blanks or a path records/schema`,
     },
   ]);
 });
@@ -495,42 +413,32 @@ describe("YAML and front matter", () => {
     {
       what: "a bracket that is not closed",
       files: { [PIGMENT]: "name: [Lamp black\n" },
-      told: [
-        `${PIGMENT_LINE}:1:7 error The [ that is opened here is not closed by a ] records/yaml`,
-      ],
+      told: `${PIGMENT_LINE}:1:7 error The [ that is opened here is not closed by a ] records/yaml`,
     },
     {
       what: "a tab for a blank",
       files: { [PIGMENT]: "particle:\n\tshape: round\n" },
-      told: [
-        `${PIGMENT_LINE}:2:1 error A line is indented by blanks, and this one by a tab records/yaml`,
-      ],
+      told: `${PIGMENT_LINE}:2:1 error A line is indented by blanks, and this one by a tab records/yaml`,
     },
     {
       what: "a key twice",
       files: { [PIGMENT]: "name: Lamp black\nname: Bone black\n" },
-      told: [
-        `${PIGMENT_LINE}:2:1 error The key name stands twice here, and may stand once records/yaml`,
-      ],
+      told: `${PIGMENT_LINE}:2:1 error The key name stands twice here, and may stand once records/yaml`,
     },
     {
       what: "two documents in one file",
       files: { [PIGMENT]: "name: Lamp black\n---\nname: Bone black\n" },
-      told: [
-        `${PIGMENT_LINE}:2:1 error A second document begins here: a record is one records/yaml`,
-      ],
+      told: `${PIGMENT_LINE}:2:1 error A second document begins here: a record is one records/yaml`,
     },
     {
       what: "a tag that makes code of text",
       files: { [PIGMENT]: "name: !!js/function 'x'\n" },
-      told: [
-        `${PIGMENT_LINE}:1:7 error A value that begins with an exclamation mark stands in quotes, and this one does not records/yaml`,
-      ],
+      told: `${PIGMENT_LINE}:1:7 error A value that begins with an exclamation mark stands in quotes, and this one does not records/yaml`,
     },
     {
       what: "aliases that would fill the memory: four to the twentieth",
       files: { [PIGMENT]: `${bomb}\n` },
-      told: [`${PIGMENT_LINE}:1:1 error The record uses more than 50 YAML aliases records/yaml`],
+      told: `${PIGMENT_LINE}:1:1 error The record uses more than 50 YAML aliases records/yaml`,
     },
     {
       what: "one alias",
@@ -540,51 +448,37 @@ describe("YAML and front matter", () => {
     {
       what: "bytes that are no UTF-8",
       files: { [PIGMENT]: "name: Lamp black\norigin: K\uFFFDln\n" },
-      told: [
-        `${PIGMENT_LINE}:2:10 error The file is not saved as UTF-8 text, or holds a control character here records/encoding`,
-      ],
+      told: `${PIGMENT_LINE}:2:10 error The file is not saved as UTF-8 text, or holds a control character here records/encoding`,
     },
     {
       what: "a control character",
       files: { [COLOUR]: SMALLEST_WORKSHOP[COLOUR].replace("Notes", "No\u0000tes") },
-      told: [
-        `${COLOUR_LINE}:7:3 error The file is not saved as UTF-8 text, or holds a control character here records/encoding`,
-      ],
+      told: `${COLOUR_LINE}:7:3 error The file is not saved as UTF-8 text, or holds a control character here records/encoding`,
     },
     {
       what: "a control character written as an escape does not reach the terminal",
       files: { [PIGMENT]: 'name: Lamp black\nparticle: { "sh\\u001b[31m\\nape": round }\n' },
-      told: [
-        `${PIGMENT_LINE}:2:13 error There is no key sh [31m ape under particle; known: sizeUm, shape, refractiveIndex, absorptionIndex records/unknown-key`,
-      ],
+      told: `${PIGMENT_LINE}:2:13 error There is no key sh [31m ape under particle; known: sizeUm, shape, refractiveIndex, absorptionIndex records/unknown-key`,
     },
     {
       what: "front matter missing",
       files: { [COLOUR]: "name: Lamp Black\n" },
-      told: [
-        `${COLOUR_LINE}:1:1 error The record begins without front matter: its first line is three hyphens, --- records/front-matter`,
-      ],
+      told: `${COLOUR_LINE}:1:1 error The record begins without front matter: its first line is three hyphens, --- records/front-matter`,
     },
     {
       what: "front matter that does not end",
       files: { [COLOUR]: "---\nname: Lamp Black\n" },
-      told: [
-        `${COLOUR_LINE}:3:1 error The front matter is not closed by a line of three hyphens, --- records/front-matter`,
-      ],
+      told: `${COLOUR_LINE}:3:1 error The front matter is not closed by a line of three hyphens, --- records/front-matter`,
     },
     {
       what: "an empty colour",
       files: { [COLOUR]: "" },
-      told: [
-        `${COLOUR_LINE}:1:1 error The record begins without front matter: its first line is three hyphens, --- records/front-matter`,
-      ],
+      told: `${COLOUR_LINE}:1:1 error The record begins without front matter: its first line is three hyphens, --- records/front-matter`,
     },
     {
       what: "Windows line ends and a byte order mark: the same place",
       files: { [COLOUR]: `\uFEFF${colourWith("dispersion: miled").replaceAll("\n", "\r\n")}` },
-      told: [
-        `${COLOUR_LINE}:6:13 error dispersion can't be "miled": it takes mulled or milled; nearest: milled records/schema`,
-      ],
+      told: `${COLOUR_LINE}:6:13 error dispersion can't be "miled": it takes mulled or milled; nearest: milled records/schema`,
     },
   ]);
 
@@ -633,9 +527,7 @@ describe("a label that is folded out", () => {
     {
       what: "and reduced is an error",
       files: labelled("foldOut: true, reduced: true"),
-      told: [
-        "content/workshop.yaml:3:66 error The label tube-40 is folded out and reduced, and statements may be left out only where no fold-out label bears the whole (CLP, Article 29) records/folded-and-reduced",
-      ],
+      told: "content/workshop.yaml:3:66 error The label tube-40 is folded out and reduced, and statements may be left out only where no fold-out label bears the whole (CLP, Article 29) records/folded-and-reduced",
     },
   ]);
 });

@@ -31,16 +31,12 @@ describe("a swatch of a record with a fault", () => {
     {
       what: "that can't be read",
       files: files(other("", '"25,5"')),
-      told: [
-        `content/colours/other.md:4:20 error finenessOfGrindUm can't be "25,5": it takes a number; with a decimal point: 25.5 records/schema`,
-      ],
+      told: `content/colours/other.md:4:20 error finenessOfGrindUm can't be "25,5": it takes a number; with a decimal point: 25.5 records/schema`,
     },
     {
       what: "whose masstone can't be read",
       files: files(other(`masstone: ${READING.replace("masstone,", "mastone,")}\n`)),
-      told: [
-        "content/colours/other.md:5:42 error Column mastone is not in content/readings/lamp-black.csv; nearest: masstone records/missing-column",
-      ],
+      told: "content/colours/other.md:5:42 error Column mastone is not in content/readings/lamp-black.csv; nearest: masstone records/missing-column",
     },
     {
       what: "that has no masstone",

@@ -6,19 +6,19 @@ import { checkTold, type ToldCheck } from "./told.ts";
 const pigment = (line: string, told: string): ToldCheck => ({
   what: line,
   files: { "pigments/lamp-black.yaml": `name: Lamp black\n${line}\n` },
-  told: [`content/pigments/lamp-black.yaml:2:${told}`],
+  told: `content/pigments/lamp-black.yaml:2:${told}`,
 });
 const workshop = (line: string, told: string): ToldCheck => ({
   what: line,
   files: { "workshop.yaml": `name: Test Workshop\n${line}\n` },
-  told: [`content/workshop.yaml:2:${told}`],
+  told: `content/workshop.yaml:2:${told}`,
 });
 const colour = (found: string, written: string, told: string): ToldCheck => ({
   what: written,
   files: {
     "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(found, written),
   },
-  told: [`content/colours/lamp-black.md:${told}`],
+  told: `content/colours/lamp-black.md:${told}`,
 });
 
 describe("what is written in another form", () => {
@@ -90,9 +90,7 @@ describe("what is written in another form", () => {
         "answers/so.md":
           "---\nquestion: Is it so?\nsummary: It is so.\nclaims:\n  - { figure: lamp-black.drying.touchDryDays }\n---\nIt is so.\n",
       },
-      told: [
-        "content/answers/so.md:5:5 error claims[0] says nothing yet: it takes one more key, below, above, between, is, lowestOf or highestOf records/schema",
-      ],
+      told: "content/answers/so.md:5:5 error claims[0] says nothing yet: it takes one more key, below, above, between, is, lowestOf or highestOf records/schema",
     },
     pigment(
       "hazards: H400, H410",
@@ -238,9 +236,7 @@ describe("a price written otherwise", () => {
       "workshop.yaml": "name: Test Workshop\ncurrency: GBP\n",
       "prices.csv": `colour;ml;price\nlamp-black;40;${price}\n`,
     },
-    told: [
-      `content/prices.csv:2:15 error The price can't be "${price}": it is a number of 0 or more, in the workshop's currency${told} records/price`,
-    ],
+    told: `content/prices.csv:2:15 error The price can't be "${price}": it is a number of 0 or more, in the workshop's currency${told} records/price`,
   });
   checkTold([
     priced("£9.40", "; written so: 9.40"),
@@ -254,9 +250,7 @@ describe("a price written otherwise", () => {
         "workshop.yaml": "name: Test Workshop\ncurrency: GBP\n",
         "prices.csv": "colour;ml;price\nlamp-black,40,9\n",
       },
-      told: [
-        "content/prices.csv:2:1 error The size is missing: it is contents in millilitres, such as 40; this row's cells are parted by another sign than those of the first row records/price",
-      ],
+      told: "content/prices.csv:2:1 error The size is missing: it is contents in millilitres, such as 40; this row's cells are parted by another sign than those of the first row records/price",
     },
   ]);
 });

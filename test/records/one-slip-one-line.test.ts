@@ -30,37 +30,27 @@ describe("one slip, one line", () => {
     {
       what: "percent taken for factors, at the record",
       files: file(flatReadings({ masstone: 2, one: 30, other: 50 })),
-      told: [
-        `content/colours/lamp-black.md:8:11 error The reading is taken in factors, and ${READING} holds percent: its values go up to 50; a reading in percent says scale: percent, here or under readings in workshop.yaml records/scale`,
-      ],
+      told: `content/colours/lamp-black.md:8:11 error The reading is taken in factors, and ${READING} holds percent: its values go up to 50; a reading in percent says scale: percent, here or under readings in workshop.yaml records/scale`,
     },
     {
       what: "a cell of percent among factors, at the cell",
       files: file(rows((line, nm) => (nm === 500 ? line.replace("0.3", "30") : line))),
-      told: [
-        `${READING}:12:10 error The reflectance of one at 500 nm is 30, outside -0.005 to 1.2; a reading in percent says scale: percent readings/reflectance-domain`,
-      ],
+      told: `${READING}:12:10 error The reflectance of one at 500 nm is 30, outside -0.005 to 1.2; a reading in percent says scale: percent readings/reflectance-domain`,
     },
     {
       what: "wavelengths in micrometres",
       files: file(rows((line, nm) => line.replace(String(nm), (nm / 1000).toFixed(2)))),
-      told: [
-        `${READING}:2:1 error The wavelengths are in micrometres, from 0.40 to 0.70, and are read in nm; each times 1000 readings/wavelength`,
-      ],
+      told: `${READING}:2:1 error The wavelengths are in micrometres, from 0.40 to 0.70, and are read in nm; each times 1000 readings/wavelength`,
     },
     {
       what: "wavelengths that begin too late",
       files: file(rows((line, nm) => (nm < 430 ? undefined : line))),
-      told: [
-        `${READING}:2:5 error Every column begins at 430 nm, and a reading begins at 420 nm or below readings/wavelength-range`,
-      ],
+      told: `${READING}:2:5 error Every column begins at 430 nm, and a reading begins at 420 nm or below readings/wavelength-range`,
     },
     {
       what: "steps that are resampled",
       files: file(rows((line, nm) => (nm % 20 === 0 ? line : undefined))),
-      told: [
-        `${READING}:1:4 warning Every column steps by 20 nm, and is resampled to 10 nm by natural cubic spline readings/resampled`,
-      ],
+      told: `${READING}:1:4 warning Every column steps by 20 nm, and is resampled to 10 nm by natural cubic spline readings/resampled`,
     },
     {
       what: "a name of another folder",
@@ -68,9 +58,7 @@ describe("one slip, one line", () => {
         "colours/other.md": "---\nname: Other\npigments: [{ pigment: only-paint }]\n---\n",
         "colours/only-paint.md": "---\nname: Only\npigments: [{ pigment: lamp-black }]\n---\n",
       },
-      told: [
-        "content/colours/other.md:3:23 error There is no only-paint in pigments/; there is one in colours/ records/missing-reference",
-      ],
+      told: "content/colours/other.md:3:23 error There is no only-paint in pigments/; there is one in colours/ records/missing-reference",
     },
   ]);
 });

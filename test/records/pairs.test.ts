@@ -29,16 +29,12 @@ describe("pairs of workshop.yaml", () => {
     {
       what: "a colour that is not there, with the nearest",
       files: workshop("[lamp-black, bone-balck]"),
-      told: [
-        `${LINE}:3:18 error There is no bone-balck in colours/; nearest: bone-black records/missing-reference`,
-      ],
+      told: `${LINE}:3:18 error There is no bone-balck in colours/; nearest: bone-black records/missing-reference`,
     },
     {
       what: "the same under colours",
       files: workshop("colours: [lamp-black, bone-balck]"),
-      told: [
-        `${LINE}:3:27 error There is no bone-balck in colours/; nearest: bone-black records/missing-reference`,
-      ],
+      told: `${LINE}:3:27 error There is no bone-balck in colours/; nearest: bone-black records/missing-reference`,
     },
     {
       what: "a pigment for a colour",
@@ -48,14 +44,12 @@ describe("pairs of workshop.yaml", () => {
         "colours/bone-black.md":
           "---\nname: Bone Black\npigments: [{ pigment: bone-char }, { pigment: bone-black }]\n---\n",
       },
-      told: [
-        `${LINE}:3:18 error There is no bone-char in colours/; there is one in pigments/ records/missing-reference`,
-      ],
+      told: `${LINE}:3:18 error There is no bone-char in colours/; there is one in pigments/ records/missing-reference`,
     },
     {
       what: "a colour beside itself",
       files: workshop("[lamp-black, lamp-black]"),
-      told: [`${LINE}:3:18 error The colour lamp-black stands twice in one pair records/duplicate`],
+      told: `${LINE}:3:18 error The colour lamp-black stands twice in one pair records/duplicate`,
     },
     {
       what: "a leading colour beside itself",
@@ -63,36 +57,32 @@ describe("pairs of workshop.yaml", () => {
         ...BONE,
         "workshop.yaml": "name: Test Workshop\nleadingPair: [bone-black, bone-black]\n",
       },
-      told: [`${LINE}:2:27 error The colour bone-black stands twice in one pair records/duplicate`],
+      told: `${LINE}:2:27 error The colour bone-black stands twice in one pair records/duplicate`,
     },
     {
       what: "one pair twice, in another order",
       files: workshop("[lamp-black, bone-black]", "colours: [bone-black, lamp-black]"),
-      told: [`${LINE}:4:5 error The pair bone-black, lamp-black is listed twice records/duplicate`],
+      told: `${LINE}:4:5 error The pair bone-black, lamp-black is listed twice records/duplicate`,
     },
     {
       what: "a colour alone",
       files: workshop("[lamp-black]"),
-      told: [`${LINE}:3:5 error pairs[0] is too short: it takes at least 2 entries records/schema`],
+      told: `${LINE}:3:5 error pairs[0] is too short: it takes at least 2 entries records/schema`,
     },
     {
       what: "five",
       files: workshop("[a, b, c, d, e]"),
-      told: [`${LINE}:3:5 error pairs[0] is too long: it takes at most 4 entries records/schema`],
+      told: `${LINE}:3:5 error pairs[0] is too long: it takes at most 4 entries records/schema`,
     },
     {
       what: "an unknown key, with the nearest",
       files: workshop("{ colours: [lamp-black, bone-black], whi: One is bluer. }"),
-      told: [
-        `${LINE}:3:42 error There is no key whi under pairs[0]; nearest: why records/unknown-key`,
-      ],
+      told: `${LINE}:3:42 error There is no key whi under pairs[0]; nearest: why records/unknown-key`,
     },
     {
       what: "a word that no page may say",
       files: workshop("{ colours: [lamp-black, bone-black], why: Both are non-toxic. }"),
-      told: [
-        `${LINE}:3:47 error A sheet never says "non-toxic" on its own authority: say what was found, in plain words; a dated review may be quoted under label.review.wording records/claim`,
-      ],
+      told: `${LINE}:3:47 error A sheet never says "non-toxic" on its own authority: say what was found, in plain words; a dated review may be quoted under label.review.wording records/claim`,
     },
   ]);
 

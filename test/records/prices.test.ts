@@ -53,16 +53,12 @@ describe("a price list", () => {
           "\ndiscontinued: 2026-03-01\n---\nNotes",
         ),
       },
-      told: [
-        `${LINE}:2:15 note lamp-black has a price for 40 ml, and is made no more from 2026-03-01 on: its sheet prints no price, and the line can go once none of it is left to label records/past-price`,
-      ],
+      told: `${LINE}:2:15 note lamp-black has a price for 40 ml, and is made no more from 2026-03-01 on: its sheet prints no price, and the line can go once none of it is left to label records/past-price`,
     },
     {
       what: "a colour that there is not, with the nearest",
       files: { ...CURRENCY, "prices.csv": "colour,ml,price\nlamp-blak,40 ml,8\n" },
-      told: [
-        `${LINE}:2:1 error There is no colour lamp-blak in colours/; nearest: lamp-black records/missing-colour`,
-      ],
+      told: `${LINE}:2:1 error There is no colour lamp-blak in colours/; nearest: lamp-black records/missing-colour`,
     },
     {
       what: "cells that say no size, no price and no EAN",
@@ -93,9 +89,7 @@ describe("a price list", () => {
         "prices.csv": "colour,ml,price\nlamp-black,40 ml,9\n",
         "colours/lamp-black.md": withSizes("[{ ml: 40, price: 8 }]"),
       },
-      told: [
-        `${LINE}:2:12 error The size 40 ml of lamp-black is listed already, at content/colours/lamp-black.md:6 records/duplicate`,
-      ],
+      told: `${LINE}:2:12 error The size 40 ml of lamp-black is listed already, at content/colours/lamp-black.md:6 records/duplicate`,
     },
     {
       what: "one EAN on two sizes",
@@ -104,9 +98,7 @@ describe("a price list", () => {
         "prices.csv":
           "colour,ml,price,ean\nlamp-black,40 ml,9,6291041500213\nlamp-black,120,20,6291041500213\n",
       },
-      told: [
-        `${LINE}:3:19 error The EAN 6291041500213 is that of lamp-black in 40 ml already records/ean-twice`,
-      ],
+      told: `${LINE}:3:19 error The EAN 6291041500213 is that of lamp-black in 40 ml already records/ean-twice`,
     },
     {
       what: "prices whose point may part thousands, in the list and in a record",
@@ -136,14 +128,12 @@ describe("a price list", () => {
         ...CURRENCY,
         "colours/lamp-black.md": withSizes(`[{ ml: 60, price: ${price} }]`),
       },
-      told: [`content/colours/lamp-black.md:6:26 error sizes[0].price ${told} records/schema`],
+      told: `content/colours/lamp-black.md:6:26 error sizes[0].price ${told} records/schema`,
     })),
     {
       what: "a unit of measurement that is none",
       files: { "workshop.yaml": `${CURRENCY["workshop.yaml"]}prices: { unitMl: 250 }\n` },
-      told: [
-        "content/workshop.yaml:3:19 error prices.unitMl can't be 250: it takes 1000 or 100 records/schema",
-      ],
+      told: "content/workshop.yaml:3:19 error prices.unitMl can't be 250: it takes 1000 or 100 records/schema",
     },
     {
       what: "prices with three decimals of a currency that has so many, and below one",
@@ -163,9 +153,7 @@ describe("a price list", () => {
       files: {
         "workshop.yaml": `${CURRENCY["workshop.yaml"]}prices: { addPercent: ${percent} }\n`,
       },
-      told: [
-        `content/workshop.yaml:3:23 warning Less than 1 % is put on every price, ${percent} %; ${meant} %, if it was given as a fraction records/price-rise`,
-      ],
+      told: `content/workshop.yaml:3:23 warning Less than 1 % is put on every price, ${percent} %; ${meant} %, if it was given as a fraction records/price-rise`,
     })),
     {
       what: "a rise of one in a hundred, and none",
@@ -175,9 +163,7 @@ describe("a price list", () => {
     {
       what: "prices of no currency, once",
       files: { "prices.csv": "colour,ml,price\nlamp-black,40 ml,9\nlamp-black,120 ml,9\n" },
-      told: [
-        `${LINE}:2:18 warning There are prices, and workshop.yaml gives no currency: none of them is printed records/currency`,
-      ],
+      told: `${LINE}:2:18 warning There are prices, and workshop.yaml gives no currency: none of them is printed records/currency`,
     },
     {
       what: "an EAN in a colour's record with a wrong check digit",
@@ -185,9 +171,7 @@ describe("a price list", () => {
         ...CURRENCY,
         "colours/lamp-black.md": withSizes('[{ ml: 40, ean: "6291041500214" }]'),
       },
-      told: [
-        `content/colours/lamp-black.md:6:24 error sizes[0].ean can't be "6291041500214": it takes 6291041500213, by the check digit of an EAN-13 records/schema`,
-      ],
+      told: `content/colours/lamp-black.md:6:24 error sizes[0].ean can't be "6291041500214": it takes 6291041500213, by the check digit of an EAN-13 records/schema`,
     },
   ]);
 });

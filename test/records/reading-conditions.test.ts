@@ -49,23 +49,17 @@ describe("readings of one colour that were not read alike (which of them is the 
     {
       what: "one let-down with its gloss",
       files: letDown({ second: "d/8 included" }),
-      told: [
-        "content/colours/lamp-black.md:8:100 warning The let-down 1:20 in white was read d/8 included, and the other drawdowns of this colour 45/0: gloss counts in one of them and not in the other, or not in the same measure; geometry left out or miswritten at one of them? A reading by another instrument is made again records/reading-conditions",
-      ],
+      told: "content/colours/lamp-black.md:8:100 warning The let-down 1:20 in white was read d/8 included, and the other drawdowns of this colour 45/0: gloss counts in one of them and not in the other, or not in the same measure; geometry left out or miswritten at one of them? A reading by another instrument is made again records/reading-conditions",
     },
     {
       what: "the masstone alone otherwise",
       files: letDown({ masstone: "d/8 excluded" }),
-      told: [
-        "content/colours/lamp-black.md:5:62 warning The masstone was read d/8 excluded, and the other drawdowns of this colour 45/0: gloss counts in one of them and not in the other, or not in the same measure; geometry left out or miswritten at one of them? A reading by another instrument is made again records/reading-conditions",
-      ],
+      told: "content/colours/lamp-black.md:5:62 warning The masstone was read d/8 excluded, and the other drawdowns of this colour 45/0: gloss counts in one of them and not in the other, or not in the same measure; geometry left out or miswritten at one of them? A reading by another instrument is made again records/reading-conditions",
     },
     {
       what: "one let-down through a smaller opening",
       files: letDown({ preamble: "Messblende;4 mm\n" }),
-      told: [
-        "content/colours/lamp-black.md:8:5 warning The let-down 1:20 in white was read through 4 mm, and the other drawdowns of this colour 8 mm: a small opening loses light at its edge that a large one keeps; another instrument's file, or another opening? records/reading-conditions",
-      ],
+      told: "content/colours/lamp-black.md:8:5 warning The let-down 1:20 in white was read through 4 mm, and the other drawdowns of this colour 8 mm: a small opening loses light at its edge that a large one keeps; another instrument's file, or another opening? records/reading-conditions",
     },
   ]);
 });

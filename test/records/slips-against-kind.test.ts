@@ -33,18 +33,14 @@ describe("liquids", () => {
     {
       what: "a flash point without its statement",
       files: thinner("flashPointC: 60\nhazards: [H304]\n"),
-      told: [
-        `${VEHICLE}:4:10 warning A liquid with a flash point of 60 C is flammable, and its hazards name none of H224, H225 and H226; ask its supplier for section 2 of a newer safety data sheet records/flash-point (clp-1272-2008-memory)`,
-      ],
+      told: `${VEHICLE}:4:10 warning A liquid with a flash point of 60 C is flammable, and its hazards name none of H224, H225 and H226; ask its supplier for section 2 of a newer safety data sheet records/flash-point (clp-1272-2008-memory)`,
     },
     { what: "one past all flames", files: thinner("flashPointC: 61\nhazards: [H304]\n"), told: [] },
     { what: "one of which no paper tells", files: thinner("flashPointC: 35\n"), told: [] },
     {
       what: "a viscosity that its statement rules out",
       files: thinner("kinematicViscosityMm2PerS: 130\nhazards: [H304]\n"),
-      told: [
-        `${VEHICLE}:3:28 warning A viscosity of 130 mm2/s is not that of a liquid with H304, which is 20.5 mm2/s or less at 40 C; a decimal point lost? records/viscosity (clp-1272-2008-memory)`,
-      ],
+      told: `${VEHICLE}:3:28 warning A viscosity of 130 mm2/s is not that of a liquid with H304, which is 20.5 mm2/s or less at 40 C; a decimal point lost? records/viscosity (clp-1272-2008-memory)`,
     },
     {
       what: "the most viscous that is aspired",
@@ -62,7 +58,7 @@ describe("hazards that the law names", () => {
     {
       what: "zinc oxide without any",
       files: pigment("colourIndexName: PW 4\nfamily: white\nhazards: []\n"),
-      told: [`${PIGMENT}:4:10 warning The law classifies zinc oxide with H410, ${wanting}`],
+      told: `${PIGMENT}:4:10 warning The law classifies zinc oxide with H410, ${wanting}`,
     },
     {
       what: "zinc oxide of which no paper tells",
@@ -72,9 +68,7 @@ describe("hazards that the law names", () => {
     {
       what: "a lead compound with H302 alone",
       files: pigment("colourIndexName: PR 105\nfamily: red\nhazards: [H302]\n"),
-      told: [
-        `${PIGMENT}:4:10 warning The law classifies lead compounds with H360 or H360D or H360Df or H360FD, ${wanting}`,
-      ],
+      told: `${PIGMENT}:4:10 warning The law classifies lead compounds with H360 or H360D or H360Df or H360FD, ${wanting}`,
     },
     {
       what: "a lead compound with its own letters",
@@ -84,9 +78,7 @@ describe("hazards that the law names", () => {
     {
       what: "a number of another substance, which is told by itself",
       files: pigment("colourIndexName: PBk 11\ncasNumber: 1319-46-6\nhazards: []\n"),
-      told: [
-        `${PIGMENT}:3:12 warning The CAS number 1319-46-6 is that of PW 1, and PBk 11 has 12227-89-3 or 1317-61-9 or 1309-38-2: labels name substances by that number; name and number of two pigments records/cas-number (colour-index-memory)`,
-      ],
+      told: `${PIGMENT}:3:12 warning The CAS number 1319-46-6 is that of PW 1, and PBk 11 has 12227-89-3 or 1317-61-9 or 1309-38-2: labels name substances by that number; name and number of two pigments records/cas-number (colour-index-memory)`,
     },
   ]);
 });
@@ -158,9 +150,7 @@ describe("names and families", () => {
     {
       what: "a family across the round of hues",
       files: pigment("colourIndexName: PR 108\nfamily: blue\n"),
-      told: [
-        `${PIGMENT}:3:9 warning The family is blue, and PR 108 is among the red pigments; a record that was copied? records/family`,
-      ],
+      told: `${PIGMENT}:3:9 warning The family is blue, and PR 108 is among the red pigments; a record that was copied? records/family`,
     },
     {
       what: "a family beside it, or of what it is",
@@ -170,9 +160,7 @@ describe("names and families", () => {
     {
       what: "a white called black",
       files: { ...pigment("colourIndexName: PW 6\nfamily: black\n") },
-      told: [
-        `${PIGMENT}:3:9 warning The family is black, and PW 6 is among the white pigments; a record that was copied? records/family`,
-      ],
+      told: `${PIGMENT}:3:9 warning The family is black, and PW 6 is among the white pigments; a record that was copied? records/family`,
     },
     {
       what: "a name that another pigment bears",
@@ -180,16 +168,12 @@ describe("names and families", () => {
         "pigments/other.yaml": "name: Vermilion\ncolourIndexName: PR 108\n",
         ...OTHER,
       },
-      told: [
-        `${PIGMENT}:1:7 warning Vermilion is the name of another pigment than PR 108 permanence/name-and-pigment (astm-d4302)`,
-      ],
+      told: `${PIGMENT}:1:7 warning Vermilion is the name of another pigment than PR 108 permanence/name-and-pigment (astm-d4302)`,
     },
     {
       what: "an umber that is none",
       files: pigment("colourIndexName: PY 43\nearth: umber\n"),
-      told: [
-        `${PIGMENT}:3:8 warning An umber is PBr 7, and this pigment is PY 43: nothing is worked out from it records/earth`,
-      ],
+      told: `${PIGMENT}:3:8 warning An umber is PBr 7, and this pigment is PY 43: nothing is worked out from it records/earth`,
     },
     {
       what: "more metal than the formula holds",
@@ -199,9 +183,7 @@ describe("names and families", () => {
         ),
         ...OTHER,
       },
-      told: [
-        `${PIGMENT}:4:37 warning A pigment is stated to hold 95 % of cadmium, and by the formula of its CAS number 77.8 % of it is cadmium; the share of the compound, not of the metal? records/percent`,
-      ],
+      told: `${PIGMENT}:4:37 warning A pigment is stated to hold 95 % of cadmium, and by the formula of its CAS number 77.8 % of it is cadmium; the share of the compound, not of the metal? records/percent`,
     },
   ]);
 });
@@ -219,23 +201,17 @@ describe("what is missing or impossible is told once", () => {
           .replace("reading: lamp-black", "reading: other"),
         "readings/other.csv": flatReadings({ masstone: 0.021 }),
       },
-      told: [
-        "content/colours/lamp-black.md:5:11 error The geometry of the reading is missing: 45/0, d/8 included or d/8 excluded, here or under readings in workshop.yaml; at 1 more reading too records/geometry",
-      ],
+      told: "content/colours/lamp-black.md:5:11 error The geometry of the reading is missing: 45/0, d/8 included or d/8 excluded, here or under readings in workshop.yaml; at 1 more reading too records/geometry",
     },
     {
       what: "the uncertainty of a value that is none",
       files: pigment("oilAbsorptionGPer100g: { value: 0.32, uncertainty: 2, method: ISO 787-5 }\n"),
-      told: [
-        `${PIGMENT}:2:33 error The oil absorption is 0.32 g/100 g, beyond all that occurs, 3 to 500 g/100 g; 32 g/100 g if it was given in g/g formulation/oil-absorption-reach (memory-formulation)`,
-      ],
+      told: `${PIGMENT}:2:33 error The oil absorption is 0.32 g/100 g, beyond all that occurs, 3 to 500 g/100 g; 32 g/100 g if it was given in g/g formulation/oil-absorption-reach (memory-formulation)`,
     },
     {
       what: "a bulk density above the grain's, beside its usual reach",
       files: pigment("densityGPerCm3: 4.6\nbulkDensityTappedGPerMl: 5.2\n"),
-      told: [
-        `${PIGMENT}:3:26 error The bulk density is 5.2 g/ml, and must be below the density of the grain, 4.6 g/cm3 formulation/bulk-density-order`,
-      ],
+      told: `${PIGMENT}:3:26 error The bulk density is 5.2 g/ml, and must be below the density of the grain, 4.6 g/cm3 formulation/bulk-density-order`,
     },
   ]);
 });

@@ -17,9 +17,7 @@ describe("driers and oils", () => {
     {
       what: "a metal without its share",
       files: drier("{ metal: cobalt }"),
-      told: [
-        "content/vehicles/drier.yaml:3:10 warning How much cobalt is in Drier is not told: days to dry are worked out as if none were records/drier-metal",
-      ],
+      told: "content/vehicles/drier.yaml:3:10 warning How much cobalt is in Drier is not told: days to dry are worked out as if none were records/drier-metal",
     },
     {
       what: "a component's metal as a fraction",
@@ -27,9 +25,7 @@ describe("driers and oils", () => {
         "{ metal: cobalt, percent: 6 }",
         "components:\n  - { name: Cobalt salt, casNumber: 136-52-7, massFraction: 1, hazards: [], metals: [{ metal: cobalt, percent: 0.17 }] }\n",
       ),
-      told: [
-        "content/vehicles/drier.yaml:5:112 warning Cobalt salt is made of cobalt by its CAS number, and 0.17 % of it is next to none; 17 %, if it was given as a fraction records/percent",
-      ],
+      told: "content/vehicles/drier.yaml:5:112 warning Cobalt salt is made of cobalt by its CAS number, and 0.17 % of it is next to none; 17 %, if it was given as a fraction records/percent",
     },
     {
       what: "an oil added to itself",
@@ -37,9 +33,7 @@ describe("driers and oils", () => {
         ...colour("vehicle: oil\nadditions: [{ vehicle: oil, percentOfOil: 10 }]"),
         "vehicles/oil.yaml": "name: Linseed oil\nkind: oil\noil: linseed\n",
       },
-      told: [
-        "content/colours/lamp-black.md:6:24 warning oil is added to itself: it is the vehicle of this colour, and all of it stands in the oil index records/vehicle",
-      ],
+      told: "content/colours/lamp-black.md:6:24 warning oil is added to itself: it is the vehicle of this colour, and all of it stands in the oil index records/vehicle",
     },
     {
       what: "two oils whose shares nobody knows",
@@ -60,45 +54,33 @@ describe("numbers and words of closed lists", () => {
     {
       what: "a market twice",
       files: workshop("markets: [EU, GB, EU]"),
-      told: [
-        `content/workshop.yaml:2:10 error markets can't be ["EU","GB","EU"]: it takes each market once records/schema`,
-      ],
+      told: `content/workshop.yaml:2:10 error markets can't be ["EU","GB","EU"]: it takes each market once records/schema`,
     },
     {
       what: "a currency that there is not",
       files: workshop("currency: EUQ"),
-      told: [
-        `content/workshop.yaml:2:11 error currency can't be "EUQ": it takes a currency code that is in use, such as EUR or GBP records/schema`,
-      ],
+      told: `content/workshop.yaml:2:11 error currency can't be "EUQ": it takes a currency code that is in use, such as EUR or GBP records/schema`,
     },
     { what: "one that there is", files: workshop("currency: CHF"), told: [] },
     {
       what: "a CAS number without its hyphens",
       files: { "pigments/lamp-black.yaml": "name: Lamp black\ncasNumber: 1333864\n" },
-      told: [
-        `content/pigments/lamp-black.yaml:2:12 error casNumber can't be 1333864: it takes text; written so: 1333-86-4 records/schema`,
-      ],
+      told: `content/pigments/lamp-black.yaml:2:12 error casNumber can't be 1333864: it takes text; written so: 1333-86-4 records/schema`,
     },
     {
       what: "a Colour Index name of four digits",
       files: { "pigments/lamp-black.yaml": "name: Lamp black\ncolourIndexName: PBk 1010\n" },
-      told: [
-        `content/pigments/lamp-black.yaml:2:18 error colourIndexName can't be "PBk 1010": it takes a Colour Index generic name, such as "PBk 6" records/schema`,
-      ],
+      told: `content/pigments/lamp-black.yaml:2:18 error colourIndexName can't be "PBk 1010": it takes a Colour Index generic name, such as "PBk 6" records/schema`,
     },
     {
       what: "a file by its German name",
       files: workshop("vehicle: lein\u00f6l"),
-      told: [
-        `content/workshop.yaml:2:10 error vehicle can't be "lein\u00f6l": it takes lower-case letters, digits and single hyphens; its file is named so: leinol or leinoel records/schema`,
-      ],
+      told: `content/workshop.yaml:2:10 error vehicle can't be "lein\u00f6l": it takes lower-case letters, digits and single hyphens; its file is named so: leinol or leinoel records/schema`,
     },
     {
       what: "contents in litres",
       files: colour("sizes: [{ ml: 0.1 }]"),
-      told: [
-        "content/colours/lamp-black.md:5:15 warning A size of 0.1 ml is outside what colours are sold in, 5 to 5000 ml; 100 ml, if it was given in litres records/size-reach",
-      ],
+      told: "content/colours/lamp-black.md:5:15 warning A size of 0.1 ml is outside what colours are sold in, 5 to 5000 ml; 100 ml, if it was given in litres records/size-reach",
     },
   ]);
 });

@@ -27,16 +27,12 @@ describe("a constitution number that is not of its name", () => {
     {
       what: "another pigment's",
       files: numbered("PBk 9", "77491"),
-      told: [
-        "content/pigments/lamp-black.yaml:3:20 warning The Colour Index number 77491 is that of PBr 6, PBr 7, PR 101, PR 102, and PBk 9 has 77267; name and number of two pigments records/constitution-number (colour-index-memory)",
-      ],
+      told: "content/pigments/lamp-black.yaml:3:20 warning The Colour Index number 77491 is that of PBr 6, PBr 7, PR 101, PR 102, and PBk 9 has 77267; name and number of two pigments records/constitution-number (colour-index-memory)",
     },
     {
       what: "two digits exchanged",
       files: numbered("PG 17", "77228"),
-      told: [
-        "content/pigments/lamp-black.yaml:3:20 warning The Colour Index number 77228 is not that of PG 17, and PG 17 has 77288; nearest: 77288 records/constitution-number (colour-index-memory)",
-      ],
+      told: "content/pigments/lamp-black.yaml:3:20 warning The Colour Index number 77228 is not that of PG 17, and PG 17 has 77288; nearest: 77288 records/constitution-number (colour-index-memory)",
     },
   ]);
 
@@ -104,16 +100,12 @@ describe("a CAS number that is not of its name", () => {
     {
       what: "another pigment's",
       files: black("colourIndexName: PW 4\ncasNumber: 13463-67-7\nfamily: white\n"),
-      told: [
-        "content/pigments/other.yaml:3:12 warning The CAS number 13463-67-7 is that of PW 6, and PW 4 has 1314-13-2: labels name substances by that number; name and number of two pigments records/cas-number (colour-index-memory)",
-      ],
+      told: "content/pigments/other.yaml:3:12 warning The CAS number 13463-67-7 is that of PW 6, and PW 4 has 1314-13-2: labels name substances by that number; name and number of two pigments records/cas-number (colour-index-memory)",
     },
     {
       what: "red iron oxide's on the black one",
       files: black("colourIndexName: PBk 11\ncasNumber: 1309-37-1\n"),
-      told: [
-        "content/pigments/other.yaml:3:12 warning The CAS number 1309-37-1 is that of PR 101, PR 102, PY 42, PY 43, PBr 6, PBr 7, and PBk 11 has 12227-89-3 or 1317-61-9 or 1309-38-2: labels name substances by that number; name and number of two pigments records/cas-number (colour-index-memory)",
-      ],
+      told: "content/pigments/other.yaml:3:12 warning The CAS number 1309-37-1 is that of PR 101, PR 102, PY 42, PY 43, PBr 6, PBr 7, and PBk 11 has 12227-89-3 or 1317-61-9 or 1309-38-2: labels name substances by that number; name and number of two pigments records/cas-number (colour-index-memory)",
     },
     {
       what: "one of several that a pigment has",
@@ -153,9 +145,7 @@ components:
     {
       what: "the number of the line above",
       files: drier("136-52-7"),
-      told: [
-        "content/vehicles/drier.yaml:6:33 warning The CAS number 136-52-7 stands at two components, Cobalt salt and Thinner: limits are held against each by itself; the number of another component, or one substance whose shares belong together records/component-twice",
-      ],
+      told: "content/vehicles/drier.yaml:6:33 warning The CAS number 136-52-7 stands at two components, Cobalt salt and Thinner: limits are held against each by itself; the number of another component, or one substance whose shares belong together records/component-twice",
     },
     { what: "two substances", files: drier("64742-48-9"), told: [] },
   ]);

@@ -49,16 +49,12 @@ describe("a text in another language than its place says", () => {
           SPANISH,
         ),
       },
-      told: [
-        "content/workshop.yaml:1:1 warning The records read as Spanish, and without pageLanguages pages are in English; pageLanguages: [es] in workshop.yaml records/text-language",
-      ],
+      told: "content/workshop.yaml:1:1 warning The records read as Spanish, and without pageLanguages pages are in English; pageLanguages: [es] in workshop.yaml records/text-language",
     },
     {
       what: "the one text that is long enough to tell",
       files: { "answers/uno.md": answer("", SPANISH) },
-      told: [
-        "content/workshop.yaml:1:1 warning The records read as Spanish, and without pageLanguages pages are in English; pageLanguages: [es] in workshop.yaml records/text-language",
-      ],
+      told: "content/workshop.yaml:1:1 warning The records read as Spanish, and without pageLanguages pages are in English; pageLanguages: [es] in workshop.yaml records/text-language",
     },
     {
       what: "one answer among others",
@@ -70,9 +66,7 @@ describe("a text in another language than its place says", () => {
           "The copper helps it to dry, and the oil does the rest of it.",
         ),
       },
-      told: [
-        "content/answers/dos.md:3:10 warning The answer reads as English, and would be shown as Spanish; the first of pageLanguages is that of the records; another stands under translations records/text-language",
-      ],
+      told: "content/answers/dos.md:3:10 warning The answer reads as English, and would be shown as Spanish; the first of pageLanguages is that of the records; another stands under translations records/text-language",
     },
     {
       what: "a translation under another language's key",
@@ -83,9 +77,7 @@ describe("a text in another language than its place says", () => {
           "It is so.",
         ),
       },
-      told: [
-        "content/answers/uno.md:4:21 warning The answer under de reads as Spanish, and would be shown as German; a translation under another language's key? records/text-language",
-      ],
+      told: "content/answers/uno.md:4:21 warning The answer under de reads as Spanish, and would be shown as German; a translation under another language's key? records/text-language",
     },
   ]);
 });
@@ -98,9 +90,7 @@ describe("a translation that no page shows", () => {
         "workshop.yaml": "name: Test Workshop\npageLanguages: [en, de]\n",
         "answers/uno.md": answer("translations: { de: { question: F? } }\n", "It is so."),
       },
-      told: [
-        "content/answers/uno.md:4:21 warning The answer has no summary and no body in German, so that it stays in its own language there records/translation-in-part",
-      ],
+      told: "content/answers/uno.md:4:21 warning The answer has no summary and no body in German, so that it stays in its own language there records/translation-in-part",
     },
     {
       what: "into a language of neither pages nor labels",
@@ -109,9 +99,7 @@ describe("a translation that no page shows", () => {
         "pigments/lamp-black.yaml":
           "name: Lamp black\ntranslations: { de: { name: Lampenschwarz }, fr: { name: Noir de fumée } }\n",
       },
-      told: [
-        "content/pigments/lamp-black.yaml:2:50 warning No page and no label is in French, so that nobody reads this translation; pageLanguages or languages of workshop.yaml name what is printed records/translation-unread",
-      ],
+      told: "content/pigments/lamp-black.yaml:2:50 warning No page and no label is in French, so that nobody reads this translation; pageLanguages or languages of workshop.yaml name what is printed records/translation-unread",
     },
     {
       what: "but one that a label is printed in",

@@ -45,9 +45,7 @@ masstone:`,
     {
       what: "the longer exposure on record changed less",
       files: recorded(5, 0.9),
-      told: [
-        "content/colours/lamp-black.md:6:17 warning The colour change is 0.9 after window, 12 months, and was 5 after window, 6 months: with more light it does not fall; a digit, two values exchanged, or read against another reference than the half kept dark; a few pigments come back in the dark records/change-falls",
-      ],
+      told: "content/colours/lamp-black.md:6:17 warning The colour change is 0.9 after window, 12 months, and was 5 after window, 6 months: with more light it does not fall; a digit, two values exchanged, or read against another reference than the half kept dark; a few pigments come back in the dark records/change-falls",
     },
   ]);
 });
@@ -66,9 +64,7 @@ describe("a film that turns back", () => {
     {
       what: "wet again",
       files: drying("wet", "touch dry", "tacky"),
-      told: [
-        "content/trials/dry.yaml:7:32 warning The film was touch dry on 2026-01-03, and tacky on 2026-01-04: no film turns back; two days or two words exchanged, or another film? records/trial-backwards",
-      ],
+      told: "content/trials/dry.yaml:7:32 warning The film was touch dry on 2026-01-03, and tacky on 2026-01-04: no film turns back; two days or two words exchanged, or another film? records/trial-backwards",
     },
   ]);
 });
@@ -80,9 +76,7 @@ describe("a room's humidity", () => {
       files: {
         "trials/dry.yaml": `${drying("wet")["trials/dry.yaml"] ?? ""}humidityPercent: 0.5\n`,
       },
-      told: [
-        "content/trials/dry.yaml:6:18 error The humidity is 0.5 %, and no room is so dry; 50 %, if it was given as a fraction records/humidity",
-      ],
+      told: "content/trials/dry.yaml:6:18 error The humidity is 0.5 %, and no room is so dry; 50 %, if it was given as a fraction records/humidity",
     },
   ]);
 });

@@ -11,16 +11,12 @@ describe("a Colour Index name that no table knows is a warning, with the nearest
     {
       what: "a slip of one digit",
       files: named("PR 263"),
-      told: [
-        "content/pigments/lamp-black.yaml:2:18 warning Nothing is known here of a pigment by the Colour Index name PR 263; nearest: PR 264 records/unknown-colour-index-name",
-      ],
+      told: "content/pigments/lamp-black.yaml:2:18 warning Nothing is known here of a pigment by the Colour Index name PR 263; nearest: PR 264 records/unknown-colour-index-name",
     },
     {
       what: "letters of another hue",
       files: named("PBk 79"),
-      told: [
-        "content/pigments/lamp-black.yaml:2:18 warning Nothing is known here of a pigment by the Colour Index name PBk 79; nearest: PBk 7 records/unknown-colour-index-name",
-      ],
+      told: "content/pigments/lamp-black.yaml:2:18 warning Nothing is known here of a pigment by the Colour Index name PBk 79; nearest: PBk 7 records/unknown-colour-index-name",
     },
   ]);
 });

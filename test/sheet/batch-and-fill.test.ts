@@ -6,7 +6,7 @@ import { heldMassG } from "../../lib/formulation/container-fill.ts";
 import { valueText } from "../../lib/present/figure-text.ts";
 import { isKnown, sourceFigure, type Figure } from "../../lib/quantities/figure.ts";
 import { figureRow } from "../../lib/sheet/figure-table.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { ends, type Quantity } from "../../lib/quantities/interval.ts";
 import { pigmentVolumeConcentration } from "../../lib/formulation/pvc.ts";
 import type { BatchSize } from "../../lib/sheet/oil/batch-lines.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { inputsOf, isKnown } from "../../lib/quantities/figure.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import type { DryingSection } from "../../lib/sheet/drying/drying-figures.ts";
 import { SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { soundSheet } from "../support/sound-records.ts";

@@ -6,7 +6,7 @@ import { ends, type Quantity } from "../../lib/quantities/interval.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
 import { sheetWarnings } from "../../lib/site/sheet-warnings.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { soundRecords } from "../support/sound-records.ts";
 import { at } from "../../lib/quantities/at.ts";
 

@@ -6,7 +6,7 @@ import { bookOf } from "../../lib/sheet/lots/lot-book.ts";
 import { lotsSection } from "../../lib/sheet/lots/lots-section.ts";
 import { lotOnSale, lotState } from "../../lib/sheet/lots/lot-on-sale.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { contentFolder, flatReadings, SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 
 const READ = 'scale: factor, geometry: "45/0"';

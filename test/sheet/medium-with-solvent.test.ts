@@ -6,7 +6,7 @@ import { midpoint, type Quantity } from "../../lib/quantities/interval.ts";
 import { paintAsMade } from "../../lib/sheet/paint-as-made.ts";
 import type { OilSection } from "../../lib/sheet/oil/oil-figures.ts";
 import { certain } from "../../lib/quantities/at.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { SMALLEST_WORKSHOP } from "../support/content-folder.ts";
 import { soundRecords } from "../support/sound-records.ts";
 

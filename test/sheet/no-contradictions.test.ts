@@ -5,7 +5,7 @@ import { isKnown } from "../../lib/quantities/figure.ts";
 import { ends } from "../../lib/quantities/interval.ts";
 import type { Statement } from "../../lib/quantities/statement.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { SHEETS, sheetOf } from "./demonstration-sheets.ts";
 
 const EXPECTATIONS = [

@@ -245,10 +245,10 @@ describe("what a fit says of itself", () => {
   });
 
   test("whites of the range that a colour was not let down in are named, and no other", () => {
-    const told = (slug: string): unknown =>
-      sheetOf(slug).optics.acrossWhites.find(({ rule }) => rule === "not-let-down-in")?.values[
-        "whites"
-      ];
+    const told = (slug: string): readonly string[] =>
+      sheetOf(slug).optics.acrossWhites.flatMap((said) =>
+        said.rule === "not-let-down-in" ? said.values.whites : [],
+      );
     expect(told("bone-black")).toEqual(["Titanium-Zinc White"]);
     expect(told("cadmium-red")).toEqual(["Lead White", "Titanium-Zinc White", "Zinc White"]);
     expect(sheetOf("titanium-white").optics.acrossWhites).toEqual([]);

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { lightfastnessWord } from "../../lib/present/lightfastness-word.ts";
 import { sheetTexts, type SheetTexts } from "../../lib/present/sheet-texts.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { SMALLEST_WORKSHOP, type RecordTexts } from "../support/content-folder.ts";
 import { soundSheet } from "../support/sound-records.ts";
 

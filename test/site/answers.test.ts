@@ -3,7 +3,7 @@ import { join } from "node:path";
 import type { Locator, Page } from "playwright-core";
 import { describe, expect, inject, test } from "vitest";
 import type { StandingKind } from "../../lib/quantities/figure.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { REPLY_LOTS } from "../../lib/answers/reply-material.ts";
 import type { ReplyMaterial } from "../../lib/answers/reply-text.ts";
 import { visitedPage } from "../support/visited-page.ts";

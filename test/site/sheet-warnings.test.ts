@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { formatDiagnostic } from "../../lib/diagnostics/diagnostic.ts";
 import { allSheets } from "../../lib/sheet/all-sheets.ts";
 import { sheetWarnings } from "../../lib/site/sheet-warnings.ts";

@@ -2,8 +2,8 @@ import { isFigure } from "../../lib/quantities/figure.ts";
 import { isStatement } from "../../lib/quantities/statement.ts";
 import { statementText } from "../../lib/present/statement-text.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
-import { within } from "../../lib/words/en/phrases.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { within } from "../../lib/words/languages/en.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { sentencePatterns, type SaidOnce } from "./sentence-patterns.ts";
 
 /** Where the list lies that a reviewer reads. */

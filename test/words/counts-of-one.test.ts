@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { WORDS } from "../../lib/words/languages.ts";
 import { rangeCounts } from "../../lib/pages/range-counts.ts";
 import { RECORDS, worked } from "../support/demonstration.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 
 describe.each(Object.entries(WORDS))("in %s", (_, { pages }) => {
   const of = (count: number): string[] => [

@@ -8,7 +8,7 @@ import type { TintStatement } from "../../lib/optics/tints/tint-statement.ts";
 import type { NotStated } from "../../lib/quantities/figure.ts";
 import { REASONS } from "../../lib/words/absence.ts";
 import type { OtherLanguage } from "../../lib/quantities/languages.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { METHODS } from "../../lib/words/methods.ts";
 import type { OwnWords } from "../../lib/words/words.ts";
 import { KNOWN } from "../support/known.ts";

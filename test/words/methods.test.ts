@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { REASONS } from "../../lib/words/absence.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 import { METHODS } from "../../lib/words/methods.ts";
 import { allWorded, slottedTexts } from "../../lib/words/slotted-text.ts";
 import { RECORDS, worked } from "../support/demonstration.ts";

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { pagesIn } from "./said.ts";
-import { ENGLISH } from "../../lib/words/en/english.ts";
+import { ENGLISH } from "../../lib/words/english.ts";
 
 /** What asks for words: the program but for the words themselves, the templates, the scripts of pages. */
 const READERS = ["lib", "templates", "assets/scripts"]

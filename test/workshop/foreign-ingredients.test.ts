@@ -18,15 +18,21 @@ const records = soundRecords({
     "---\nname: Thin Blue\npigments: [{ pigment: blue }]\nvehicle: walnut\n---\n",
 });
 
+/** What a correction by such a colour brings into another. */
+const broughtInto = (colour: string, slug: string): string[] =>
+  foreignIngredients({ kind: "colour", slug }, certain(records.colours.get(colour)), {
+    records,
+  } as unknown as PageContext);
+
 test.each([
   ["base", ["PW 22", "Spirit medium"]],
   ["thin-blue", ["Walnut oil"]],
   ["blue", []],
   ["barytes", ["PW 22"]],
 ] as const)("%s brings into a blue in linseed oil what no label of it says", (slug, brought) => {
-  expect(
-    foreignIngredients({ kind: "colour", slug }, certain(records.colours.get("blue")), {
-      records,
-    } as unknown as PageContext),
-  ).toEqual(brought);
+  expect(broughtInto("blue", slug)).toEqual(brought);
+});
+
+test("a colour that names no oil brings the workshop's into one in walnut oil", () => {
+  expect(broughtInto("thin-blue", "blue")).toEqual(["Linseed oil"]);
 });

@@ -8,7 +8,8 @@
 import { isOneOf } from "../../quantities/members.ts";
 import type { HazardFrame } from "./frame.ts";
 
-export type SignalWord = "Danger" | "Warning";
+export const SIGNAL_WORDS = ["Danger", "Warning"] as const;
+export type SignalWord = (typeof SIGNAL_WORDS)[number];
 export const PICTOGRAM_CODES = [
   "GHS01",
   "GHS02",

@@ -7,7 +7,12 @@ import type { StatementOf } from "../../quantities/statement.ts";
 import { nearestWord } from "../../diagnostics/nearest-word.ts";
 import type { HazardFault } from "../classify/classification.ts";
 import { FRAME_EDITIONS, HAZARD_FRAMES, type HazardFrame } from "../classify/frame.ts";
-import { classElements, HAZARD_CLASS_NAMES, PICTOGRAM_CODES } from "../classify/hazard-class.ts";
+import {
+  classElements,
+  HAZARD_CLASS_NAMES,
+  PICTOGRAM_CODES,
+  SIGNAL_WORDS,
+} from "../classify/hazard-class.ts";
 import {
   HAZARD_CODES,
   isHazardCode,
@@ -95,7 +100,7 @@ export function statedLabelFaults(
     ...unknownWordFault(["frame"], "frame", label.frame, HAZARD_FRAMES),
     ...(label.signalWord === null
       ? []
-      : unknownWordFault(["signalWord"], "signal word", label.signalWord, ["Danger", "Warning"])),
+      : unknownWordFault(["signalWord"], "signal word", label.signalWord, SIGNAL_WORDS)),
     ...label.pictograms.flatMap((code, i) =>
       unknownWordFault(["pictograms", i], "pictogram", code, PICTOGRAM_CODES),
     ),

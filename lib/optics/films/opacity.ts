@@ -10,8 +10,6 @@ import type { Bound } from "../../quantities/figure.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
 
-export type OpacityClass = "opaque" | "semi-opaque" | "semi-transparent" | "transparent";
-
 /** Y [1] of a film over white, gloss excluded, up to which its contrast ratio gives no class. @source iso-6504-3 */
 export const CONTRAST_RATIO_FROM_Y = 0.25;
 
@@ -31,11 +29,8 @@ export const OPACITY_CLASSES = [
   { class: "semi-opaque", contrastRatioMin: 0.9, scatteringPowerMin: 17 / 3 },
   { class: "semi-transparent", contrastRatioMin: 0.6, scatteringPowerMin: 3 },
   { class: "transparent", contrastRatioMin: 0, scatteringPowerMin: 0 },
-] as const satisfies readonly {
-  class: OpacityClass;
-  contrastRatioMin: number;
-  scatteringPowerMin: number;
-}[];
+] as const;
+export type OpacityClass = (typeof OPACITY_CLASSES)[number]["class"];
 
 /** 1 opaque to 4 transparent; 0 of what is no class. */
 export function opacityRank(word: string): number {

@@ -3,7 +3,8 @@ import type { NotPredicted } from "../special-effect.ts";
 import type { Measurement } from "./measurement.ts";
 
 /** Whether dry pigment or made paint was weighed: the two strengths differ by the oil in each paint. */
-export type RatioKind = "pigment" | "paint";
+export const RATIO_KINDS = ["pigment", "paint"] as const;
+export type RatioKind = (typeof RATIO_KINDS)[number];
 
 /** A white with its own masstone, against which a let-down in it is judged. */
 export interface White {

@@ -5,7 +5,8 @@ import type { Spectrum } from "../../quantities/spectrum.ts";
  * How an instrument lights and looks: at 45 degrees and along the normal, or
  * diffusely and at 8 degrees with the mirror reflection let in or shut out.
  */
-export type Geometry = "45/0" | "d/8 included" | "d/8 excluded";
+export const GEOMETRIES = ["45/0", "d/8 included", "d/8 excluded"] as const;
+export type Geometry = (typeof GEOMETRIES)[number];
 
 /**
  * Surface constants of Saunderson's correction [1]: `k1` the share of outer light

@@ -15,7 +15,8 @@ import {
 import type { Measurement, SurfaceConstants } from "../fit/measurement.ts";
 import { isNoSurface, surfaceForm } from "./surface.ts";
 
-export type Finish = "glossy" | "satin" | "matte";
+export const FINISHES = ["glossy", "satin", "matte"] as const;
+export type Finish = (typeof FINISHES)[number];
 
 /**
  * Share of the surface light [1] that reaches an eye (or an instrument, gloss
@@ -78,7 +79,7 @@ export function glossDepth(masstone: Measurement): GlossDepth | GeometryStatemen
   const untold = surfaceStatement(masstone, surface);
   if (untold !== undefined) return untold;
   const { values: internal } = internalReflectances(masstone, surface);
-  const depths = (["glossy", "satin", "matte"] as const).flatMap((finish) =>
+  const depths = FINISHES.flatMap((finish) =>
     (["excluded", "included"] as const).map((specular) =>
       depth(grid, internal, surface, finish, specular),
     ),

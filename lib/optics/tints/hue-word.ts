@@ -2,9 +2,6 @@
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import { certain } from "../../quantities/at.ts";
 
-export type HueWord =
-  "red" | "brown" | "yellow" | "olive" | "green" | "blue-green" | "blue" | "violet" | "purple";
-
 /**
  * Sectors of hab [degree], each from its own angle to the next row's.
  * @source optics-practice : as painters name the lean of a grey or an earth
@@ -20,7 +17,8 @@ export const HUE_SECTORS = [
   { fromDegrees: 290, hue: "violet" },
   { fromDegrees: 325, hue: "purple" },
   { fromDegrees: 345, hue: "red" },
-] as const satisfies readonly { fromDegrees: number; hue: HueWord }[];
+] as const;
+export type HueWord = (typeof HUE_SECTORS)[number]["hue"];
 
 /** Hue angles [degree] that a turn is said to go toward: the unique hues, about, in CIELAB (memory). */
 const LANDMARKS = [

@@ -1,33 +1,26 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { isOneOf, keysOf } from "../../quantities/members.ts";
 import { cgatsReading } from "./cgats-reading.ts";
 import { csvReading } from "./csv-reading.ts";
 import { headerOf } from "./csv-header.ts";
 import { cxfReading } from "./cxf-reading.ts";
 import { faultList, TEXT_START, type FaultList, type ReadText } from "./fault-list.ts";
+import { ENDINGS_BY_FORMAT } from "./reading-endings.ts";
 import type { ReadingFile, ReadingFormat } from "./reading-column.ts";
 import { LONGEST_TEXT } from "./size-limits.ts";
 import { textSpots } from "./text-spots.ts";
 
 export type { ReadingFile, ReadingColumn } from "./reading-column.ts";
 
-const FORMATS_BY_ENDING: Readonly<Record<string, ReadingFormat>> = {
-  csv: "CSV",
-  txt: "CGATS.17",
-  cgats: "CGATS.17",
-  it8: "CGATS.17",
-  cxf: "CxF3",
-  xml: "CxF3",
-};
 const READERS: Readonly<Record<ReadingFormat, (source: ReadText) => ReadingFile | undefined>> = {
   CSV: csvReading,
   "CGATS.17": cgatsReading,
   CxF3: cxfReading,
 };
-const NAMED_AS: Readonly<Record<ReadingFormat, string>> = {
-  CSV: ".csv",
-  "CGATS.17": ".txt, .cgats or .it8",
-  CxF3: ".cxf or .xml",
-};
+/** ".txt, .cgats or .it8". */
+const namedAs = (format: ReadingFormat): string =>
+  ENDINGS_BY_FORMAT[format].join(", ").replace(/, (?=[^,]*$)/, " or ");
+const ALL_NAMES = keysOf(ENDINGS_BY_FORMAT).map(namedAs).join(", ");
 
 /** Controls that text may have: tab, line ends, form feed, what ends a file or begins an escape. A NUL is told of as another encoding. */
 const TEXT_CONTROLS = "\0\t\n\v\f\r\u001A\u001B";
@@ -97,14 +90,16 @@ function checkedFormat(file: string, text: string, faults: FaultList): ReadingFo
       ...(hint !== undefined && { hint }),
     });
   };
-  const ending = /\.([A-Za-z0-9]+)$/.exec(file)?.[1]?.toLowerCase() ?? "";
-  const declared = Object.hasOwn(FORMATS_BY_ENDING, ending) ? FORMATS_BY_ENDING[ending] : undefined;
+  const ending = /\.[A-Za-z0-9]+$/.exec(file)?.[0].toLowerCase() ?? "none";
+  const declared = keysOf(ENDINGS_BY_FORMAT).find((format) =>
+    isOneOf(ENDINGS_BY_FORMAT[format], ending),
+  );
   if (declared === undefined)
     return fault(
       "ending",
-      `A reading's name has an ending that says its format, ${Object.values(NAMED_AS).join(", ")}, and this one has ${ending === "" ? "none" : `.${ending}`}`,
-      ending === "" ? "none" : `.${ending}`,
-      Object.values(NAMED_AS).join(", "),
+      `A reading's name has an ending that says its format, ${ALL_NAMES}, and this one has ${ending}`,
+      ending,
+      ALL_NAMES,
     );
   if (text.length > LONGEST_TEXT)
     return fault(
@@ -127,10 +122,10 @@ function checkedFormat(file: string, text: string, faults: FaultList): ReadingFo
   if (found === undefined ? declared !== "CSV" : found !== declared) {
     return fault(
       "format",
-      `A .${ending} holds ${declared}, and this one holds ${found ?? "some other text"}`,
+      `A ${ending} holds ${declared}, and this one holds ${found ?? "some other text"}`,
       found ?? "other text",
       declared,
-      found && `name it ${NAMED_AS[found]}`,
+      found && `name it ${namedAs(found)}`,
     );
   }
   return declared;

@@ -143,4 +143,9 @@ export const legalBasis = z.strictObject({
 export type HazardForm = z.infer<typeof hazard>;
 export type ComponentForm = z.infer<typeof component>;
 export type HazardRecord = Partial<z.infer<z.ZodObject<typeof hazardRecord>>>;
+
+/** Codes of the hazard statements that a record gives; none of one that says nothing of hazards. */
+export function statementsOf({ hazards = [] }: Pick<HazardRecord, "hazards">): string[] {
+  return hazards.map((hazard) => (typeof hazard === "string" ? hazard : hazard.statement));
+}
 export type StatedLabelForm = z.infer<typeof statedLabel>;

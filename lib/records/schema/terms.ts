@@ -1,10 +1,22 @@
 /** Closed vocabularies of the records: an unknown word is an error with the nearest known one offered. */
 import { METALS } from "../../hazard/studio/metal-content.ts";
 
-export const GEOMETRIES = ["45/0", "d/8 included", "d/8 excluded"] as const;
+// What the sciences have words for is listed there.
+export { JUDGING_OBSERVERS as OBSERVERS } from "../../colorimetry/viewing.ts";
+export { TOUCHES } from "../../drying/touch.ts";
+export { HAZARD_FRAMES as FRAMES } from "../../hazard/classify/frame.ts";
+export { SIGNAL_WORDS } from "../../hazard/classify/hazard-class.ts";
+export {
+  HAZARD_MARKETS as MARKETS,
+  type HazardMarket as Market,
+} from "../../hazard/classify/legislation.ts";
+export { ACUTE_ROUTES } from "../../hazard/texts/hazard-statement.ts";
+export { RATIO_KINDS, type RatioKind } from "../../optics/fit/drawdown.ts";
+export { GEOMETRIES, type Geometry } from "../../optics/fit/measurement.ts";
+
 export const SCALES = ["factor", "percent"] as const;
 export const ILLUMINANTS = ["A", "C", "D50", "D65"] as const;
-export const RATIO_KINDS = ["pigment", "paint"] as const;
+export const ROOT_STANDINGS = ["measured", "stated", "estimated"] as const;
 export const DISPERSIONS = ["mulled", "milled"] as const;
 export const FAMILIES = [
   "white",
@@ -23,20 +35,13 @@ export const FAMILIES = [
 export const VEHICLE_KINDS = ["oil", "medium", "drier", "thinner"] as const;
 /** Metals whose share a record may give: those of driers, and those that a label or a studio must know of. */
 export const RECORD_METALS = [...METALS, "zirconium", "calcium", "zinc"] as const;
-export const ACUTE_ROUTES = ["oral", "dermal", "dust", "vapour"] as const;
-export const MARKETS = ["EU", "GB", "NI", "US", "other"] as const;
 export const FORMS = ["masstone", "tint"] as const;
 export const CATEGORIES = ["I", "II", "III", "IV", "V"] as const;
 export const GROUNDS = ["black", "white"] as const;
 /** What a photograph is of. A drawdown lies over black and white. */
 export const PHOTOGRAPHED = ["drawdown", "brush stroke", "tube", "dry pigment", "impasto"] as const;
-/** What a finger finds of a drying film, in the order in which it comes. */
-export const TOUCHES = ["wet", "tacky", "touch dry", "through dry"] as const;
 export const BODIES = ["short", "long", "stiff", "ropy"] as const;
 export const OIL_SEPARATIONS = ["none", "slight", "marked"] as const;
-export const FRAMES = ["EU CLP", "UN GHS"] as const;
-export const SIGNAL_WORDS = ["Danger", "Warning"] as const;
-export const ROOT_STANDINGS = ["measured", "stated", "estimated"] as const;
 /** What answers are about, in the order of their list. */
 export const THEMES = ["whites", "choice", "drying", "lasting", "tube", "safety"] as const;
 export const PAPERS = ["A4", "Letter"] as const;
@@ -50,14 +55,8 @@ export const ROUNDINGS = ["nearest", "up", "down"] as const;
 export const UNITS_OF_PRICE_ML = [1000, 100] as const;
 export type UnitOfPriceMl = (typeof UNITS_OF_PRICE_ML)[number];
 
-export type Geometry = (typeof GEOMETRIES)[number];
 export type Scale = (typeof SCALES)[number];
-export type RatioKind = (typeof RATIO_KINDS)[number];
 export type Dispersion = (typeof DISPERSIONS)[number];
 export type Family = (typeof FAMILIES)[number];
 export type VehicleKind = (typeof VEHICLE_KINDS)[number];
-export type Market = (typeof MARKETS)[number];
 export type Theme = (typeof THEMES)[number];
-
-/** Whose eyes judge what lamplight does. */
-export const OBSERVERS = ["CIE 1964", "CIE 2006"] as const;

@@ -94,7 +94,7 @@ const drying = foundFrom<
 >();
 
 /** Days, class and reasons of drying, and what follows for layers and film. */
-export const DRYING = d.section({
+export const DRYING = d.headed("dryingSection", {
   class: d.listed(CLASS),
   touchDryDays: drying.found(
     d.listed(d.days("touchDryDays")),

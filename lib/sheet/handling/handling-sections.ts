@@ -16,7 +16,7 @@ import {
   type UnitOfPriceMl,
 } from "../../records/schema/terms.ts";
 import * as d from "../declaration.ts";
-import { closed, listOf, maybe, NUMBER, open, TEXT, TEXTS, type Schema } from "../json-schema.ts";
+import { closed, listOf, maybe, NUMBER, open, TEXT, type Schema } from "../json-schema.ts";
 
 /** A statement's own line: why it stands on a label, or why it does not. */
 interface OfStatement {
@@ -30,11 +30,6 @@ export type StatementRuling = (TraceStatement | LeftOutStatement | PrecautionSta
 /** Sentences that each belong to a statement, market or operation. */
 function belongingTo(key: string): Schema {
   return listOf(open({ [key]: TEXT, rule: TEXT, text: TEXT }));
-}
-
-/** Sentences, published as they read. */
-function said<S>(): ReturnType<typeof d.plain<readonly S[]>> {
-  return d.plain<readonly S[]>(TEXTS);
 }
 
 const MARKET_LIST = d.plain<readonly Market[]>(listOf({ enum: MARKETS }));
@@ -67,14 +62,14 @@ const LABEL = {
   /** Ingredients without hazard data: to be treated as hazardous. */
   unknown: d.texts,
   /** The same in a sentence each, and what of the whole nobody accounts for. */
-  gaps: said<GapStatement>(),
-  unknownAcuteToxicity: said<UnknownToxicityStatement>(),
+  gaps: d.statementsAmong<GapStatement>(),
+  unknownAcuteToxicity: d.statementsAmong<UnknownToxicityStatement>(),
   /** Metals that the label itself names, with what to leave, since no statement on it tells of them. */
-  notClassified: said<ContainsMetalStatement>(),
+  notClassified: d.statementsAmong<ContainsMetalStatement>(),
   /** Substances that bring the classification about: the label names them. */
   substances: d.texts,
   /** What the package has to have where the public can buy it. */
-  packaging: said<PackagingStatement>(),
+  packaging: d.statementsAmong<PackagingStatement>(),
 };
 export type LabelPart = d.PartsOf<typeof LABEL>;
 
@@ -143,7 +138,7 @@ export const CAUTIONS = d.section({
   basis: d.oneOf(["stated by the maker", "worked out"]),
   ...LABEL,
   /** Where the maker's label and the worked-out one differ. */
-  checks: said<LabelDifference>(),
+  checks: d.statementsAmong<LabelDifference>(),
   /** What the label of a small package may leave out; a sheet never does. */
   smallPackage: d.optional(d.plain<SmallPackageStatement>(TEXT)),
   restrictions: d.plain<

@@ -3,7 +3,7 @@ import { commonWhites, unknownOilRuling } from "../../optics/tints/common-whites
 import { ladderInPaint } from "../../optics/tints/ladder-in-paint.ts";
 import { ladderModel, type LadderModel } from "../../optics/tints/ladder.ts";
 import { mixture, paintParts, type Mixture } from "../../optics/mixtures/mixture.ts";
-import { leastLightfast } from "../../permanence/least-lightfast.ts";
+import { leastLightfast, type LeastLightfastStatement } from "../../permanence/least-lightfast.ts";
 import { isKnown } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import type { Colour, Records } from "../../records/records.ts";
@@ -26,13 +26,13 @@ import type { PigmentPart } from "../pigments/pigment-figures.ts";
 import type { Fits } from "../tints/strength.ts";
 
 /** A colour of two pigments or more, as the paints of its single pigments predict it; and where it goes when one of them fades. */
-export const MIXTURE = d.section({
+export const MIXTURE = d.headed("mixtureSection", {
   components: d.list(MIXTURE_COMPONENT),
   /** Whites in which every component was let down. */
   whites: d.list(MIXTURE_WHITE),
   /** Why nothing is predicted, or why a white is missing. */
   refusals: d.statements,
-  leastLightfast: d.statement,
+  leastLightfast: d.statementAmong<LeastLightfastStatement>(),
 });
 export type MixtureSection = d.SectionOf<typeof MIXTURE>;
 

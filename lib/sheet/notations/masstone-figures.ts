@@ -97,7 +97,7 @@ const LAMPLIGHT = d.section({
 const GRID = d.section({ startNm: d.plainNumber, stepNm: d.plainNumber, count: d.plainNumber });
 
 /** Every notation of a masstone that follows from its reading. */
-export const MASSTONE = d.section({
+export const MASSTONE = d.headed("notationsSection", {
   /** Absent for a chip judged by eye. */
   geometry: masstone.found(d.optional(GEOMETRY), ({ reading }) =>
     reading.form === "chip" ? undefined : reading.geometry,

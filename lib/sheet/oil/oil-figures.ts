@@ -63,7 +63,7 @@ const oil = foundFrom<
 >();
 
 /** Oil demand, packing and finish of the paint as made. */
-export const OIL = d.section({
+export const OIL = d.headed("oilSection", {
   oilAbsorptionGPer100g: oil.found(
     d.listed(d.quantity({ ...DEMAND, word: "oilAbsorption" }), { after: "oil.mainOilGPer100g" }),
     ({ demand }) => demand.oilAbsorption,

@@ -1,8 +1,12 @@
 import { EQUAL_LIGHTNESSES } from "../../optics/tints/equal-lightness.ts";
-import { notLetDownRuling, whitesRuling } from "../../optics/tints/tint-statement.ts";
+import {
+  notLetDownRuling,
+  whitesRuling,
+  type NotLetDown,
+  type WhitesStatement,
+} from "../../optics/tints/tint-statement.ts";
 import { isKnown } from "../../quantities/figure.ts";
 import { slugOrder } from "../../quantities/name-order.ts";
-import type { Statement } from "../../quantities/statement.ts";
 import type { Records } from "../../records/records.ts";
 import { whiteColour } from "../tints/drawdown-set.ts";
 import { HARDLY_ANY_WHITE } from "../tints/strength-parts.ts";
@@ -10,9 +14,12 @@ import type { EqualLightness, TintSection } from "../tints/tint-figures.ts";
 import { whitesOfTheRange } from "../tints/whites-of-the-range.ts";
 
 /** What the white makes of the colour at each L* that two whites reach, and in which whites of the range it was not let down. */
-export function acrossWhites(tints: readonly TintSection[], records: Records): Statement[] {
+export function acrossWhites(
+  tints: readonly TintSection[],
+  records: Records,
+): (WhitesStatement | NotLetDown)[] {
   if (tints.length === 0) return [];
-  const compared = EQUAL_LIGHTNESSES.flatMap((L): Statement[] => {
+  const compared = EQUAL_LIGHTNESSES.flatMap((L): WhitesStatement[] => {
     const reached = tints.flatMap(({ white, atL, sentence }) => {
       const at = atL[String(L) as EqualLightness];
       if (

@@ -2,6 +2,7 @@ import { readingNotations } from "../../colorimetry/reading-notations.ts";
 import {
   glossDepth,
   type Depth,
+  FINISHES,
   type Finish,
   type GlossDepth,
 } from "../../optics/surface/gloss-depth.ts";
@@ -54,7 +55,7 @@ const DEPTH_VALUE = { unit: "1", kind: "decimal", digits: 1 } as const;
 const FINISH_DEPTH = d.section({
   /** "glossy-excluded" */
   slug: one.found(d.text, ({ depth: { finish, specular } }) => `${finish}-${specular}`),
-  finish: one.found(d.oneOf<Finish>(["glossy", "satin", "matte"]), ({ depth }) => depth.finish),
+  finish: one.found(d.oneOf(FINISHES), ({ depth }) => depth.finish),
   specular: one.found(d.oneOf(["excluded", "included"]), ({ depth }) => depth.specular),
   L: one.found(d.quantity({ ...DEPTH_L, word: "labL" }), (of) => oneOrBoth(of.depth.L, of)),
   value: one.found(d.quantity({ ...DEPTH_VALUE, word: "munsellValue" }), (of) =>

@@ -15,6 +15,7 @@ import { FIT } from "../tints/fit-figures.ts";
 import { weighedAs } from "../tints/paint-conversion.ts";
 import { tintingStrength, type Strength } from "../tints/strength.ts";
 import type { TintSection } from "../tints/tint-figures.ts";
+import type { NotLetDown, WhitesStatement } from "../../optics/tints/tint-statement.ts";
 import { acrossWhites } from "./across-whites.ts";
 import { DISPERSION, dispersionFigures } from "./dispersion-figures.ts";
 import { EXTENDER, extenderFigures } from "./extender-figures.ts";
@@ -49,7 +50,7 @@ const optics = foundFrom<
 const OPPOSITE = { "at least": "at most", "at most": "at least" } as const;
 
 /** Strength, hiding, glaze, what gloss does to depth, and how K and S were fitted. */
-export const OPTICS = d.section({
+export const OPTICS = d.headed("strengthSection", {
   /** That theory does not hold for a pigment of it, and nothing of it is predicted. */
   notPredicted: optics.found(d.optional(d.statement), ({ colour, records }) =>
     effectOfPigments(colour, records),
@@ -136,7 +137,10 @@ export const OPTICS = d.section({
   /** Where the same pigment was drawn down mulled and milled. */
   dispersion: optics.found(d.optional(DISPERSION), ({ dispersed }) => dispersed.figures),
   /** What the white makes of it, at each L* that two whites reach; and whites of the range it was not let down in. */
-  acrossWhites: optics.found(d.statements, ({ tints, records }) => acrossWhites(tints, records)),
+  acrossWhites: optics.found(
+    d.statementsAmong<WhitesStatement | NotLetDown>(),
+    ({ tints, records }) => acrossWhites(tints, records),
+  ),
   /** Absent where the drawdowns carry none: then each tint says why. */
   fit: optics.found(d.optional(FIT), ({ colour, fits, records }) => {
     const fit = fits.get(colour.slug);

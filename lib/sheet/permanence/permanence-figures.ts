@@ -56,7 +56,7 @@ const light = foundFrom<
 >();
 
 /** What light does to the colour, and what else harms it. */
-export const PERMANENCE = d.section({
+export const PERMANENCE = d.headed("permanenceSection", {
   /** By its own exposure, or stated; what it rests on is `basis`, and only the first is a category under the standard. */
   category: light.found(d.listed(d.notation("lightfastnessCategory")), categoryFigure, [
     "lamp-black.permanence.category",

@@ -167,7 +167,7 @@ export const PIGMENT_FACTS = d.section({
 export type PigmentFacts = d.SectionOf<typeof PIGMENT_FACTS>;
 
 /** A pigment of the colour, with the figures that everything else starts from. */
-export const PIGMENT = d.section({
+export const PIGMENT = d.headed("pigmentSection", {
   slug: d.text,
   name: d.text,
   colourIndexName: d.optional(d.text),

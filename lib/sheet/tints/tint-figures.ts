@@ -51,7 +51,7 @@ export const LIGHTNESS_KEYS = ["70", "50", "30"] as const;
 export type EqualLightness = (typeof LIGHTNESS_KEYS)[number];
 
 /** What the colour does in one white. */
-export const TINT = d.section({
+export const TINT = d.headed("tintsSection", {
   white: d.section({ slug: d.text, name: d.text, colourIndexName: d.optional(d.text) }),
   standing: STANDING,
   massRatioKind: RATIO_KIND,

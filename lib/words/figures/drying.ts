@@ -2,6 +2,12 @@ import type { FigureTexts } from "./figure-words.ts";
 
 /** Days and conditions of drying. */
 export const DRYING_FIGURES = {
+  dryingSection: {
+    en: "Drying in figures",
+    de: "Trocknung in Zahlen",
+    fr: "Le séchage en chiffres",
+    es: "El secado en cifras",
+  },
   dryingClass: {
     en: "Drying",
     de: "Trocknung",

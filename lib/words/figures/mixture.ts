@@ -2,6 +2,12 @@ import type { FigureTexts } from "./figure-words.ts";
 
 /** Of colours of several pigments. */
 export const MIXTURE_FIGURES = {
+  mixtureSection: {
+    en: "As a mixture",
+    de: "Als Mischung",
+    fr: "Comme mélange",
+    es: "Como mezcla",
+  },
   pigmentVolumeShare: {
     en: "Share of the dry pigment, by volume",
     de: "Anteil am trockenen Pigment, nach Volumen",

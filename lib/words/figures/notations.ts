@@ -2,6 +2,7 @@ import type { FigureTexts } from "./figure-words.ts";
 
 /** The masstone in figures. */
 export const NOTATION_FIGURES = {
+  notationsSection: { en: "Notations", de: "Notationen", fr: "Notations", es: "Notaciones" },
   xyzX: { en: "X", de: "X", fr: "X", es: "X" },
   xyzY: { en: "Y", de: "Y", fr: "Y", es: "Y" },
   xyzZ: { en: "Z", de: "Z", fr: "Z", es: "Z" },

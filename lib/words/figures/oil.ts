@@ -2,6 +2,12 @@ import type { FigureTexts } from "./figure-words.ts";
 
 /** Oil demand, packing and finish. */
 export const OIL_FIGURES = {
+  oilSection: {
+    en: "Oil and how the pigment packs",
+    de: "Öl und Pigmentpackung",
+    fr: "Huile et compacité",
+    es: "Aceite y empaquetamiento",
+  },
   oilIndex: {
     en: "Oil index",
     de: "Ölindex",

@@ -5,6 +5,12 @@ import type { FigureTexts } from "./figure-words.ts";
 
 /** Strength, hiding, gloss and the fit of K and S. */
 export const OPTICS_FIGURES = {
+  strengthSection: {
+    en: "Strength, hiding, glaze",
+    de: "Farbstärke, Deckvermögen, Lasur",
+    fr: "Force, opacité, glacis",
+    es: "Fuerza, opacidad, veladura",
+  },
   tintingStrengthByVolume: {
     en: "Tinting strength, tube to tube",
     de: "Farbstärke, Tube zu Tube",

@@ -1,8 +1,14 @@
-import { of } from "../fr/phrases.ts";
+import { fr } from "../phrases-in-each.ts";
 import type { FigureTexts } from "./figure-words.ts";
 
 /** What light does to a colour. */
 export const PERMANENCE_FIGURES = {
+  permanenceSection: {
+    en: "Permanence in figures",
+    de: "Beständigkeit in Zahlen",
+    fr: "La permanence en chiffres",
+    es: "La permanencia en cifras",
+  },
   lightfastnessCategory: {
     en: "Lightfastness category",
     de: "Kategorie der Lichtechtheit",
@@ -75,7 +81,7 @@ export const PERMANENCE_FIGURES = {
       "how {a} stands in light is not known, and a mixture is as good as its weakest": {
         de: "wie lichtecht {a} ist, ist nicht bekannt, und eine Mischung ist nur so lichtecht wie ihr am wenigsten lichtechtes Pigment",
         fr: (name) =>
-          `la tenue ${of(name)} à la lumière n’est pas connue, et un mélange ne vaut que ce que vaut son pigment le plus faible`,
+          `la tenue ${fr.of(name)} à la lumière n’est pas connue, et un mélange ne vaut que ce que vaut son pigment le plus faible`,
         es: "no se sabe cómo aguanta a la luz {a}, y una mezcla vale solo lo que su pigmento más débil",
       },
     },

@@ -2,6 +2,7 @@ import type { FigureTexts } from "./figure-words.ts";
 
 /** Of dry pigments, the oil and what is added to it. */
 export const PIGMENT_FIGURES = {
+  pigmentSection: { en: "The pigment", de: "Das Pigment", fr: "Le pigment", es: "El pigmento" },
   massFraction: {
     en: "Share of the dry pigment",
     de: "Anteil am trockenen Pigment",

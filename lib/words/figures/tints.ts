@@ -2,6 +2,12 @@ import type { FigureTexts } from "./figure-words.ts";
 
 /** What a colour does in a white. */
 export const TINT_FIGURES = {
+  tintsSection: {
+    en: "In the whites, in figures",
+    de: "In Weiß, in Zahlen",
+    fr: "Dans les blancs, en chiffres",
+    es: "En los blancos, en cifras",
+  },
   residual: {
     en: "Missed by the fit",
     de: "Abweichung der Anpassung",

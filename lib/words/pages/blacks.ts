@@ -1,5 +1,4 @@
-import * as frWhites from "../fr/short-white.ts";
-import * as esWhites from "../es/short-white.ts";
+import { es, fr } from "../phrases-in-each.ts";
 import type { Texts } from "../texts.ts";
 
 /** What answers show of the range's blacks in its whites, of the whites themselves, and of what theory says of both. */
@@ -53,8 +52,8 @@ export const BLACKS = {
     short: (white: string) => ({
       en: white.replace(/\s+white$/, ""),
       de: white.replace(/\s+white$/, ""),
-      fr: frWhites.shortWhite(white),
-      es: esWhites.shortWhite(white),
+      fr: fr.shortWhite(white),
+      es: es.shortWhite(white),
     }),
   },
   scattering: {

@@ -1,6 +1,4 @@
-import * as frWhites from "../fr/short-white.ts";
-import * as fr from "../fr/phrases.ts";
-import * as esWhites from "../es/short-white.ts";
+import { es, fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
 
 /** What a shelf card says beside what its sheet says, and the page of all cards. */
@@ -9,8 +7,8 @@ export const CARDS = {
   white: (name: string) => ({
     en: name.replace(/\s+white$/i, ""),
     de: name.replace(/\s+white$/i, ""),
-    fr: frWhites.shortWhite(name),
-    es: esWhites.shortWhite(name),
+    fr: fr.shortWhite(name),
+    es: es.shortWhite(name),
   }),
   tint: (white: string, level: string) => alike(`${white}, ${level}`),
   masstone: { en: "Masstone", de: "Vollton", fr: "Ton plein", es: "Tono pleno" },

@@ -1,8 +1,5 @@
 import { EXPECTED, NOT_DRY } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import type { Expectation } from "../../permanence/expected-lightfastness.ts";
 import type { InEach } from "../in-each.ts";
 import type { Texts } from "../texts.ts";

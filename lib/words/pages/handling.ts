@@ -1,8 +1,5 @@
 import { moneyFormat } from "../money-format.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import { NAMES_OF_LANGUAGES } from "../language-names.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";

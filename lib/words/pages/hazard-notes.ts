@@ -1,4 +1,4 @@
-import * as fr from "../fr/phrases.ts";
+import { fr } from "../phrases-in-each.ts";
 import { NAMES_OF_LANGUAGES } from "../language-names.ts";
 import { alike } from "../texts.ts";
 import type { InEach } from "../in-each.ts";

@@ -1,5 +1,5 @@
 import { FORMS, wordOf } from "../closed-sets.ts";
-import * as fr from "../fr/phrases.ts";
+import { fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
 
 const DRAW_DOWN = {

@@ -1,9 +1,6 @@
 import type { MeasuredCoverage } from "../../optics/fit/measured-coverage.ts";
 import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InOthers } from "../in-each.ts";
 

@@ -1,8 +1,5 @@
 import { METALS, OPACITIES, SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import type { ByLamp, Lamp } from "../../colorimetry/lamps.ts";
 import type { OpacityClass } from "../../optics/films/opacity.ts";
 import type { Interval } from "../../quantities/interval.ts";

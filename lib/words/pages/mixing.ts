@@ -1,7 +1,4 @@
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import type { Texts } from "../texts.ts";
 import { LAMPS, MIX_FACTS } from "./mix-facts.ts";

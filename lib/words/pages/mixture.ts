@@ -1,4 +1,4 @@
-import * as fr from "../fr/phrases.ts";
+import { fr } from "../phrases-in-each.ts";
 import { STEP_COLUMNS } from "./step-columns.ts";
 import { alike, type Texts } from "../texts.ts";
 

@@ -1,8 +1,5 @@
 import { METALS, wordOf } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import { alike, type Texts } from "../texts.ts";
 

@@ -1,9 +1,6 @@
 import { upperFirst } from "../letter-case.ts";
 import { MEASURES, SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
 import type { Language } from "../../quantities/languages.ts";
@@ -815,46 +812,13 @@ export const SHEET_PAGE = {
       es: `el origen de las cifras de ${name}`,
     }),
     sections: {
-      ladders: {
-        en: "In the whites, in figures",
-        de: "In Weiß, in Zahlen",
-        fr: "Dans les blancs, en chiffres",
-        es: "En los blancos, en cifras",
-      },
-      strength: {
-        en: "Strength, hiding, glaze",
-        de: "Farbstärke, Deckvermögen, Lasur",
-        fr: "Force, opacité, glacis",
-        es: "Fuerza, opacidad, veladura",
-      },
-      drying: {
-        en: "Drying in figures",
-        de: "Trocknung in Zahlen",
-        fr: "Le séchage en chiffres",
-        es: "El secado en cifras",
-      },
-      permanence: {
-        en: "Permanence in figures",
-        de: "Beständigkeit in Zahlen",
-        fr: "La permanence en chiffres",
-        es: "La permanencia en cifras",
-      },
-      mixture: { en: "As a mixture", de: "Als Mischung", fr: "Comme mélange", es: "Como mezcla" },
-      oil: {
-        en: "Oil and how the pigment packs",
-        de: "Öl und Pigmentpackung",
-        fr: "Huile et compacité",
-        es: "Aceite y empaquetamiento",
-      },
       dry: {
         en: "Dry pigment and additions",
         de: "Trockenes Pigment und Zusätze",
         fr: "Pigment sec et ajouts",
         es: "Pigmento seco y añadidos",
       },
-      pigment: { en: "The pigment", de: "Das Pigment", fr: "Le pigment", es: "El pigmento" },
       range: { en: "In the range", de: "Im Sortiment", fr: "Dans la gamme", es: "En la gama" },
-      notations: { en: "Notations", de: "Notationen", fr: "Notations", es: "Notaciones" },
       evidence: {
         en: "Evidence",
         de: "Nachweise",

@@ -1,10 +1,7 @@
 import { EXPECTATIONS } from "../../permanence/expected-lightfastness.ts";
 import { EXPECTED } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import { expectationsIn } from "../fact-words.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
 import { alike, type Texts } from "../texts.ts";
 
 /** What a sheet says of its colour as a whole. */

@@ -1,8 +1,5 @@
 import type { ColorimetryStatement } from "../../colorimetry/statements.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import { underEach, shifted, LAMP_NAMES, viewingText } from "./colorimetry-phrases.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 

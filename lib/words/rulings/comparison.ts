@@ -2,11 +2,7 @@ import type { ComparisonStatement, PlacesApart, Times } from "../../collection/s
 import type { Language } from "../../quantities/languages.ts";
 import { comparedWays, type ComparedWay } from "../compared-ways.ts";
 import type { InEach } from "../in-each.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
-import { sentences } from "../phrases-in-each.ts";
+import { de, en, es, fr, sentences } from "../phrases-in-each.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** How many times as much, between the names of the two. */

@@ -1,9 +1,5 @@
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
 import type { InEach } from "../in-each.ts";
-import { inEach } from "../phrases-in-each.ts";
+import { de, en, es, fr, inEach } from "../phrases-in-each.ts";
 import { within } from "../phrases.ts";
 
 type NamedTint = { readonly tint: string; readonly white: string };

@@ -1,9 +1,6 @@
 import type { DrawdownStatement } from "../../optics/statements.ts";
 import { GEOMETRIES, wordOf } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import { letDown, luminances, drawdown, wavelengths } from "./drawdown-phrases.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 

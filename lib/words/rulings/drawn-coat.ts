@@ -1,8 +1,5 @@
 import type { DrawnCoatStatement } from "../../optics/films/drawn-coat.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** What a drawdown of unknown thickness tells of hiding. */

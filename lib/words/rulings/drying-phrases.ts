@@ -4,12 +4,8 @@ import type { DryingStatement } from "../../drying/statements.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import type { ValuesOf } from "../../quantities/statement.ts";
 import { DRYING_CAUSES, OILS, CHEMISTRIES, METALS, wordOf } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
 import type { InEach } from "../in-each.ts";
-import { inEach, sentences } from "../phrases-in-each.ts";
+import { de, en, es, fr, inEach, sentences } from "../phrases-in-each.ts";
 import { bracketed, within } from "../phrases.ts";
 import { alike } from "../texts.ts";
 

@@ -1,10 +1,6 @@
 import type { DryingStatement } from "../../drying/statements.ts";
 import { ends } from "../../quantities/interval.ts";
 import { DRYING_CLASSES, METALS, OILS, NOT_DRY } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
 import {
   classed,
   oilShare,
@@ -25,7 +21,7 @@ import {
   CHANGES,
   oilOfFilm,
 } from "./drying-phrases.ts";
-import { sentences } from "../phrases-in-each.ts";
+import { de, en, es, fr, sentences } from "../phrases-in-each.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Days to touch dry, layers, and the film with age. */

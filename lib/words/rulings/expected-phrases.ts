@@ -1,7 +1,4 @@
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import type { InEach } from "../in-each.ts";
 import { within } from "../phrases.ts";
 

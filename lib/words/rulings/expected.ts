@@ -1,8 +1,5 @@
 import type { ExpectedStatement } from "../../optics/tints/expected-ladder.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import { named } from "./expected-phrases.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 

@@ -3,12 +3,8 @@ import type { ParticleClass } from "../../formulation/particle-class.ts";
 import type { FormulationStatement } from "../../formulation/statements.ts";
 import type { ValuesOf } from "../../quantities/statement.ts";
 import { FINISHES } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
 import type { InEach, InOthers } from "../in-each.ts";
-import { sentences } from "../phrases-in-each.ts";
+import { de, en, es, fr, sentences } from "../phrases-in-each.ts";
 import { alike } from "../texts.ts";
 
 type Of<R extends FormulationStatement["rule"]> = ValuesOf<FormulationStatement, R>;

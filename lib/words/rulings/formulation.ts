@@ -1,9 +1,5 @@
 import type { FormulationStatement } from "../../formulation/statements.ts";
 import { FINISHES, OIL_CLASSES, OIL_WAYS } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
 import {
   fromTo,
   fillsTheGaps,
@@ -14,7 +10,7 @@ import {
   filling,
   eitherFinish,
 } from "./formulation-phrases.ts";
-import { sentences } from "../phrases-in-each.ts";
+import { de, en, es, fr, sentences } from "../phrases-in-each.ts";
 import type { NamingRulings } from "./rulings-in-each.ts";
 
 /** Oil demand, packing, finish, dispersion, the batch at the slab. */

@@ -2,12 +2,8 @@ import type { LabelStatement } from "../../hazard/statements.ts";
 import type { MetalAdvice } from "../../hazard/texts/contents-line.ts";
 import type { AcuteRoute } from "../../hazard/texts/hazard-statement.ts";
 import type { ValuesOf } from "../../quantities/statement.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
 import type { InEach } from "../in-each.ts";
-import { inEach, sentences } from "../phrases-in-each.ts";
+import { de, en, es, fr, inEach, sentences } from "../phrases-in-each.ts";
 import { alike } from "../texts.ts";
 import { metalWord } from "./studio-phrases.ts";
 

@@ -1,9 +1,6 @@
 import type { LotStatement } from "../../lots/statements.ts";
 import { FORMS, GEOMETRIES, wordOf, THE_FORM } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import { upperFirst } from "../letter-case.ts";
 import { criterionName, figureOf, limitsText, withUncertainty } from "../lot-criteria.ts";
 import { WITHOUT_STRENGTH, NOT_READ, CHARTED } from "./lot-phrases.ts";

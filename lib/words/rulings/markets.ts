@@ -1,10 +1,6 @@
 import type { MarketStatement } from "../../hazard/markets/market-statements.ts";
 import { SUBSTANCES, wordOf } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
-import { sentences } from "../phrases-in-each.ts";
+import { de, en, es, fr, sentences } from "../phrases-in-each.ts";
 import { alike } from "../texts.ts";
 import { forbidden, inForce, since } from "./market-phrases.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";

@@ -1,10 +1,7 @@
 import type { TargetStatement } from "../../mixing/finding/target-text.ts";
 import type { AddressStatement } from "../../mixing/mix-address.ts";
 import type { FilmStatement, MixStatement } from "../../mixing/mix.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 export type MixingStatement = MixStatement | FilmStatement | AddressStatement | TargetStatement;

@@ -1,10 +1,6 @@
 import type { Interval } from "../../quantities/interval.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
 import type { InEach } from "../in-each.ts";
-import { inEach } from "../phrases-in-each.ts";
+import { de, en, es, fr, inEach } from "../phrases-in-each.ts";
 
 export function losing(v: { readonly component: string; readonly loss: number }): InEach {
   return {

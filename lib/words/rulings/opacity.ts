@@ -1,12 +1,8 @@
 import type { OpacityContradiction } from "../../optics/films/expected-opacity.ts";
 import type { OpacityStatement } from "../../optics/films/opacity.ts";
 import { BOUNDS, OPACITIES } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
 import { reach, limitOf, OUR_LIMITS } from "./opacity-phrases.ts";
-import { sentences } from "../phrases-in-each.ts";
+import { de, en, es, fr, sentences } from "../phrases-in-each.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** How opaque a film is, and by what that was judged. */

@@ -1,11 +1,7 @@
 import { TINT_RULES } from "../../optics/tints/tint-statement.ts";
 import type { Language } from "../../quantities/languages.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
 import type { InEach } from "../in-each.ts";
-import { inEach } from "../phrases-in-each.ts";
+import { de, en, es, fr, inEach } from "../phrases-in-each.ts";
 import { waysApart, type Way } from "../tint-words.ts";
 
 type NotJudged = {

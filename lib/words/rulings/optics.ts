@@ -1,10 +1,7 @@
 import type { PaintStatement } from "../../optics/statements.ts";
 import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import { GEOMETRIES, wordOf } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
+import { de, en, es, fr } from "../phrases-in-each.ts";
 import { whyNotJudged, apart, KINDS, comparedIn, extended } from "./optics-phrases.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 

@@ -1,10 +1,6 @@
 import { upperFirst } from "../letter-case.ts";
 import type { PermanenceStatement } from "../../permanence/statements.ts";
 import { EXPECTED, FORMS, wordOf, THE_FORM } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
 import {
   limit,
   sources,
@@ -20,7 +16,7 @@ import {
   does,
   unknownInLight,
 } from "./permanence-phrases.ts";
-import { sentences } from "../phrases-in-each.ts";
+import { de, en, es, fr, sentences } from "../phrases-in-each.ts";
 import type { NamingRulings } from "./rulings-in-each.ts";
 
 /** Lightfastness and what else harms a colour. A category is only ever an exposure's or somebody's word; an estimate is an expectation. */

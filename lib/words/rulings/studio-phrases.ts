@@ -4,10 +4,9 @@ import { hazardEffects } from "../../hazard/texts/hazard-effect.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import type { ValuesOf } from "../../quantities/statement.ts";
 import { METALS, wordOf } from "../closed-sets.ts";
-import * as de from "../de/phrases.ts";
 import { HAZARD_EFFECTS } from "../hazard-effects.ts";
 import type { InEach } from "../in-each.ts";
-import { inEach } from "../phrases-in-each.ts";
+import { de, inEach } from "../phrases-in-each.ts";
 
 interface OfPigments {
   readonly pigments?: readonly string[];

@@ -2,10 +2,6 @@ import type { StudioStatement } from "../../hazard/statements.ts";
 import { STATED_QUARTZ } from "../../hazard/studio/quartz.ts";
 import { upperFirst } from "../letter-case.ts";
 import { QUARTZ, wordOf } from "../closed-sets.ts";
-import * as en from "../en/phrases.ts";
-import * as de from "../de/phrases.ts";
-import * as fr from "../fr/phrases.ts";
-import * as es from "../es/phrases.ts";
 import {
   it,
   DUSTINESS,
@@ -17,7 +13,7 @@ import {
   powder,
   germanCaution,
 } from "./studio-phrases.ts";
-import { inEach } from "../phrases-in-each.ts";
+import { de, en, es, fr, inEach } from "../phrases-in-each.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
 /** Cautions of studio and workshop, then the reasons that stand after them, each a sentence of its own. */

@@ -3,9 +3,8 @@ import type { HueWord } from "../../optics/tints/hue-word.ts";
 import type { JudgedTintStatement } from "../../optics/tints/tint-statement.ts";
 import type { Language } from "../../quantities/languages.ts";
 import { HUES, TOWARD } from "../closed-sets.ts";
-import { withoutWhite } from "../de/white-names.ts";
 import type { InEach } from "../in-each.ts";
-import { phrasesIn } from "../phrases-in-each.ts";
+import { de, phrasesIn } from "../phrases-in-each.ts";
 import { alike, saidIn, type Texts } from "../texts.ts";
 import type { JudgedColour, TintWords } from "../tint-words.ts";
 import { wordingsIn, type RulingsInEach } from "./rulings-in-each.ts";
@@ -238,7 +237,7 @@ const JOINING = {
   lengthMax: { en: 180, de: 180, fr: 200, es: 200 },
   shortWhite: (name: string) => ({
     en: name.replace(/^(\S+) white$/i, "$1"),
-    de: withoutWhite(name),
+    de: de.withoutWhite(name),
     fr: name,
     es: name,
   }),

@@ -1,7 +1,8 @@
-/** Phrases that sentences of several sciences share: figures with their units, lists, names as they stand within a sentence. */
+/** What Spanish has alone: phrases that sentences of several sciences share, its lists and days. */
 import { ends, type Quantity } from "../../quantities/interval.ts";
+import { upperFirst } from "../letter-case.ts";
 import { printedNumbers } from "../number-text.ts";
-import { dayIn, printedFigures, within, withUnit } from "../phrases.ts";
+import { dayIn, lists, printedFigures, withUnit } from "../phrases.ts";
 
 export { lowerFirst } from "../letter-case.ts";
 export { bracketed, sentence, within, withUnit } from "../phrases.ts";
@@ -43,13 +44,10 @@ export function timesTheDays(factor: Quantity): string {
     : `${text} veces el número de días`;
 }
 
-/** "a, b y c"; with semicolons where a name has a comma of its own; "e" before i-, "u" before o-. */
-export function listed(texts: readonly string[], before: "and" | "or" = "and"): string {
-  const [last = ""] = texts.slice(-1);
-  const joint = before === "and" ? andBefore(last) : orBefore(last);
-  const stop = texts.length > 2 && texts.some((text) => text.includes(",")) ? "; " : ", ";
-  return texts.length < 2 ? last : `${texts.slice(0, -1).join(stop)} ${joint} ${last}`;
-}
+/** "a, b y c"; "e" before i-, "u" before o-. */
+export const { listed, namesWithin } = lists({
+  joint: (before, next) => (before === "and" ? andBefore(next) : orBefore(next)),
+});
 
 function andBefore(text: string): string {
   return /^h?[ií](?![aeou])/i.test(text) ? "e" : "y";
@@ -59,9 +57,11 @@ function orBefore(text: string): string {
   return /^(?:h?[oó]|8)/i.test(text) ? "u" : "o";
 }
 
-export function namesWithin(names: readonly string[], before: "and" | "or" = "and"): string {
-  return listed(names.map(within), before);
-}
-
 /** "2009-06-01" as "1 de junio de 2009". */
 export const dateWords = dayIn("es-ES");
+
+/** A white's name where its neighbours are whites as well: "Zinc White" as "Zinc", "Blanco de cinc" as "Cinc". */
+export function shortWhite(name: string): string {
+  const short = name.replace(/\s+(?:white|blanco)$/i, "").replace(/^blanco de /i, "");
+  return upperFirst(short);
+}

@@ -1,8 +1,8 @@
-/** Phrases that sentences of several sciences share, in German: figures with their units, lists, days. */
+/** What German has alone: phrases that sentences of several sciences share, its lists and days. */
 import { ends, type Quantity } from "../../quantities/interval.ts";
 import { printedNumbers } from "../number-text.ts";
 import * as letterCase from "../letter-case.ts";
-import { dayIn, printedFigures, within, withUnit } from "../phrases.ts";
+import { dayIn, lists, printedFigures, withUnit } from "../phrases.ts";
 
 export { bracketed, sentence, within, withUnit } from "../phrases.ts";
 
@@ -35,8 +35,6 @@ export function gramsTo100(grams: Quantity): string {
 /** A count of days stands after "in" or alone. */
 export type DayCase = "nominative" | "dative";
 
-const JOINED = { and: "und", or: "oder" } as const;
-
 export function dayCount(days: Quantity, inCase: DayCase = "nominative"): string {
   const text = significant(days, 2);
   if (text === "1") return withUnit(text, "Tag");
@@ -51,18 +49,11 @@ export function timesTheDays(factor: Quantity): string {
   return most <= 1 && least < 1 ? `${percent(factor)} der Tage` : `das ${text}-Fache der Tage`;
 }
 
-/** "a, b und c"; with semicolons where a name has a comma of its own, as "0,2" has none. */
-export function listed(texts: readonly string[], before: keyof typeof JOINED = "and"): string {
-  const [last = ""] = texts.slice(-1);
-  const stop = texts.length > 2 && texts.some((text) => /,(?!\d)/.test(text)) ? ";" : ",";
-  return texts.length < 2
-    ? last
-    : `${texts.slice(0, -1).join(`${stop} `)} ${JOINED[before]} ${last}`;
-}
-
-export function namesWithin(names: readonly string[], before: keyof typeof JOINED = "and"): string {
-  return listed(names.map(within), before);
-}
+/** "a, b und c"; the comma of "0,2" is none that a name has. */
+export const { listed, namesWithin } = lists({
+  joint: (before) => ({ and: "und", or: "oder" })[before],
+  ownComma: /,(?!\d)/,
+});
 
 /** "2009-06-01" as "1. Juni 2009". */
 export const dateWords = dayIn("de-DE");
@@ -70,4 +61,9 @@ export const dateWords = dayIn("de-DE");
 /** Nouns keep their capital, and most names of figures begin with one; a preposition loses it. */
 export function lowerFirst(text: string): string {
   return /^(?:Nach|In|Mit|Von|Ohne) /.test(text) ? letterCase.lowerFirst(text) : text;
+}
+
+/** "titanium" of "titanium white", "Titan-" of "Titanweiß": before another white that says the rest. */
+export function withoutWhite(name: string): string {
+  return name.replace(/^(\S+) white$/i, "$1").replace(/^(\p{L}+)wei(?:ß|ss)$/iu, "$1-");
 }

@@ -1,7 +1,8 @@
-/** Phrases that sentences of several sciences share: figures with their units, lists, names as they stand within a sentence. */
+/** What French has alone: phrases that sentences of several sciences share, its lists and days. */
 import { ends, type Quantity } from "../../quantities/interval.ts";
+import { upperFirst } from "../letter-case.ts";
 import { printedNumbers } from "../number-text.ts";
-import { dayIn, printedFigures, within, withUnit } from "../phrases.ts";
+import { dayIn, lists, printedFigures, withUnit } from "../phrases.ts";
 
 export { lowerFirst } from "../letter-case.ts";
 export { bracketed, sentence, within, withUnit } from "../phrases.ts";
@@ -44,17 +45,11 @@ export function timesTheDays(factor: Quantity): string {
     : `${text} fois le nombre de jours`;
 }
 
-/** "a, b et c"; with semicolons where a name has a comma of its own. */
-export function listed(texts: readonly string[], before: "and" | "or" = "and"): string {
-  const [last = ""] = texts.slice(-1);
-  const joint = before === "and" ? " et " : " ou ";
-  const stop = texts.length > 2 && texts.some((text) => text.includes(",")) ? "\u202f; " : ", ";
-  return texts.length < 2 ? last : `${texts.slice(0, -1).join(stop)}${joint}${last}`;
-}
-
-export function namesWithin(names: readonly string[], before: "and" | "or" = "and"): string {
-  return listed(names.map(within), before);
-}
+/** "a, b et c". */
+export const { listed, namesWithin } = lists({
+  joint: (before) => ({ and: "et", or: "ou" })[before],
+  semicolon: SEMICOLON,
+});
 
 /** "de" before a name, elided before a vowel: "d'Alizarin Crimson". */
 export function of(name: string): string {
@@ -80,4 +75,12 @@ export function dateWords(isoDate: string): string {
 /** A name of a record put in after "de": "de Alba" is "d\u2019Alba". */
 export function elided(text: string): string {
   return text.replace(/\bde (?=[aeiouàâéèêîôœ])/g, "d\u2019");
+}
+
+/** A white's name where its neighbours are whites as well: "Zinc White" as "Zinc", "Blanc de zinc" as "Zinc". */
+export function shortWhite(name: string): string {
+  const short = name
+    .replace(/\s+(?:white|blanc)$/i, "")
+    .replace(/^blanc (?:de |du |d['\u2019])/i, "");
+  return upperFirst(short);
 }

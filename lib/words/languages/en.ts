@@ -1,8 +1,8 @@
-/** Phrases that sentences of several sciences share: figures with their units, lists, names as they stand within a sentence. */
+/** What English has alone: phrases that sentences of several sciences share, its lists and days. */
 import { ends, type Quantity } from "../../quantities/interval.ts";
 import { printedNumbers } from "../number-text.ts";
 import * as letterCase from "../letter-case.ts";
-import { dayIn, printedFigures, within, withUnit } from "../phrases.ts";
+import { dayIn, lists, printedFigures, withUnit } from "../phrases.ts";
 
 export { bracketed, sentence, within, withUnit } from "../phrases.ts";
 
@@ -42,18 +42,11 @@ export function timesTheDays(factor: Quantity): string {
   return most <= 1 && least < 1 ? `${percent(factor)} of the days` : `${text} times the days`;
 }
 
-/** "a, b and c"; with semicolons where a name has a comma of its own. */
-export function listed(texts: readonly string[], before: "and" | "or" = "and"): string {
-  const [last = ""] = texts.slice(-1);
-  const stop = texts.length > 2 && texts.some((text) => text.includes(",")) ? ";" : ",";
-  return texts.length < 2
-    ? last
-    : `${texts.slice(0, -1).join(`${stop} `)}${stop === ";" ? stop : ""} ${before} ${last}`;
-}
-
-export function namesWithin(names: readonly string[], before: "and" | "or" = "and"): string {
-  return listed(names.map(within), before);
-}
+/** "a, b and c". */
+export const { listed, namesWithin } = lists({
+  joint: (before) => before,
+  lastAfter: ";",
+});
 
 /** "2009-06-01" as "1 June 2009". */
 export const dateWords = dayIn("en-GB");

@@ -1,0 +1,268 @@
+/**
+ * When parts became others. A step is kept with the time when it was taken, and of each part that any
+ * step has read it is kept since when it has been what it is: a step stands while all that it read has
+ * been so since before it was taken. Of a member that is what it was no part is looked at.
+ */
+import { randomUUID } from "node:crypto";
+import { keyOf, readValue, writeValue } from "./kept-result.ts";
+import { EVERY } from "./names-by-owner.ts";
+import { partHash } from "./part-hashes.ts";
+import { partName, type PartsOfOwner } from "./reads.ts";
+import type { WorkCache } from "./work-cache.ts";
+
+/** What there is now: parts, and what members are by where that is known sooner. */
+export interface PartsNow {
+  readonly part: (name: string) => unknown;
+  readonly identity: (owner: string) => string | undefined;
+}
+
+export interface PartTimes {
+  /** By which a step that is taken now is told: no earlier build knows of it, and no later one unless what parts are by now is kept. */
+  readonly now: () => string;
+  /** Whether all these parts are what they were at a time. */
+  readonly areSince: (then: string, read: readonly PartsOfOwner[]) => boolean;
+  /** Note what parts are that a step has read now. */
+  readonly note: (read: readonly PartsOfOwner[]) => void;
+  /** Whether a member is another than when its parts were last kept. */
+  readonly isAnother: (owner: string) => boolean;
+  /** How many members a list has. */
+  readonly countOf: (list: string) => number;
+  /** Keep for the next build what parts are by now. */
+  readonly keep: () => void;
+}
+
+/** A part: its hash, since when it has been that, and when that was last seen. Times are counted. */
+type PartSince = readonly [hash: string, since: number, seen: number];
+type Parts = Map<string, PartSince>;
+
+/** A member, every member of a list, or what has no owner: what tells it, since when, and those parts of it that steps have read. */
+interface Owner {
+  readonly identity: string;
+  readonly since: number;
+  readonly parts: () => Parts;
+}
+
+/** As it is kept, its parts in one text: of most owners none is looked at. */
+type KeptOwner = readonly [identity: string, since: number, parts: string];
+
+/** All owners, and those that have become others since they were written down: only together they tell anything. */
+interface KeptAll {
+  readonly id: string;
+  readonly owners: ReadonlyMap<string, KeptOwner>;
+}
+interface KeptSince {
+  readonly of: string;
+  readonly owners: ReadonlyMap<string, KeptOwner>;
+  /** Names of times, and how many went before the first of them. */
+  readonly times: readonly string[];
+  readonly before: number;
+}
+
+/** Of more owners apart than this share [1], and than so many, all are written again. Our own choice. */
+const SHARE_APART = 1 / 8;
+const MOST_APART = 8;
+/** A step of an older time is taken anew. Our own choice. */
+const MOST_TIMES = 2000;
+
+/** @param of what the parts are of, as the sheets in one language. */
+export function partTimes(cache: WorkCache, of: string, now: PartsNow): PartTimes {
+  const kept = keptOwners(cache, of);
+  let { times } = kept;
+  const begun = kept.before + times.length;
+  const numbers = new Map(times.map((time, i) => [time, kept.before + i]));
+  /** The time that it is, and its name; the next begins when this one is kept. */
+  let [time, name] = [begun, timeName()];
+  numbers.set(name, time);
+  let isTold = false;
+  const owners = new Map<string, Owner>();
+  const touched = new Set<string>();
+
+  const partNow = (owner: string, part: string): string =>
+    partHash(now.part(partName(owner, part)));
+  const identityNow = (owner: string): string => now.identity(owner) ?? partNow(owner, "");
+  const ownerNow = (owner: string): Owner => {
+    const known = owners.get(owner);
+    if (known !== undefined) return known;
+    const before = kept.of(owner);
+    const isOne = owner !== "" && !owner.endsWith(`/${EVERY}`);
+    const identity = isOne ? identityNow(owner) : "";
+    // What has no owner is looked at in every build.
+    const isSame = before !== undefined && before[0] === identity && owner !== "";
+    let parts: Parts | undefined;
+    const own: Owner = {
+      identity,
+      since: isSame ? before[1] : time,
+      parts: () => (parts ??= unpacked(before?.[2])),
+    };
+    owners.set(owner, own);
+    if (!isSame && isOne) touched.add(owner);
+    return own;
+  };
+  const sincePart = (owner: string, part: string): number => {
+    const own = ownerNow(owner);
+    const known = own.parts().get(part);
+    if (known !== undefined && known[2] >= own.since) return known[1];
+    const hash = partNow(owner, part);
+    const since = known?.[0] === hash ? known[1] : time;
+    own.parts().set(part, [hash, since, time]);
+    if (owner !== "" || since === time) touched.add(owner);
+    return since;
+  };
+  const lists = new Map<string, readonly string[]>();
+  const namesIn = (list: string): readonly string[] => {
+    const known = lists.get(list) ?? ((now.part(`${list}/#`) ?? []) as readonly string[]);
+    lists.set(list, known);
+    return known;
+  };
+  /** Members of a list that became others after a time. */
+  const othersSince = remembering((list: string, then: number) =>
+    namesIn(list)
+      .map((member) => `${list}/${member}`)
+      .filter((member) => ownerNow(member).since > then),
+  );
+  const isPartSince = (then: number, owner: string, parts: readonly string[]): boolean => {
+    if (!owner.endsWith(`/${EVERY}`))
+      return (
+        (owner !== "" && ownerNow(owner).since <= then) ||
+        parts.every((part) => sincePart(owner, part) <= then)
+      );
+    const list = listOf(owner);
+    return (
+      sincePart("", `${list}/#`) <= then &&
+      othersSince(list, then).every((member) =>
+        parts.every((part) => sincePart(member, part) <= then),
+      )
+    );
+  };
+  // Steps of one kind share what they read, and many of them the time.
+  const told = new WeakMap<PartsOfOwner, Map<number, boolean>>();
+  const isSince = (then: number, read: PartsOfOwner): boolean => {
+    const known = told.get(read) ?? new Map<number, boolean>();
+    told.set(read, known);
+    const is = known.get(then) ?? isPartSince(then, ...read);
+    known.set(then, is);
+    return is;
+  };
+  /** Of every member: those have been noted that are what they were when this was noted last. */
+  const noteEvery = (owner: string, part: string): void => {
+    const list = listOf(owner);
+    const parts = ownerNow(owner).parts();
+    const seen = parts.get(part)?.[2] ?? -1;
+    if (seen === time) return;
+    sincePart("", `${list}/#`);
+    const others = othersSince(list, seen);
+    for (const member of others) sincePart(member, part);
+    if (others.length === 0 && seen !== -1) return;
+    parts.set(part, ["", time, time]);
+    touched.add(owner);
+  };
+  return {
+    now: () => {
+      isTold = true;
+      return name;
+    },
+    areSince: (then, read) => {
+      const number = numbers.get(then);
+      return number !== undefined && read.every((one) => isSince(number, one));
+    },
+    note: (read) => {
+      for (const [owner, parts] of read)
+        for (const part of parts)
+          if (owner.endsWith(`/${EVERY}`)) noteEvery(owner, part);
+          else sincePart(owner, part);
+    },
+    isAnother: (owner) => ownerNow(owner).since >= begun,
+    countOf: (list) => namesIn(list).length,
+    keep: () => {
+      if (!cache.keeps || (!isTold && touched.size === 0)) return;
+      times = [...times, name];
+      kept.keep(
+        new Map([...touched].map((owner) => [owner, packed(ownerNow(owner))])),
+        times,
+        (owner) => owners.has(owner) || now.identity(owner) !== undefined,
+      );
+      [time, name, isTold] = [time + 1, timeName(), false];
+      numbers.set(name, time);
+      touched.clear();
+    },
+  };
+}
+
+interface KeptOwners extends Pick<KeptSince, "times" | "before"> {
+  readonly of: (owner: string) => KeptOwner | undefined;
+  /** @param isStill whether one that is not among these is worth being written again. */
+  readonly keep: (
+    others: ReadonlyMap<string, KeptOwner>,
+    times: readonly string[],
+    isStill: (owner: string) => boolean,
+  ) => void;
+}
+
+const NONE: KeptAll = { id: "", owners: new Map() };
+
+function keptOwners(cache: WorkCache, of: string): KeptOwners {
+  const [keyOfAll, keyOfSince] = ["all", "since"].map((what) =>
+    keyOf(cache, { modules: ["lib/kept/part-times.ts"], inputs: ["times of parts", of, what] }),
+  );
+  const read = (key: string | undefined): unknown =>
+    key === undefined ? undefined : readValue(cache, key);
+  let all = (read(keyOfAll) ?? NONE) as KeptAll;
+  let since = read(keyOfSince) as KeptSince | undefined;
+  // What a build has left that was killed between the two counts for nothing.
+  if (since?.of !== all.id)
+    [all, since] = [NONE, { of: NONE.id, owners: new Map(), times: [], before: 0 }];
+  const { times, before } = since;
+  return {
+    times,
+    before,
+    of: (owner) => since?.owners.get(owner) ?? all.owners.get(owner),
+    keep: (others, named, isStill) => {
+      if (keyOfAll === undefined || keyOfSince === undefined) return;
+      const gone = Math.max(0, named.length - MOST_TIMES);
+      const told = { times: named.slice(gone), before: before + gone };
+      const apart = new Map([...(since?.owners ?? []), ...others]);
+      const isFew = apart.size <= Math.max(MOST_APART, all.owners.size * SHARE_APART);
+      if (!isFew || all === NONE) {
+        const whole = [...new Map([...all.owners, ...apart])];
+        all = {
+          id: randomUUID(),
+          owners: new Map(whole.filter(([owner]) => others.has(owner) || isStill(owner))),
+        };
+        writeValue(cache, keyOfAll, all);
+        apart.clear();
+      }
+      since = { of: all.id, owners: apart, ...told };
+      writeValue(cache, keyOfSince, since);
+    },
+  };
+}
+
+function packed({ identity, since, parts }: Owner): KeptOwner {
+  return [identity, since, JSON.stringify([...parts()])];
+}
+
+function unpacked(parts: string | undefined): Parts {
+  return new Map(
+    parts === undefined ? [] : (JSON.parse(parts) as readonly (readonly [string, PartSince])[]),
+  );
+}
+
+function timeName(): string {
+  return randomUUID().slice(0, 13);
+}
+
+function listOf(owner: string): string {
+  return owner.slice(0, -EVERY.length - 1);
+}
+
+function remembering<V>(
+  made: (list: string, then: number) => V,
+): (list: string, then: number) => V {
+  const known = new Map<string, V>();
+  return (list, then) => {
+    const name = `${then} ${list}`;
+    const value = known.get(name) ?? made(list, then);
+    known.set(name, value);
+    return value;
+  };
+}
