@@ -10,6 +10,7 @@ import { lotWeightFaults } from "./lot-weights.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { datesIn } from "./record-values.ts";
+import { readDrawdowns, type ReadDrawdown } from "./read-drawdowns.ts";
 import type { Colour, Lot, Reading, TintReading } from "./records.ts";
 import { standardLetDowns } from "./standard-let-downs.ts";
 import type { LotRecord } from "./schema/lot.ts";
@@ -290,12 +291,12 @@ function* madeBeforeDelivery(
 }
 
 function* geometryFaults(lot: Lot, colour: Colour | undefined): Faults {
-  const [standard] = readingsOf(colour, []);
+  const [standard] = colour === undefined ? [] : readDrawdowns({ ...colour, films: [] });
   const standards = standard && geometryOf(standard.reading);
   if (standards === undefined) return;
   for (const { path, reading } of [
-    ...readingsOf(lot, []),
-    ...readingsOf(lot.standard, ["standard"]),
+    ...lotDrawdowns(lot),
+    ...lotDrawdowns(lot.standard, "standard"),
   ]) {
     const own = geometryOf(reading);
     if (own !== undefined && own !== standards)
@@ -307,22 +308,11 @@ function* geometryFaults(lot: Lot, colour: Colour | undefined): Faults {
   }
 }
 
-/** Masstone and let-downs of a colour, a lot or its standard, each with its place in the record. */
-function readingsOf(
-  read:
-    | {
-        readonly masstone?: Reading;
-        readonly tints?: readonly TintReading[];
-        readonly letDowns?: readonly TintReading[];
-      }
-    | undefined,
-  above: RecordPath,
-): { readonly path: RecordPath; readonly reading: Reading }[] {
-  const { masstone, tints, letDowns = tints ?? [] } = read ?? {};
-  return [
-    ...(masstone === undefined ? [] : [{ path: [...above, "masstone"], reading: masstone }]),
-    ...letDowns.map(({ reading }, i) => ({ path: [...above, "tints", i], reading })),
-  ];
+function lotDrawdowns(
+  read: Pick<Lot, "masstone" | "letDowns"> | undefined,
+  ...above: readonly string[]
+): ReadDrawdown[] {
+  return read === undefined ? [] : readDrawdowns({ ...read, tints: read.letDowns }, above);
 }
 
 /** A let-down that the standard has none like tells nothing of strength. */

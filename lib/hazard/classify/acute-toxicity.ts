@@ -15,7 +15,7 @@ import {
   type AcuteRoute,
   type HazardCode,
 } from "../texts/hazard-statement.ts";
-import { traceShare, type Finding } from "./finding.ts";
+import { findingBy, traceShare, type Finding } from "./finding.ts";
 import { inhalationRoute } from "./applicable-classifications.ts";
 import { passes, reaches } from "./limit.ts";
 import type { Part } from "./composition.ts";
@@ -228,27 +228,22 @@ function acuteOutcome(
   return {
     ...outcome,
     finding: {
-      hazardClass,
-      statement,
       route,
-      certain: true,
-      traces: [
-        {
-          statement,
-          rule: "ate-mix",
-          source: "clp-1272-2008",
-          values: {
-            hazardClass,
-            route,
-            ateMix: mixed,
-            ...(limit !== undefined && { limit }),
-            unit,
-            unknownFraction,
-            ingredients,
-          },
-          shares: toxic.map(({ part, statement: share }) => share ?? traceShare(part)),
+      ...findingBy(hazardClass, {
+        statement,
+        rule: "ate-mix",
+        source: "clp-1272-2008",
+        values: {
+          hazardClass,
+          route,
+          ateMix: mixed,
+          ...(limit !== undefined && { limit }),
+          unit,
+          unknownFraction,
+          ingredients,
         },
-      ],
+        shares: toxic.map(({ part, statement: share }) => share ?? traceShare(part)),
+      }),
     },
   };
 }

@@ -1,5 +1,5 @@
 import { specificLimit, type Classification } from "./classification.ts";
-import { countedFraction, traceShare, type Finding } from "./finding.ts";
+import { countedFraction, findingBy, traceShare, type Finding } from "./finding.ts";
 import type { HazardFrame } from "./frame.ts";
 import { reaches } from "./limit.ts";
 import type { Part } from "./composition.ts";
@@ -34,26 +34,19 @@ export function ruleFindings(parts: readonly Part[], rule: SumRule): Finding[] {
   const sum = counted.reduce((total, { amount }) => total + amount, 0);
   if (!reaches(sum, rule.limit)) return [];
   return [
-    {
-      hazardClass: rule.gives,
+    findingBy(rule.gives, {
       statement: rule.statement,
-      certain: true,
-      traces: [
-        {
-          statement: rule.statement,
-          rule: "weighted-sum",
-          source: rule.source,
-          values: {
-            hazardClass: rule.gives,
-            weightedSum: sum,
-            limit: rule.limit,
-            limitKind: counted.some(({ isSpecific }) => isSpecific) ? "specific" : "generic",
-            ingredients: counted.map(({ part }) => part.slug),
-          },
-          shares: counted.map(({ part, by }) => traceShare(part, by)),
-        },
-      ],
-    },
+      rule: "weighted-sum",
+      source: rule.source,
+      values: {
+        hazardClass: rule.gives,
+        weightedSum: sum,
+        limit: rule.limit,
+        limitKind: counted.some(({ isSpecific }) => isSpecific) ? "specific" : "generic",
+        ingredients: counted.map(({ part }) => part.slug),
+      },
+      shares: counted.map(({ part, by }) => traceShare(part, by)),
+    }),
   ];
 }
 
