@@ -5,7 +5,7 @@
  * @source practice-drying : a rule of this project.
  */
 import { spanning, type Interval, type Quantity } from "../quantities/interval.ts";
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import { drierDose, type AddedDrier, type DrierMetal, type DrierRow } from "./added-drier.ts";
 import { inPart, signOf, type Contribution } from "./contribution.ts";
 import type { ChemicalPart } from "./pigment-contributions.ts";
@@ -41,12 +41,11 @@ export function drierContributions(
       return {
         sign: signOf(factor),
         factor,
-        statement: {
-          rule: carbon ? "carbon-takes-up-drier" : "added-drier",
-          values: { metal, percentOnOil, acts: row.acts, factor },
-          standing: "estimated",
-          source: row.source,
-        },
+        statement: estimated(
+          carbon ? "carbon-takes-up-drier" : "added-drier",
+          { metal, percentOnOil, acts: row.acts, factor },
+          row.source,
+        ),
       };
     });
 }

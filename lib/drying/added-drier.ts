@@ -6,7 +6,7 @@
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { certain } from "../quantities/at.ts";
 import type { Interval } from "../quantities/interval.ts";
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 
 export const DRIER_METALS = [
@@ -78,25 +78,18 @@ export function drierWarnings(
   const dosed = driers.map((drier) => ({ drier, ...drierDose(drier, rows) }));
   const overdosed = dosed
     .filter(({ drier, row }) => drier.percentOnOil > row.customaryPercent[1])
-    .map(({ drier, row }): DrierWarning => ({
-      rule: "drier-above-customary",
-      values: {
-        metal: row.metal,
-        percentOnOil: drier.percentOnOil,
-        customaryPercent: row.customaryPercent,
-      },
-      standing: "estimated",
-      source: row.source,
-    }));
+    .map(({ drier, row }): DrierWarning =>
+      estimated(
+        "drier-above-customary",
+        {
+          metal: row.metal,
+          percentOnOil: drier.percentOnOil,
+          customaryPercent: row.customaryPercent,
+        },
+        row.source,
+      ),
+    );
   const metals = dosed.filter(({ row }) => row.acts === "surface").map(({ row }) => row.metal);
   if (metals.length === 0 || dosed.some(({ row }) => row.acts === "through")) return overdosed;
-  return [
-    ...overdosed,
-    {
-      rule: "surface-drier-alone",
-      values: { metals },
-      standing: "estimated",
-      source: "practice-drying",
-    },
-  ];
+  return [...overdosed, estimated("surface-drier-alone", { metals }, "practice-drying")];
 }

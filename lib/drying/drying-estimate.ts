@@ -6,7 +6,7 @@
  * @source practice-drying ; memory-drying
  */
 import type { Interval } from "../quantities/interval.ts";
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import type { AddedDrier } from "./added-drier.ts";
 import { drierContributions } from "./added-drier-share.ts";
 import type { ChemistryRow } from "./chemistry-drying.ts";
@@ -102,12 +102,7 @@ export function dryingEstimate(
     touchDryDays,
     contributions,
     ruling: dryingClassRuling(touchDryDays),
-    base: {
-      rule: "linseed-oil-alone",
-      values: { days },
-      standing: "estimated",
-      source: oilRow(oils, "linseed").source,
-    },
+    base: estimated("linseed-oil-alone", { days }, oilRow(oils, "linseed").source),
   };
 }
 

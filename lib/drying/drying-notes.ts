@@ -1,6 +1,6 @@
 /** What a painter has to know beside the days: touch dry is not through dry, what skins over, where driers are customary. */
 import type { Interval } from "../quantities/interval.ts";
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 
 /** Months [month] that a painting is customarily left before it is varnished. @source practice-drying */
@@ -34,12 +34,11 @@ export type ThroughDryStatement = StatementOf<
 >;
 
 /** Holds of every paint. */
-export const THROUGH_DRY: ThroughDryStatement = {
-  rule: "touch-dry-is-not-through-dry",
-  values: { monthsBeforeVarnish: MONTHS_BEFORE_VARNISH },
-  standing: "estimated",
-  source: "practice-drying",
-};
+export const THROUGH_DRY: ThroughDryStatement = estimated(
+  "touch-dry-is-not-through-dry",
+  { monthsBeforeVarnish: MONTHS_BEFORE_VARNISH },
+  "practice-drying",
+);
 
 /** Where a note is due: of a pigment that makes up enough of the paint. */
 export function noteStatements(

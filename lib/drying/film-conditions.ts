@@ -7,7 +7,7 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import type { Interval } from "../quantities/interval.ts";
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import { signOf, type Contribution } from "./contribution.ts";
 import { CLASS_FILM_UM, CLASS_TEMPERATURE_C } from "./drying-class.ts";
 
@@ -41,12 +41,11 @@ export function filmContribution(filmThicknessUm: number): Contribution<FilmStat
   return {
     sign: signOf(factor),
     factor,
-    statement: {
-      rule: times === 1 ? "film-as-classed" : times > 1 ? "thick-film-slows" : "thin-film-speeds",
-      values: { filmThicknessUm, classFilmUm: CLASS_FILM_UM, factor },
-      standing: "estimated",
-      source: "practice-drying",
-    },
+    statement: estimated(
+      times === 1 ? "film-as-classed" : times > 1 ? "thick-film-slows" : "thin-film-speeds",
+      { filmThicknessUm, classFilmUm: CLASS_FILM_UM, factor },
+      "practice-drying",
+    ),
   };
 }
 
@@ -63,12 +62,11 @@ export function temperatureContribution(temperatureC: number): Contribution<Room
   return {
     sign: signOf(factor),
     factor,
-    statement: {
-      rule: tens === 0 ? "temperature-as-classed" : tens > 0 ? "cold-slows" : "warmth-speeds",
-      values: { temperatureC, classTemperatureC: CLASS_TEMPERATURE_C, factor },
-      standing: "estimated",
-      source: "practice-drying",
-    },
+    statement: estimated(
+      tens === 0 ? "temperature-as-classed" : tens > 0 ? "cold-slows" : "warmth-speeds",
+      { temperatureC, classTemperatureC: CLASS_TEMPERATURE_C, factor },
+      "practice-drying",
+    ),
   };
 }
 

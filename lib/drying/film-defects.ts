@@ -5,7 +5,7 @@
  * @source practice-drying
  */
 import { ends, type Quantity } from "../quantities/interval.ts";
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 import type { AddedDrier } from "./added-drier.ts";
 import type { Chemistry } from "./chemistry-drying.ts";
@@ -69,12 +69,13 @@ export function pigmentFilmStatements(
         row.chemistry === chemistry?.chemistry &&
         (massFraction === undefined || massFraction >= row.fromMassFraction),
     )
-    .map(({ rule, source }) => ({
-      rule,
-      values: { pigment: name, ...(massFraction !== undefined && { massFraction }) },
-      standing: "estimated",
-      source,
-    }));
+    .map(({ rule, source }) =>
+      estimated(
+        rule,
+        { pigment: name, ...(massFraction !== undefined && { massFraction }) },
+        source,
+      ),
+    );
 }
 
 /**
@@ -89,12 +90,11 @@ export function wrinkling({
     ends(oilVolumeFraction)[1] >= WRINKLES_FROM_OIL &&
     (finish === undefined || mayHaveOilToSpare(finish))
     ? [
-        {
-          rule: "oil-rich-wrinkles-when-thick",
-          values: { oilVolumeFraction, from: WRINKLES_FROM_OIL },
-          standing: "estimated",
-          source: "practice-drying",
-        },
+        estimated(
+          "oil-rich-wrinkles-when-thick",
+          { oilVolumeFraction, from: WRINKLES_FROM_OIL },
+          "practice-drying",
+        ),
       ]
     : [];
 }

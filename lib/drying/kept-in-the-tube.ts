@@ -5,7 +5,7 @@
  *
  * @source practice-drying
  */
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import { drierDose, type AddedDrier, type DrierMetal, type DrierRow } from "./added-drier.ts";
 import type { DryingPigment } from "./drying-estimate.ts";
 
@@ -36,12 +36,5 @@ export function keptPaintStatements(
     .map(({ metal }) => metal);
   if (!holdsCarbon || metals.length === 0) return [];
   if (driers.some(({ metal }) => metal === TAKEN_UP_FIRST)) return [];
-  return [
-    {
-      rule: "drier-is-lost-in-the-tube",
-      values: { metals },
-      standing: "estimated",
-      source: "practice-drying",
-    },
-  ];
+  return [estimated("drier-is-lost-in-the-tube", { metals }, "practice-drying")];
 }

@@ -1,5 +1,5 @@
 /** What each ground asks of oil colour on it: rules of the trade, each by its row. */
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 
 /** Grounds of painting, and what each asks of oil colour on it. @source practice-drying */
 export const GROUND_RULES = {
@@ -15,10 +15,5 @@ export type GroundStatement = StatementOf<
 >;
 
 export function groundStatements(ground: Ground): GroundStatement[] {
-  return GROUND_RULES[ground].map((rule) => ({
-    rule,
-    values: {},
-    standing: "estimated",
-    source: "practice-drying",
-  }));
+  return GROUND_RULES[ground].map((rule) => estimated(rule, {}, "practice-drying"));
 }

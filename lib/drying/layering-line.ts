@@ -4,7 +4,7 @@
  *
  * @source rogala-2010 for zinc; practice-drying for the rest.
  */
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import type { DryingClass } from "./drying-class.ts";
 import type { Fatness } from "./oil-richness.ts";
 import type { SourceKey } from "../sources/source.ts";
@@ -44,5 +44,5 @@ export function layeringLine(
 }
 
 function line(rule: LayeringLine["rule"], source: SourceKey = "practice-drying"): LayeringLine {
-  return { rule, values: {}, standing: "estimated", source };
+  return estimated(rule, {}, source);
 }

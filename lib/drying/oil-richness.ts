@@ -8,7 +8,7 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { ends, midpoint, type Quantity } from "../quantities/interval.ts";
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import { certain } from "../quantities/at.ts";
 
 export type Fatness = "lean" | "medium" | "fat";
@@ -53,12 +53,7 @@ export function fatnessRuling(oilVolumeFraction: Quantity): FatnessRuling {
   const { fatness, rule } = limitOf(midpoint(oilVolumeFraction));
   return {
     fatness: isTold ? fatness : undefined,
-    reason: {
-      rule: isTold ? rule : "fatness-not-told",
-      values: { oilVolumeFraction },
-      standing: "estimated",
-      source: "practice-drying",
-    },
+    reason: estimated(isTold ? rule : "fatness-not-told", { oilVolumeFraction }, "practice-drying"),
   };
 }
 

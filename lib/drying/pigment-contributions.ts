@@ -14,7 +14,7 @@
  * @source practice-drying : a rule of this project.
  */
 import { spanning, type Interval } from "../quantities/interval.ts";
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import type { ChemistryRow, DryingCause } from "./chemistry-drying.ts";
 import { inPart, ratio, signOf, type Contribution } from "./contribution.ts";
 import { linseedDays, type OilRow } from "./oils.ts";
@@ -119,16 +119,15 @@ function unweighed(
   return {
     sign: signOf(factor),
     factor,
-    statement: {
-      rule: "pigment-parts-not-recorded",
-      values: {
+    statement: estimated(
+      "pigment-parts-not-recorded",
+      {
         pigments: parts.map(({ name }) => name),
         daysInLinseed: spanning(parts.map(({ chemistry }) => chemistry.daysInLinseed)),
         factor,
       },
-      standing: "estimated",
-      source: "practice-drying",
-    },
+      "practice-drying",
+    ),
   };
 }
 
@@ -144,19 +143,13 @@ function statementOf(
     ...(massFraction !== undefined && { massFraction }),
   };
   if (chemistry === "brown earth")
-    return {
-      rule: "brown-earth-not-told",
-      values,
-      standing: "estimated",
-      source: "practice-drying",
-    };
+    return estimated("brown-earth-not-told", values, "practice-drying");
   const what = EFFECT_RULES[effect];
-  return {
-    rule: white ? what.white : what.pigment,
-    values: { ...values, chemistry, cause },
-    standing: "estimated",
-    source: effectSource,
-  };
+  return estimated(
+    white ? what.white : what.pigment,
+    { ...values, chemistry, cause },
+    effectSource,
+  );
 }
 
 const EFFECT_RULES = {

@@ -1,7 +1,7 @@
 /** What the oil itself does to drying. */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { spanning, type Interval } from "../quantities/interval.ts";
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import { inPart, ratio, signOf, type Contribution } from "./contribution.ts";
 import { linseedDays, oilRow, OILS, type Oil, type OilPart, type OilRow } from "./oils.ts";
 
@@ -47,12 +47,7 @@ export function oilContributions(
       {
         sign: signOf(factor),
         factor,
-        statement: {
-          rule: "vehicle-not-stated",
-          values: { oils: OILS, factor },
-          standing: "estimated",
-          source: "memory-drying",
-        },
+        statement: estimated("vehicle-not-stated", { oils: OILS, factor }, "memory-drying"),
       },
     ];
   }

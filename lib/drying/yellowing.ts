@@ -1,5 +1,5 @@
 /** How much an oil yellows with age and in the dark: what yellows least also makes the weaker, slower film. */
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import type { Oil, OilPart, OilRow, YellowingRule } from "./oils.ts";
 
 export type YellowingStatement = StatementOf<YellowingRule, { readonly oil: Oil }>;
@@ -21,10 +21,5 @@ export function yellowingStatement(
   const row = rows.find(({ oil }) => present.includes(oil));
   return row === undefined
     ? undefined
-    : {
-        rule: row.yellowing,
-        values: { oil: row.oil },
-        standing: "estimated",
-        source: row.yellowingSource,
-      };
+    : estimated(row.yellowing, { oil: row.oil }, row.yellowingSource);
 }

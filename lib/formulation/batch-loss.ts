@@ -4,7 +4,7 @@
  * @source practice-formulation : an estimate, to be overridden by the workshop's own weighings.
  */
 import { spanning, type Interval } from "../quantities/interval.ts";
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import type { Dispersion } from "./dispersion.ts";
 
 export type LossStatement =
@@ -41,7 +41,7 @@ export function batchLoss(dispersion: Dispersion | undefined): BatchLossRuling {
   const rule = dispersion === undefined || row === undefined ? "loss-on-slab-or-mill" : row.rule;
   return {
     fraction,
-    reason: { rule, values: { fraction }, standing: "estimated", source: "practice-formulation" },
+    reason: estimated(rule, { fraction }, "practice-formulation"),
   };
 }
 

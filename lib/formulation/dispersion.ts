@@ -6,7 +6,7 @@
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
 import { spanning, type Interval } from "../quantities/interval.ts";
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import type { ParticleClass } from "./particle-class.ts";
 import { requireOpenFraction } from "./required-domain.ts";
 import { requirePositive } from "../quantities/positive.ts";
@@ -122,12 +122,8 @@ export function dispersionRuling(
 ): DispersionRuling {
   if (finenessOfGrindUm === undefined) return { dispersion: recorded };
   requirePositive("fineness of grind", finenessOfGrindUm, "um");
-  const because = (rule: FinenessStatement["rule"]): FinenessStatement => ({
-    rule,
-    values: { finenessOfGrindUm, limitUm: OPENED_UP_TO_UM },
-    standing: "estimated",
-    source: "practice-formulation",
-  });
+  const because = (rule: FinenessStatement["rule"]): FinenessStatement =>
+    estimated(rule, { finenessOfGrindUm, limitUm: OPENED_UP_TO_UM }, "practice-formulation");
   if (particle === "coarse")
     return { dispersion: recorded, reason: because("fineness-shows-the-grain") };
   return finenessOfGrindUm <= OPENED_UP_TO_UM

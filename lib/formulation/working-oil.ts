@@ -11,7 +11,7 @@
  * @source church-1915 ; practice-formulation
  */
 import type { Quantity, Interval } from "../quantities/interval.ts";
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import { positiveEnds } from "./required-domain.ts";
 import { requirePositive } from "../quantities/positive.ts";
 
@@ -57,12 +57,11 @@ export function estimatedOilIndex(oilAbsorptionGPer100g: Quantity): WorkingOilEs
   const [least, most] = WORKING_OIL_RATIO;
   return {
     estimate: [lower * least, upper * most],
-    reason: {
-      rule: "working-paint-takes-more-than-rub-out",
-      values: { oilAbsorptionGPer100g, ratio: WORKING_OIL_RATIO },
-      standing: "estimated",
-      source: "church-1915",
-    },
+    reason: estimated(
+      "working-paint-takes-more-than-rub-out",
+      { oilAbsorptionGPer100g, ratio: WORKING_OIL_RATIO },
+      "church-1915",
+    ),
   };
 }
 
@@ -76,12 +75,11 @@ export function estimatedOilAbsorption(oilIndexGPer100g: Quantity): WorkingOilEs
   const [least, most] = WORKING_OIL_RATIO;
   return {
     estimate: [lower / most, upper / least],
-    reason: {
-      rule: "rub-out-takes-less-than-working-paint",
-      values: { oilIndexGPer100g, ratio: WORKING_OIL_RATIO },
-      standing: "estimated",
-      source: "church-1915",
-    },
+    reason: estimated(
+      "rub-out-takes-less-than-working-paint",
+      { oilIndexGPer100g, ratio: WORKING_OIL_RATIO },
+      "church-1915",
+    ),
   };
 }
 
@@ -100,10 +98,9 @@ export function workingOilContradiction(
   const ratio = oilIndexGPer100g / oilAbsorptionGPer100g;
   const [least, most] = WORKING_OIL_REACH;
   if (ratio >= least && ratio <= most) return undefined;
-  return {
-    rule: ratio < least ? "oil-index-below-rub-out" : "oil-index-far-above-rub-out",
-    values: { oilIndexGPer100g, oilAbsorptionGPer100g, ratio, reach: WORKING_OIL_REACH },
-    standing: "estimated",
-    source: "church-1915",
-  };
+  return estimated(
+    ratio < least ? "oil-index-below-rub-out" : "oil-index-far-above-rub-out",
+    { oilIndexGPer100g, oilAbsorptionGPer100g, ratio, reach: WORKING_OIL_REACH },
+    "church-1915",
+  );
 }

@@ -2,7 +2,8 @@
 import { z } from "zod";
 import type { IsccNbsBlock } from "../colorimetry/iscc-nbs.ts";
 import { parseMunsell } from "../colorimetry/munsell-notation.ts";
-import { evidence, numberCell, wording } from "./cells.ts";
+import { ends } from "../quantities/interval.ts";
+import { evidence, numberCell, quantityCell, wording } from "./cells.ts";
 import type { EvidencedRow, TableForm } from "./loaded-table.ts";
 
 /** A hue as its letters say it, "9RP", as its number on the circle of a hundred. */
@@ -17,6 +18,20 @@ const hueCell = z.string().transform((cell, context) => {
 function endCell(most: number, unit: string): z.ZodType<number> {
   return z.union([z.literal("INF").transform(() => Infinity), numberCell(0, most, unit)]);
 }
+
+const MASSTONE_REACH = z.strictObject({
+  /** A family of colours, or a class of pigments.csv. */
+  of: wording,
+  /** L* (D65/10). */
+  lightness: quantityCell(0, 100, "of L*").transform(ends),
+  /** C*ab of the neutral families. */
+  chromaMost: numberCell(0, 150, "of C*").optional(),
+  /** Hue angle hab [degree], from and to through 360. */
+  hueFrom: numberCell(0, 360, "degrees").optional(),
+  hueTo: numberCell(0, 360, "degrees").optional(),
+  ...evidence,
+});
+export type MasstoneReach = z.output<typeof MASSTONE_REACH>;
 
 export const COLOUR_TABLES = {
   isccNbsBlocks: {
@@ -36,4 +51,9 @@ export const COLOUR_TABLES = {
       `${hueFrom}-${hueTo} ${valueFrom}/${chromaFrom}`,
     ],
   } satisfies TableForm<IsccNbsBlock & EvidencedRow>,
+  masstoneReaches: {
+    file: "colorimetry/masstone-reaches.csv",
+    row: MASSTONE_REACH,
+    names: ({ of }) => [of],
+  } satisfies TableForm<MasstoneReach>,
 };

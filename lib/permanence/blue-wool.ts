@@ -3,7 +3,7 @@
  * not a category: a customary correspondence exists, and belongs to neither standard.
  */
 import { domainError } from "../diagnostics/diagnostic.ts";
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import type { LightfastnessCategory } from "./lightfastness.ts";
 import { certain } from "../quantities/at.ts";
 
@@ -55,12 +55,11 @@ export function customaryCategory({ reference }: BlueWool): {
   );
   return {
     row,
-    reason: {
-      rule: "blue-wool-is-another-scale",
-      values: { reference, category: row.category },
-      standing: "estimated",
-      source: "memory-permanence",
-    },
+    reason: estimated(
+      "blue-wool-is-another-scale",
+      { reference, category: row.category },
+      "memory-permanence",
+    ),
   };
 }
 

@@ -4,7 +4,7 @@
  *
  * @source astm-d4302 : pigments of category I and II are listed as suitable (partly read).
  */
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import type { ExposedForm } from "./exposure.ts";
 import type { LightfastnessCategory } from "./lightfastness.ts";
 import type { PermanenceRuling } from "./permanence-ruling.ts";
@@ -44,10 +44,5 @@ export function labelLightfastness({
 /** Whether a category stands among those that the specification lists as suitable for artists' oil paints. */
 export function suitabilityRuling(category: LightfastnessCategory): SuitabilityStatement {
   const suitable = SUITABLE_CATEGORIES.includes(category);
-  return {
-    rule: suitable ? "listed-as-suitable" : "below-suitable",
-    values: { category },
-    standing: "estimated",
-    source: "astm-d4302",
-  };
+  return estimated(suitable ? "listed-as-suitable" : "below-suitable", { category }, "astm-d4302");
 }

@@ -9,7 +9,7 @@
  */
 import type { Standing } from "../quantities/figure.ts";
 import { given } from "../quantities/given.ts";
-import type { StatementOf } from "../quantities/statement.ts";
+import { estimated, type StatementOf } from "../quantities/statement.ts";
 import type { SourceKey } from "../sources/source.ts";
 import {
   expectationOf,
@@ -220,12 +220,11 @@ function fromPigments(pigments: readonly PermanencePigment[]): PermanenceRuling 
     pigments.length === 1
       ? []
       : [
-          {
-            rule: weakest.length === rated.length ? "pigments-alike" : "weakest-pigment-decides",
-            values: { pigments: weakest },
-            standing: "estimated",
-            source: "practice-permanence",
-          },
+          estimated(
+            weakest.length === rated.length ? "pigments-alike" : "weakest-pigment-decides",
+            { pigments: weakest },
+            "practice-permanence",
+          ),
         ];
   const reasons = [...rated.flatMap((pigment) => pigment.reasons), ...mixture];
   return allStated
@@ -281,17 +280,16 @@ function ratedPigment(pigment: PermanencePigment): Rated[] {
             category: categoryOf(row.masstone),
             by: "expectation",
             reasons: [
-              {
-                rule: "expected-by-colour-index-name",
-                values: {
+              estimated(
+                "expected-by-colour-index-name",
+                {
                   pigment: name,
                   colourIndexName,
                   expectation: row.masstone,
                   kinds: row.kinds,
                 },
-                standing: "estimated",
-                source: row.source,
-              },
+                row.source,
+              ),
             ],
           };
   if (masstone === undefined) return [];
@@ -307,12 +305,11 @@ function ratedPigment(pigment: PermanencePigment): Rated[] {
       by: "expectation",
       reasons: [
         ...masstone.reasons,
-        {
-          rule: "weaker-in-tints",
-          values: { pigment: name, expectation: inTints.expectation },
-          standing: "estimated",
-          source: inTints.source,
-        },
+        estimated(
+          "weaker-in-tints",
+          { pigment: name, expectation: inTints.expectation },
+          inTints.source,
+        ),
       ],
     },
   ];

@@ -42,6 +42,20 @@ export type StatementOf<R extends string, V extends object> = R extends string
     }
   : never;
 
+/** What a rule of thumb says: an estimate, by where that rule stands or by whose practice it is. */
+export function estimated<const R extends string, V extends object>(
+  rule: R,
+  values: V,
+  source: SourceKey,
+): {
+  readonly rule: R;
+  readonly values: V;
+  readonly standing: "estimated";
+  readonly source: SourceKey;
+} {
+  return { rule, values, standing: "estimated", source };
+}
+
 /** Asked of the facts that it goes by, what it says of them: nothing, one statement or several. */
 export type Rule<Facts> = (facts: Facts) => readonly Statement[] | Statement | undefined;
 

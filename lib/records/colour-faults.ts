@@ -4,10 +4,11 @@ import { parseMunsell } from "../colorimetry/munsell-notation.ts";
 import { outsideOptimal } from "../colorimetry/optimal-colours.ts";
 import { VIEWINGS, type Lab } from "../colorimetry/viewing.ts";
 import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
-import type { HueFamily } from "../knowledge/hue-family.ts";
+import type { MasstoneReach } from "../knowledge/colour-tables.ts";
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
 import { errorAt, faultAt, warningAt, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
+import { readDrawdowns } from "./read-drawdowns.ts";
 import type { ReadColour, Reading } from "./records.ts";
 import { hasSpecialEffect } from "./special-effects.ts";
 import type { RecordPath } from "./yaml-record.ts";
@@ -24,19 +25,12 @@ export function* colourFaults(
   knowledge: Knowledge,
 ): Faults {
   if (!hasSpecialEffect(colour.record, files)) {
-    for (const [path, reading] of readingsOf(colour)) yield* solidFaults(colour, path, reading);
+    for (const { path, reading } of readDrawdowns(colour))
+      yield* solidFaults(colour, path, reading);
     yield* familyFaults(colour, files, knowledge);
     yield* turnedHueFaults(colour);
   }
   yield* glossFaults(colour, files);
-}
-
-function readingsOf({ masstone, tints, films }: ReadColour): [RecordPath, Reading][] {
-  return [
-    ...(masstone === undefined ? [] : [[["masstone"], masstone] as [RecordPath, Reading]]),
-    ...tints.map(({ reading }, i): [RecordPath, Reading] => [["tints", i], reading]),
-    ...films.map(({ reading }, i): [RecordPath, Reading] => [["films", i], reading]),
-  ];
 }
 
 /** A L*a*b* or a chip that no reflecting surface can have; of a spectrum the limits of a reading see to it. */
@@ -92,38 +86,8 @@ function labOfChip(munsell: string): Lab | undefined {
   }
 }
 
-/** Where a masstone of a family may lie. Wide: a masstone of a strong pigment is near black whatever its hue. */
-interface FamilyReach {
-  /** L* (D65/10). */
-  readonly lightness: readonly [number, number];
-  /** C*ab of the neutral families. */
-  readonly chromaMax?: number;
-  /** Hue angle hab [degree], from and to through 360; held from C*ab 12 up. */
-  readonly hue?: readonly [number, number];
-}
-
+/** Chroma C*ab from which a hue is told by a masstone. */
 const HUE_FROM_CHROMA = 12;
-
-/** Memory of the trade, wide. Extenders, greys and violets that lean to either side have no row. */
-const FAMILY_REACHES: Readonly<Partial<Record<HueFamily | "grey", FamilyReach>>> = {
-  white: { lightness: [75, 100], chromaMax: 25 },
-  black: { lightness: [0, 45], chromaMax: 15 },
-  red: { lightness: [0, 75], hue: [320, 65] },
-  orange: { lightness: [0, 90], hue: [10, 100] },
-  yellow: { lightness: [12, 100], hue: [40, 130] },
-  green: { lightness: [0, 90], hue: [80, 230] },
-  blue: { lightness: [0, 85], hue: [180, 330] },
-  violet: { lightness: [0, 80], hue: [260, 60] },
-  brown: { lightness: [0, 75], hue: [0, 110] },
-  earth: { lightness: [0, 90], hue: [0, 180] },
-};
-
-/** Of earths by their class. Memory of the trade, wide. */
-const EARTH_REACHES: Readonly<Record<string, FamilyReach>> = {
-  "yellow earth": { lightness: [12, 90], hue: [45, 110] },
-  "red earth": { lightness: [0, 75], hue: [5, 75] },
-  "green earth": { lightness: [0, 90], hue: [75, 220] },
-};
 
 /** A masstone that is not of its own family as the record says it, or of its pigment's: another colour's reading, a white's, a L*a*b* with its numbers exchanged. */
 function* familyFaults(
@@ -139,8 +103,10 @@ function* familyFaults(
   const families = own !== undefined ? [own] : known.map((one) => one?.family);
   const [family] = families;
   const lab = masstoneLab(colour.masstone);
-  const earth = known.length === 1 ? EARTH_REACHES[known[0]?.identity?.class ?? ""] : undefined;
-  const reach = family === undefined ? undefined : (earth ?? FAMILY_REACHES[family]);
+  const reachOf = (wanted: string | undefined): MasstoneReach | undefined =>
+    knowledge.tables.masstoneReaches.find(({ of }) => of === wanted);
+  const ofKind = known.length === 1 ? reachOf(known[0]?.identity?.class) : undefined;
+  const reach = ofKind ?? reachOf(family);
   if (
     family === undefined ||
     reach === undefined ||
@@ -149,13 +115,18 @@ function* familyFaults(
   )
     return;
   const { C, h } = labToLch(lab);
-  const [dark, light] = reach.lightness;
+  const {
+    lightness: [dark, light],
+    chromaMost = Infinity,
+    hueFrom,
+    hueTo,
+  } = reach;
   const wrong =
     lab.L < dark || lab.L > light
       ? `L* ${lab.L.toFixed(0)}`
-      : reach.chromaMax !== undefined && C > reach.chromaMax
+      : C > chromaMost
         ? `C* ${C.toFixed(0)}`
-        : reach.hue !== undefined && C >= HUE_FROM_CHROMA && !onArc(h, reach.hue)
+        : C >= HUE_FROM_CHROMA && !onArc(h, hueFrom, hueTo)
           ? `hue angle ${h.toFixed(0)}`
           : undefined;
   if (wrong === undefined) return;
@@ -169,6 +140,8 @@ function* familyFaults(
 
 /** Chroma C*ab from which a hue is told well, and how far [degree] a white turns one: of measured paints 31 at the most. Our own limit, wide. */
 const TURNED = { fromChroma: 20, degrees: 55 } as const;
+/** A L*a*b* whose two last numbers, exchanged, bring its hue this near to a let-down's, was turned by less. */
+const EXCHANGED = { fromDegrees: 35, toDegrees: 12 } as const;
 
 /** A masstone of quite another hue than its let-downs: a sign lost, a* and b* exchanged, another paint's column. */
 function* turnedHueFaults({ masstone, tints, place }: ReadColour): Faults {
@@ -178,23 +151,42 @@ function* turnedHueFaults({ masstone, tints, place }: ReadColour): Faults {
   for (const [i, { reading, massRatio, white }] of tints.entries()) {
     const lab = masstoneLab(reading);
     if (lab === undefined || labToLch(lab).C < TURNED.fromChroma) continue;
-    const turned = Math.abs(((labToLch(lab).h - h + 540) % 360) - 180);
-    if (turned < TURNED.degrees) continue;
+    const tint = labToLch(lab).h;
+    const turned = hueApart(tint, h);
+    const isExchanged =
+      [masstone, reading].some((one) => one?.form === "lab") &&
+      turned >= EXCHANGED.fromDegrees &&
+      hueApart(tint, exchanged(h)) <= EXCHANGED.toDegrees;
+    if (turned < TURNED.degrees && !isExchanged) continue;
     yield warningAt(place(["tints", i]), "records/turned-hue", {
-      message: `The let-down ${massRatio} in ${white} has the hue angle ${labToLch(lab).h.toFixed(0)}, and the masstone ${h.toFixed(0)}: no white turns a hue by ${turned.toFixed(0)} degrees`,
+      message: `The let-down ${massRatio} in ${white} has the hue angle ${tint.toFixed(0)}, and the masstone ${h.toFixed(0)}: no white turns a hue by ${turned.toFixed(0)} degrees`,
       actual: `${turned.toFixed(0)} degrees apart`,
       expected: `within ${TURNED.degrees} degrees of each other`,
-      hint: "a sign lost or a* and b* exchanged, in one of the two, or another paint's column",
+      hint: isExchanged
+        ? "with a* and b* exchanged in one of the two they agree"
+        : "a sign lost or a* and b* exchanged, in one of the two, or another paint's column",
     });
     return;
   }
 }
 
-function onArc(hue: number, [from, to]: readonly [number, number]): boolean {
+/** Degrees between two hue angles. */
+function hueApart(one: number, other: number): number {
+  return Math.abs(((one - other + 540) % 360) - 180);
+}
+
+/** The hue angle of a* and b* in each other's place. */
+function exchanged(hue: number): number {
+  return (450 - hue) % 360;
+}
+
+/** Whether a hue angle [degree] lies from one to another through 360; any does where no end is told. */
+function onArc(hue: number, from = 0, to = 360): boolean {
   return from <= to ? hue >= from && hue <= to : hue >= from || hue <= to;
 }
 
-function masstoneLab(reading: Reading | undefined): Lab | undefined {
+/** CIELAB of a reading, of a spectrum for D65 and 10 degrees; undefined of none, and of a chip that the renotation lacks. */
+export function masstoneLab(reading: Reading | undefined): Lab | undefined {
   if (reading === undefined) return undefined;
   if (reading.form === "spectrum") return spectrumLab(reading.spectrum);
   return reading.form === "lab" ? reading.lab : labOfChip(reading.munsell);

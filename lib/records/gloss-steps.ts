@@ -1,8 +1,8 @@
 import { at } from "../quantities/at.ts";
 import { faultAt, warningAt, type Fault, type Faults } from "./fault.ts";
-import { levelsOf } from "./reading-levels.ts";
+import { levelsOf, mean } from "./reading-levels.ts";
+import { capitalised, readDrawdowns, type ReadDrawdown } from "./read-drawdowns.ts";
 import type { Lot, ReadColour, Reading } from "./records.ts";
-import type { RecordPath } from "./yaml-record.ts";
 
 /** What light mirrored by a surface of oil adds to a reading [1], at every wavelength alike. @source fresnel : n 1.48 to 1.52 */
 const GLOSS_STEP = [0.03, 0.05] as const;
@@ -15,12 +15,7 @@ const BELOW_MASSTONE = 0.02;
 /** Of its wavelengths [1]. Our own limit. */
 const MANY = 0.2;
 
-interface Beside {
-  readonly reading: Reading | undefined;
-  readonly path: RecordPath;
-  /** "the film of 50 um over white". */
-  readonly as: string;
-}
+type Beside = Omit<ReadDrawdown, "reading"> & { readonly reading: Reading | undefined };
 
 /**
  * A reading with its gloss among others without, or the other way round, where the file does not say so: what
@@ -55,11 +50,7 @@ function drawdownsAlone({ masstone, masstoneOverBlack, films }: ReadColour): Bes
   return [
     { reading: masstone, path: ["masstone"], as: "the masstone" },
     { reading: masstoneOverBlack, path: ["masstone", "overBlack"], as: "the masstone over black" },
-    ...films.map(({ reading, ground, filmThicknessUm }, i) => ({
-      reading,
-      path: ["films", i],
-      as: `the film of ${filmThicknessUm} um over ${ground}`,
-    })),
+    ...readDrawdowns({ films }),
   ];
 }
 
@@ -68,7 +59,7 @@ function isStep(one: Beside, other: Beside): boolean {
   const [values, others] = spectra(one.reading, other.reading) ?? [];
   if (values === undefined || others === undefined || span(values) < LEAST_SPAN) return false;
   const apart = values.map((value, i) => value - at(others, i));
-  const step = apart.reduce((sum, value) => sum + value, 0) / apart.length;
+  const step = mean(apart);
   const [least, most] = GLOSS_STEP;
   return (
     Math.abs(step) >= least &&
@@ -113,7 +104,7 @@ function stepFault(one: Beside, other: Beside): Fault {
   return {
     severity: "warning",
     rule: "records/gloss-step",
-    message: `${one.as.charAt(0).toUpperCase()}${one.as.slice(1)} and ${other.as} differ by one step at every wavelength, as readings with gloss do from those without`,
+    message: `${capitalised(one.as)} and ${other.as} differ by one step at every wavelength, as readings with gloss do from those without`,
     actual: "one step throughout",
     expected: "readings of one geometry",
     hint: "gloss included in one of them, and its geometry not told?",
@@ -123,8 +114,4 @@ function stepFault(one: Beside, other: Beside): Fault {
 
 function span(values: readonly number[]): number {
   return Math.max(...values) - Math.min(...values);
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

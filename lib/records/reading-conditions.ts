@@ -1,10 +1,10 @@
 import { warningAt, type Faults } from "./fault.ts";
+import { capitalised, readDrawdowns } from "./read-drawdowns.ts";
 import type { ReadColour, Reading } from "./records.ts";
-import type { RecordPath } from "./yaml-record.ts";
 
 /** One way in which readings of one paint may be unlike: what it is called, and what it is of a reading. */
 interface Condition {
-  readonly key: "geometry" | "aperture";
+  readonly key: "geometry" | "aperture" | "illuminant";
   readonly of: (reading: Reading) => string | undefined;
   /** "was read 45/0". */
   readonly read: (value: string) => string;
@@ -27,20 +27,22 @@ const CONDITIONS: readonly Condition[] = [
     why: "a small opening loses light at its edge that a large one keeps",
     hint: "another instrument's file, or another opening?",
   },
+  {
+    key: "illuminant",
+    of: (reading) => (reading.form === "lab" ? reading.viewing : undefined),
+    read: (value) => `is told for ${value}`,
+    why: "an instrument tells all for the light and the observer that it is set to",
+    hint: "illuminant or observer left out, miswritten or copied at one of them?",
+  },
 ];
-
-interface Drawdown {
-  readonly as: string;
-  readonly reading: Reading;
-  readonly path: RecordPath;
-}
 
 /**
  * Drawdowns of one colour that were not all read alike. Told of those that are fewer, since a
  * forgotten word is one reading's; of as many on either side, of those that are not the masstone.
  */
 export function* conditionFaults(colour: ReadColour): Faults {
-  const drawdowns = drawdownsOf(colour);
+  // What it leaves to its retained standard is told of that lot.
+  const drawdowns = readDrawdowns(colour).filter(({ path }) => String(path[0]) in colour.record);
   for (const { key, of, read, why, hint } of CONDITIONS) {
     const told = drawdowns.flatMap((one) => {
       const value = of(one.reading);
@@ -51,34 +53,13 @@ export function* conditionFaults(colour: ReadColour): Faults {
     for (const { as, path, value } of told) {
       if (value === usual) continue;
       yield warningAt(colour.place([...path, key]), "records/reading-conditions", {
-        message: `${as} ${read(value)}, and the other drawdowns of this colour ${usual}: ${why}`,
+        message: `${capitalised(as)} ${read(value)}, and the other drawdowns of this colour ${usual}: ${why}`,
         actual: value,
         expected: usual,
         hint,
       });
     }
   }
-}
-
-/** What the colour is drawn down as, the masstone first; what it leaves to its retained standard is told of that lot. */
-function drawdownsOf({ record, masstone, tints, films }: ReadColour): Drawdown[] {
-  return [
-    ...(record.masstone === undefined || masstone === undefined
-      ? []
-      : [{ as: "The masstone", reading: masstone, path: ["masstone"] }]),
-    ...(record.tints === undefined
-      ? []
-      : tints.map(({ reading, massRatio, white }, i) => ({
-          as: `The let-down ${massRatio} in ${white}`,
-          reading,
-          path: ["tints", i],
-        }))),
-    ...films.map(({ reading, ground, filmThicknessUm }, i) => ({
-      as: `The film of ${filmThicknessUm} um over ${ground}`,
-      reading,
-      path: ["films", i],
-    })),
-  ];
 }
 
 /** What most of them are, the first of those that are as many. */

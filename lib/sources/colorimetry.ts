@@ -76,6 +76,10 @@ export const COLORIMETRY_SOURCES = {
     "Common practice in the colour industries; no text.",
     "From about ΔE00 1 two colours side by side are seen to differ, from about 3 at a glance; the bands of lamplight and metamerism (2, 4) are our own, drawn wider because nobody sees both lights at once.",
   ),
+  "masstone-reaches-memory": recalled(
+    "Where masstones of each family of colours lie on CIELAB, from memory of the trade.",
+    "Wide, and only what a reading is doubted by.",
+  ),
   "reading-noise-practice": practised(
     "Common practice with hand-held spectrophotometers; no text.",
     "Zero error and repeatability together, 0.0002-0.001 of reflectance factor.",

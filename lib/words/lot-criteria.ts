@@ -4,6 +4,7 @@ import type { Language } from "../quantities/languages.ts";
 import type { InEach } from "./in-each.ts";
 import { inEach } from "./phrases-in-each.ts";
 import { alike, saidIn } from "./texts.ts";
+import { FINENESS, LET_DOWN_AT_EQUAL_STRENGTH } from "./shared-rows.ts";
 
 interface CriterionInEach {
   readonly name: InEach;
@@ -35,22 +36,12 @@ const CRITERIA: Readonly<Record<Criterion, CriterionInEach>> = {
     places: 1,
   },
   residual: {
-    name: {
-      en: "Let-down at equal strength",
-      de: "Aufhellung bei gleicher Stärke",
-      fr: "Dégradé à force égale",
-      es: "Rebaje a igual fuerza",
-    },
+    name: LET_DOWN_AT_EQUAL_STRENGTH,
     unit: alike("\u0394E00"),
     places: 2,
   },
   fineness: {
-    name: {
-      en: "Fineness of grind",
-      de: "Mahlfeinheit",
-      fr: "Finesse de broyage",
-      es: "Finura de molienda",
-    },
+    name: FINENESS,
     unit: alike("\u00b5m"),
     places: 0,
   },

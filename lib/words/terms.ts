@@ -5,6 +5,7 @@ import { BOUNDS, SIGNAL_WORDS } from "./closed-sets.ts";
 import { textsIn, type InEach } from "./in-each.ts";
 import { saidIn } from "./texts.ts";
 import type { Words } from "./words.ts";
+import { WEIGHING_AND_MULLING } from "./shared-rows.ts";
 
 /** Heading of each family of colours; `other` of those that have none. */
 const FAMILIES: Readonly<Record<Family | "other", InEach>> = {
@@ -30,12 +31,7 @@ const FAMILIES: Readonly<Record<Family | "other", InEach>> = {
 
 /** Headings of the studio's operations, by the hazard room's key. */
 const OPERATIONS: Readonly<Record<string, InEach>> = {
-  "weighing and mulling": {
-    en: "Weighing and mulling",
-    de: "Abwiegen und Anreiben",
-    fr: "Pesée et broyage à la molette",
-    es: "Pesar y moler con moleta",
-  },
+  "weighing and mulling": WEIGHING_AND_MULLING,
   painting: { en: "Painting", de: "Malen", fr: "Peinture", es: "Pintar" },
   sanding: { en: "Sanding", de: "Schleifen", fr: "Ponçage", es: "Lijar" },
   "heating or spraying": {

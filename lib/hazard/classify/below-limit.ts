@@ -2,11 +2,12 @@
  * What ingredients state and a mixture holds too little of: each with its share,
  * and with the share from which it would count, where one substance alone has one.
  */
+import { grouped } from "../../quantities/grouped.ts";
 import { type LeftOut, inhalationRoute } from "./applicable-classifications.ts";
 import type { Classification } from "./classification.ts";
 import { GENERIC_LIMITS, groupKey } from "./cut-offs.ts";
 import { countedFraction, type Finding } from "./finding.ts";
-import type { HazardFrame } from "./frame.ts";
+import { isOfFrame, type HazardFrame } from "./frame.ts";
 import { classElements } from "./hazard-class.ts";
 import { statementMeaning, type AcuteRoute } from "../texts/hazard-statement.ts";
 import { isAcute, type AcuteOutcome } from "./acute-toxicity.ts";
@@ -34,18 +35,18 @@ export function belowLimits(
   acute: readonly AcuteOutcome[],
   frame: HazardFrame,
 ): LeftOut[] {
-  const groups = new Map<string, Member[]>();
-  for (const part of parts.filter(({ massFraction }) => massFraction > 0)) {
-    for (const by of part.classifications) {
-      const isSaid = saidElsewhere.some(
-        ({ statement, values }) =>
-          statement === by.statement && "ingredient" in values && values.ingredient === part.slug,
-      );
-      if (isSaid || findings.some((finding) => answers(finding, part, by))) continue;
-      const key = `${by.statement} ${groupKey(part, by)}`;
-      groups.set(key, [...(groups.get(key) ?? []), { part, by }]);
-    }
-  }
+  const isSaid = ({ part, by }: Member): boolean =>
+    saidElsewhere.some(
+      ({ statement, values }) =>
+        statement === by.statement && "ingredient" in values && values.ingredient === part.slug,
+    );
+  const groups = grouped(
+    parts
+      .filter(({ massFraction }) => massFraction > 0)
+      .flatMap((part) => part.classifications.map((by) => ({ part, by })))
+      .filter((one) => !isSaid(one) && !findings.some((finding) => answers(finding, one)))
+      .map((one) => [`${one.by.statement} ${groupKey(one.part, one.by)}`, one] as const),
+  );
   return [...groups.values()].map((members): LeftOut => {
     const limits = members
       .map(({ by }) => countsFrom(by, frame))
@@ -89,7 +90,7 @@ function acuteRouteOf(part: Part, by: Classification): AcuteRoute | undefined {
   return by.route ?? (route === "inhalation" ? inhalationRoute(part) : route);
 }
 
-function answers(finding: Finding, part: Part, by: Classification): boolean {
+function answers(finding: Finding, { part, by }: Member): boolean {
   const { family } = classElements(by.hazardClass);
   if (classElements(finding.hazardClass).family !== family) return false;
   if (by.hazardClass === "STOT SE 3") return finding.statement === by.statement;
@@ -106,7 +107,7 @@ function countsFrom(by: Classification, frame: HazardFrame): number | undefined 
       ? [REPRODUCTION_LIMITS[hazardClass === "Repr. 2" ? 2 : 1]]
       : [];
   const sums = [...SUM_RULES, ...ASPIRATION_RULES]
-    .filter((rule) => rule.frame === undefined || rule.frame === frame)
+    .filter((rule) => isOfFrame(rule, frame))
     .flatMap(({ limit, ofStatement, terms }) =>
       (ofStatement !== undefined && ofStatement !== by.statement ? [] : terms)
         .filter(({ of }) => of.includes(hazardClass))

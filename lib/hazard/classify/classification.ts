@@ -2,6 +2,7 @@
  * One classification of an ingredient, as its supplier states it, read into the
  * closed lists: code, class, route, estimate, factor, specific limits.
  */
+import { given } from "../../quantities/given.ts";
 import { isOneOf } from "../../quantities/members.ts";
 import type { SourceKey } from "../../sources/source.ts";
 import { nearestWord } from "../../diagnostics/nearest-word.ts";
@@ -131,62 +132,54 @@ export function classificationFaults(stated: string | ClassificationForm): Hazar
   if (isEntrainedSupplement(statement)) return [];
   if (!isHazardCode(statement)) return [statementFault(statement)];
   const allowed: readonly string[] = statementMeaning(statement).classes;
-  const faults: HazardFault[] = [];
-  if (form.hazardClass !== undefined && !allowed.includes(form.hazardClass)) {
-    faults.push(
+  const routes = routesOf(statement);
+  const { hazardClass, route, ate, mFactor, countedAs, specificLimits = [] } = form;
+  return given([
+    hazardClass !== undefined &&
+      !allowed.includes(hazardClass) &&
       fault(
         ["hazardClass"],
-        `${statement} is not a statement of the class ${form.hazardClass}, but of ${allowed.join(" or ")}`,
-        form.hazardClass,
+        `${statement} is not a statement of the class ${hazardClass}, but of ${allowed.join(" or ")}`,
+        hazardClass,
         allowed.join(" | "),
         allowed,
       ),
-    );
-  }
-  if (form.route !== undefined && !routesOf(statement).includes(form.route)) {
-    faults.push(
+    route !== undefined &&
+      !routes.includes(route) &&
       fault(
         ["route"],
-        `${statement} is not about the route ${form.route}, but about ${routesOf(statement).join(" or ")}`,
-        form.route,
-        routesOf(statement).join(" | "),
-        routesOf(statement),
+        `${statement} is not about the route ${route}, but about ${routes.join(" or ")}`,
+        route,
+        routes.join(" | "),
+        routes,
       ),
-    );
-  }
-  if (form.ate !== undefined && !(form.ate > 0 && form.ate < Infinity))
-    faults.push(
+    ate !== undefined &&
+      !(ate > 0 && ate < Infinity) &&
       fault(
         ["ate"],
-        `The acute toxicity estimate is ${form.ate}, and lies above 0`,
-        form.ate,
+        `The acute toxicity estimate is ${ate}, and lies above 0`,
+        ate,
         "0 < ATE < Infinity",
       ),
-    );
-  if (form.mFactor !== undefined && !(form.mFactor >= 1 && form.mFactor < Infinity))
-    faults.push(
+    mFactor !== undefined &&
+      !(mFactor >= 1 && mFactor < Infinity) &&
       fault(
         ["mFactor"],
-        `The M-factor is ${form.mFactor}, and is 1 or more`,
-        form.mFactor,
+        `The M-factor is ${mFactor}, and is 1 or more`,
+        mFactor,
         "1 <= M < Infinity",
       ),
-    );
-  if (form.countedAs !== undefined && !isOneOf(METALS, form.countedAs)) {
-    faults.push(
+    countedAs !== undefined &&
+      !isOneOf(METALS, countedAs) &&
       fault(
         ["countedAs"],
-        `No limit is counted as ${form.countedAs}, but as ${METALS.join(" or ")}`,
-        form.countedAs,
+        `No limit is counted as ${countedAs}, but as ${METALS.join(" or ")}`,
+        countedAs,
         METALS.join(" | "),
         METALS,
       ),
-    );
-  }
-  form.specificLimits?.forEach((limit, i) =>
-    faults.push(...limitFaults(limit, ["specificLimits", i])),
-  );
-  return faults;
+    ...specificLimits.flatMap((limit, i) => limitFaults(limit, ["specificLimits", i])),
+  ]);
 }
 
 /**
@@ -221,56 +214,47 @@ function statementFault(statement: string): HazardFault {
   );
 }
 
-function limitFaults(limit: SpecificLimitForm, path: HazardFault["path"]): HazardFault[] {
-  const faults: HazardFault[] = [];
-  if (!isHazardClass(limit.hazardClass)) {
-    faults.push(
+function limitFaults(
+  { hazardClass, from, statement }: SpecificLimitForm,
+  path: HazardFault["path"],
+): HazardFault[] {
+  return given([
+    !isHazardClass(hazardClass) &&
       fault(
         [...path, "hazardClass"],
-        limit.hazardClass === undefined
+        hazardClass === undefined
           ? "A limit needs its hazard class and category, such as Repr. 2"
-          : `${limit.hazardClass} is no hazard class and category, such as Repr. 2`,
-        limit.hazardClass,
+          : `${hazardClass} is no hazard class and category, such as Repr. 2`,
+        hazardClass,
         'a class and category, such as "Repr. 2"',
         HAZARD_CLASS_NAMES,
       ),
-    );
-  }
-  if (!(limit.from > 0 && limit.from <= 1))
-    faults.push(
+    !(from > 0 && from <= 1) &&
       fault(
         [...path, "from"],
-        `The specific concentration limit is ${limit.from}, and lies between 0 and 1`,
-        limit.from,
+        `The specific concentration limit is ${from}, and lies between 0 and 1`,
+        from,
         "0 < limit <= 1",
       ),
-    );
-  if (limit.statement !== undefined) {
-    if (!isHazardCode(limit.statement)) {
-      faults.push(
-        fault(
-          [...path, "statement"],
-          `${limit.statement} is no hazard statement of the frame, such as H302`,
-          limit.statement,
-          "a hazard statement of the frame, such as H302",
-          HAZARD_CODES,
-        ),
-      );
-    } else if (
-      isHazardClass(limit.hazardClass) &&
-      !statementMeaning(limit.statement).classes.some((known) => known === limit.hazardClass)
-    ) {
-      faults.push(
-        fault(
-          [...path, "statement"],
-          `${limit.statement} is not a statement of the class ${limit.hazardClass}`,
-          limit.statement,
-          "a statement of that class",
-        ),
-      );
-    }
-  }
-  return faults;
+    statement !== undefined &&
+      !isHazardCode(statement) &&
+      fault(
+        [...path, "statement"],
+        `${statement} is no hazard statement of the frame, such as H302`,
+        statement,
+        "a hazard statement of the frame, such as H302",
+        HAZARD_CODES,
+      ),
+    isHazardCode(statement) &&
+      isHazardClass(hazardClass) &&
+      !statementMeaning(statement).classes.some((known) => known === hazardClass) &&
+      fault(
+        [...path, "statement"],
+        `${statement} is not a statement of the class ${hazardClass}`,
+        statement,
+        "a statement of that class",
+      ),
+  ]);
 }
 
 function routesOf(statement: HazardCode): readonly string[] {

@@ -4,6 +4,7 @@
  */
 import type { NamesByLanguage } from "../texts/substance-name.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
+import { grouped } from "../../quantities/grouped.ts";
 import { ends, type Quantity } from "../../quantities/interval.ts";
 import type { SourceKey } from "../../sources/source.ts";
 import {
@@ -16,7 +17,7 @@ import {
 import type { HazardFrame, PaintForm } from "./frame.ts";
 import type { AcuteRoute } from "../texts/hazard-statement.ts";
 import { isEntrainedSupplement } from "../texts/supplemental-code.ts";
-import { METALS, type MetalShares } from "../studio/metal-content.ts";
+import { METALS, type Metal, type MetalShares } from "../studio/metal-content.ts";
 import type { PigmentIdentity, SubstanceName } from "./substance.ts";
 
 /** What is known of one route beyond the classes: an estimate without a class, a limit test passed, or nothing. */
@@ -113,6 +114,21 @@ export function mixtureParts(mixture: Composition): MixtureParts {
   return { atMost: at(1), atLeast: at(0), unaccounted: Math.max(0, 1 - total(1)) };
 }
 
+/** Mass fraction of a metal in a mixture as far as it is told, and whether some part holds it in an amount that nobody knows. */
+export function metalIn(
+  parts: readonly Part[],
+  metal: Metal,
+): { readonly massFraction: number; readonly isUnknown: boolean } {
+  const shares = parts.map(({ metals, massFraction }) => {
+    const share = metals[metal];
+    return typeof share === "number" ? share * massFraction : 0;
+  });
+  return {
+    massFraction: shares.reduce((sum, share) => sum + share, 0),
+    isUnknown: parts.some(({ metals }) => metals[metal] === "present"),
+  };
+}
+
 /** The same ingredients in a mixture of which they make up `massFraction`: a pigment's parts in the paint. */
 export function dilutedIngredients(
   ingredients: readonly Ingredient[],
@@ -142,13 +158,12 @@ function fractionEnds(subject: string, fraction: Quantity): readonly [number, nu
 
 /** One substance named twice counts once, with both fractions; sorted, so that no sum depends on the order given. */
 function mergedIngredients(ingredients: readonly Ingredient[]): Ingredient[] {
-  const bySame = new Map<string, Ingredient[]>();
-  for (const ingredient of ingredients) {
-    fractionEnds(`mass fraction of ${ingredient.slug}`, ingredient.massFraction);
-    const { massFraction, ...rest } = ingredient;
-    const key = JSON.stringify([rest.slug, canonical(rest)]);
-    bySame.set(key, [...(bySame.get(key) ?? []), { ...rest, massFraction }]);
-  }
+  const bySame = grouped(
+    ingredients.map(({ massFraction, ...rest }) => {
+      fractionEnds(`mass fraction of ${rest.slug}`, massFraction);
+      return [JSON.stringify([rest.slug, canonical(rest)]), { ...rest, massFraction }] as const;
+    }),
+  );
   return [...bySame]
     .sort(([one], [other]) => (one < other ? -1 : 1))
     .map(([, same]) => merged(same));

@@ -5,8 +5,9 @@
  * @source clp-1272-2008 : Tables 3.4.5, 3.5.2, 3.6.2, 3.7.2, 3.8.2, 3.9.4
  * @source clp-new-classes-2023 : endocrine disruption, persistence and mobility
  */
+import { grouped } from "../../quantities/grouped.ts";
 import { specificLimit, type Classification } from "./classification.ts";
-import { countedFraction, traceShare, type Finding } from "./finding.ts";
+import { countedFraction, findingBy, traceShare, type Finding } from "./finding.ts";
 import type { HazardClass } from "./hazard-class.ts";
 import type { HazardCode } from "../texts/hazard-statement.ts";
 import { reaches } from "./limit.ts";
@@ -99,17 +100,15 @@ interface Member {
  * have limits of their own the reached shares of the limits add up.
  */
 export function groupFindings(parts: readonly Part[], cutOff: CutOff): Finding[] {
-  const groups = new Map<string, Member[]>();
-  for (const part of parts) {
-    for (const by of part.classifications.filter(cutOff.select)) {
-      const own = specificLimit(by, cutOff.gives, cutOff.statement);
-      const key = groupKey(part, by);
-      groups.set(key, [
-        ...(groups.get(key) ?? []),
-        { part, by, limit: own ?? cutOff.genericFrom, isSpecific: own !== undefined },
-      ]);
-    }
-  }
+  const groups = grouped(
+    parts.flatMap((part) =>
+      part.classifications.filter(cutOff.select).map((by): readonly [string, Member] => {
+        const own = specificLimit(by, cutOff.gives, cutOff.statement);
+        const limit = own ?? cutOff.genericFrom;
+        return [groupKey(part, by), { part, by, limit, isSpecific: own !== undefined }];
+      }),
+    ),
+  );
   return [...groups.values()].flatMap((members) => {
     const reached = members.reduce(
       (sum, { part, by, limit }) => sum + countedFraction(part, by) / limit,
@@ -124,27 +123,20 @@ function groupFinding(cutOff: CutOff, members: readonly Member[]): Finding {
   const byInhalation =
     cutOff.statement === "H350" && members.every(({ by }) => by.statement === "H350i");
   const statement = byInhalation ? "H350i" : cutOff.statement;
-  return {
-    hazardClass: cutOff.gives,
+  return findingBy(cutOff.gives, {
     statement,
-    certain: true,
-    traces: [
-      {
-        statement,
-        rule: members.length > 1 ? "cut-off-summed" : "cut-off",
-        source: cutOff.source,
-        values: {
-          hazardClass: cutOff.gives,
-          massFraction: members.reduce((sum, { part, by }) => sum + countedFraction(part, by), 0),
-          limit: Math.min(...members.map(({ limit }) => limit)),
-          limitKind: members.some(({ isSpecific }) => isSpecific) ? "specific" : "generic",
-          countedAs: members[0]?.by.countedAs ?? "substance",
-          ingredients: members.map(({ part }) => part.slug),
-        },
-        shares: members.map(({ part, by }) => traceShare(part, by)),
-      },
-    ],
-  };
+    rule: members.length > 1 ? "cut-off-summed" : "cut-off",
+    source: cutOff.source,
+    values: {
+      hazardClass: cutOff.gives,
+      massFraction: members.reduce((sum, { part, by }) => sum + countedFraction(part, by), 0),
+      limit: Math.min(...members.map(({ limit }) => limit)),
+      limitKind: members.some(({ isSpecific }) => isSpecific) ? "specific" : "generic",
+      countedAs: members[0]?.by.countedAs ?? "substance",
+      ingredients: members.map(({ part }) => part.slug),
+    },
+    shares: members.map(({ part, by }) => traceShare(part, by)),
+  });
 }
 
 /** Annex VI entries whose limit applies to the sum of their substances. */

@@ -93,6 +93,15 @@ export interface Finding {
   readonly certain: boolean;
 }
 
+/** A class that one reason gives. @param certain as in {@link Finding}. */
+export function findingBy(
+  hazardClass: HazardClass,
+  trace: StatementTrace & { readonly statement: HazardCode },
+  certain = true,
+): Finding {
+  return { hazardClass, statement: trace.statement, certain, traces: [trace] };
+}
+
 export function traceShare(part: Part, by?: Classification): TraceShare {
   return {
     slug: part.slug,

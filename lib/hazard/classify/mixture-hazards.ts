@@ -2,6 +2,7 @@
  * The classes of a mixture: every rule run over its parts, then the most severe
  * of each family kept.
  */
+import { grouped } from "../../quantities/grouped.ts";
 import { acuteOutcomes, type AcuteOutcome } from "./acute-toxicity.ts";
 import { acuteRoutes, applicableParts, type LeftOut } from "./applicable-classifications.ts";
 import { belowLimits } from "./below-limit.ts";
@@ -60,23 +61,23 @@ function familyOf({ hazardClass, statement, route }: Finding): string {
 }
 
 function worstOfEachFamily(findings: readonly Finding[]): Finding[] {
-  const families = new Map<string, Finding[]>();
-  for (const finding of findings)
-    families.set(familyOf(finding), [...(families.get(familyOf(finding)) ?? []), finding]);
+  const families = grouped(findings.map((finding) => [familyOf(finding), finding] as const));
   const kept = [...families.values()].map((family) => {
     const rank = Math.min(...family.map(({ hazardClass }) => classElements(hazardClass).rank));
     return joined(family.filter(({ hazardClass }) => classElements(hazardClass).rank === rank));
   });
-  return kept.toSorted(
+  return inOrder(kept);
+}
+
+function inOrder(findings: readonly Finding[]): Finding[] {
+  return findings.toSorted(
     (one, other) => HAZARD_CODES.indexOf(one.statement) - HAZARD_CODES.indexOf(other.statement),
   );
 }
 
 /** Findings of one class: all their reasons, and the statement that covers all of them (H350 before H350i). */
 function joined(same: readonly Finding[]): Finding {
-  const [first] = same.toSorted(
-    (one, other) => HAZARD_CODES.indexOf(one.statement) - HAZARD_CODES.indexOf(other.statement),
-  ) as [Finding, ...Finding[]];
+  const [first] = inOrder(same) as [Finding, ...Finding[]];
   const traces = same.flatMap((finding) =>
     finding.traces.map((trace) => ({ ...trace, statement: first.statement })),
   );

@@ -4,8 +4,9 @@
  *
  * @source clp-1272-2008-memory : Annex I, 2.6 and 3.10
  */
-import { traceShare, type Finding } from "./finding.ts";
+import { findingBy, traceShare, type Finding } from "./finding.ts";
 import type { LeftOut, PhysicalLeftOutStatement } from "./applicable-classifications.ts";
+import { isOfFrame } from "./frame.ts";
 import { classElements, type HazardClass } from "./hazard-class.ts";
 import type { HazardCode } from "../texts/hazard-statement.ts";
 import { reaches } from "./limit.ts";
@@ -99,24 +100,14 @@ function flammableLiquid(parts: readonly Part[], mixture: Composition): Physical
       flashPointC: mixture.flashPointC,
       ingredients: members.map(({ part }) => part.slug),
     };
-    return {
-      leftOut,
-      findings: [
-        {
-          ...given,
-          certain: true,
-          traces: [
-            {
-              statement: given.statement,
-              rule: "flash-point",
-              values,
-              source: MEMORY,
-              shares: members.map(({ part, by }) => traceShare(part, by)),
-            },
-          ],
-        },
-      ],
-    };
+    const trace = {
+      statement: given.statement,
+      rule: "flash-point" as const,
+      values,
+      source: MEMORY,
+      shares: members.map(({ part, by }) => traceShare(part, by)),
+    } as const;
+    return { leftOut, findings: [findingBy(given.hazardClass, trace)] };
   }
   const counted = members.filter(({ part }) => reaches(part.massFraction, FLAMMABLE_FROM));
   const worst = counted.toSorted(
@@ -141,20 +132,17 @@ function asIngredient(
 ): Finding {
   const isAlone = reaches(part.massFraction, PRACTICALLY_ALONE);
   const { statement, hazardClass } = by;
-  return {
+  return findingBy(
     hazardClass,
-    statement,
-    certain: isAlone,
-    traces: [
-      {
-        statement,
-        rule: isAlone ? "as-its-ingredient" : otherwise,
-        source: MEMORY,
-        values: { hazardClass, ingredients: [part.slug], massFraction: part.massFraction },
-        shares: [traceShare(part, by)],
-      },
-    ],
-  };
+    {
+      statement,
+      rule: isAlone ? "as-its-ingredient" : otherwise,
+      source: MEMORY,
+      values: { hazardClass, ingredients: [part.slug], massFraction: part.massFraction },
+      shares: [traceShare(part, by)],
+    },
+    isAlone,
+  );
 }
 
 function aspirationOutcome(parts: readonly Part[], mixture: Composition): PhysicalOutcome {
@@ -165,7 +153,7 @@ function aspirationOutcome(parts: readonly Part[], mixture: Composition): Physic
       findings: [],
       leftOut: members.map(({ part, by }) => left(part, by.statement, "not-a-liquid")),
     };
-  const rules = ASPIRATION_RULES.filter((rule) => rule.frame === undefined || rule.frame === frame);
+  const rules = ASPIRATION_RULES.filter((rule) => isOfFrame(rule, frame));
   const thin = rules.filter(
     ({ viscosityUpTo }) => viscosity === undefined || reaches(viscosityUpTo, viscosity),
   );

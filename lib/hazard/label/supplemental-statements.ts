@@ -13,7 +13,7 @@ import {
   type TraceShare,
 } from "../classify/finding.ts";
 import { passes, reaches } from "../classify/limit.ts";
-import type { Composition, Part } from "../classify/composition.ts";
+import { metalIn, type Composition, type Part } from "../classify/composition.ts";
 import { elicitationLimit, elicitationTraces } from "../classify/sensitisers.ts";
 import {
   ENTRAINED_SUPPLEMENTS,
@@ -122,12 +122,7 @@ function leadWarning(parts: readonly Part[], { form, packageMl }: Composition): 
   const members = parts.filter(
     ({ metals, massFraction }) => metals.lead !== undefined && massFraction > 0,
   );
-  const isUnknown = members.some(({ metals }) => metals.lead === "present");
-  const lead = members.reduce(
-    (sum, { metals, massFraction }) =>
-      sum + (typeof metals.lead === "number" ? metals.lead * massFraction : 0),
-    0,
-  );
+  const { massFraction: lead, isUnknown } = metalIn(members, "lead");
   if (!isUnknown && !passes(lead, LEAD_LIMIT)) return [];
   const isSmall = packageMl !== undefined && packageMl < SHORT_LEAD_WARNING_BELOW_ML;
   return [

@@ -8,7 +8,7 @@ import { actOf, type Act, type ActKey, type HazardMarket } from "../classify/leg
 import type { PaintForm } from "../classify/frame.ts";
 import { passes } from "../classify/limit.ts";
 import { isSubstance, type SubstanceName } from "../classify/substance.ts";
-import { mixtureParts, type Ingredient, type Part } from "../classify/composition.ts";
+import { metalIn, mixtureParts, type Ingredient, type Part } from "../classify/composition.ts";
 import { HAZARD_STATEMENTS, isHazardCode } from "../texts/hazard-statement.ts";
 import { singleStatements } from "../texts/single-statements.ts";
 
@@ -176,7 +176,7 @@ function marketRuling(
   } as MarketRuling;
 }
 
-/** The same finding under an act of the Union and under its British twin. */
+/** The same finding under two acts: one of the Union and its British twin. */
 function inBoth(union: ActKey, britain: ActKey, found: Finding): Found[] {
   return [
     { ...found, act: union },
@@ -184,10 +184,7 @@ function inBoth(union: ActKey, britain: ActKey, found: Finding): Found[] {
   ];
 }
 
-function slugs(parts: readonly Part[]): {
-  readonly ingredients: readonly string[];
-  readonly names: readonly string[];
-} {
+function slugs(parts: readonly Part[]): Named {
   return { ingredients: parts.map(({ slug }) => slug), names: parts.map(({ name }) => name) };
 }
 
@@ -218,71 +215,58 @@ function cadmiumPaint(parts: readonly Part[]): Found[] {
 
 /** Substances on the candidate list that artists' colours are made of. */
 function highConcern(parts: readonly Part[]): Found[] {
-  return (
-    [
-      ["lead compounds of very high concern", "reach-candidate-list"],
-      ["lead chromate pigments", "reach-candidate-list-chromates"],
-    ] as const
-  ).flatMap(([substance, act]): Found[] => {
-    const members = parts.filter((part) => isSubstance(part, substance));
-    return members.length === 0
-      ? []
-      : [{ act, effect: "line", rule: "substance-of-very-high-concern", values: slugs(members) }];
-  });
+  const found = (substance: SubstanceName, act: ActKey): Found[] =>
+    ofSubstance(parts, substance, (values) => [
+      { act, effect: "line", rule: "substance-of-very-high-concern", values },
+    ]);
+  return [
+    ...found("lead compounds of very high concern", "reach-candidate-list"),
+    ...found("lead chromate pigments", "reach-candidate-list-chromates"),
+  ];
+}
+
+/** What is found of a substance where the mixture holds it. */
+function ofSubstance(
+  parts: readonly Part[],
+  substance: SubstanceName,
+  found: (named: Named) => Found[],
+): Found[] {
+  const members = parts.filter((part) => isSubstance(part, substance));
+  return members.length === 0 ? [] : found(slugs(members));
 }
 
 /** Entries 16 and 17: carbonates and sulphates; no limit, no exemption of artists' paints, dry pigment meant for paint included. */
 function leadPaint(parts: readonly Part[]): Found[] {
-  const entries = [
-    ["lead carbonates", "16"],
-    ["lead sulphates", "17"],
-  ] as const satisfies readonly (readonly [SubstanceName, string])[];
-  const named = entries.flatMap(([substance, entry]) => {
-    const members = parts.filter((part) => isSubstance(part, substance));
-    return members.length === 0
-      ? []
-      : [
-          ...inBoth("reach-lead-paint", "uk-reach-lead-paint", {
-            effect: "forbidden unless",
-            rule: "lead-compound-not-as-paint",
-            values: { substance, entry, ...slugs(members) },
-          }),
-          {
-            act: "gb-leaded-paint" as const,
-            effect: "line" as const,
-            rule: "leaded-paint-by-declaration" as const,
-            values: {},
-          },
-        ];
-  });
-  const unnamed = parts.filter(
-    (part) =>
-      part.metals.lead !== undefined &&
-      part.casNumber === undefined &&
-      part.colourIndexName === undefined,
-  );
+  const entryOf = (substance: SubstanceName, entry: string): Found[] =>
+    ofSubstance(parts, substance, (named) => [
+      ...inBoth("reach-lead-paint", "uk-reach-lead-paint", {
+        effect: "forbidden unless",
+        rule: "lead-compound-not-as-paint",
+        values: { substance, entry, ...named },
+      }),
+      { act: "gb-leaded-paint", effect: "line", rule: "leaded-paint-by-declaration", values: {} },
+    ]);
   const leaded = parts.filter((part) => part.metals.lead !== undefined);
-  const atWork: Found[] =
-    leaded.length === 0
+  const unnamed = leaded.filter(
+    ({ casNumber, colourIndexName }) => casNumber === undefined && colourIndexName === undefined,
+  );
+  return given<Found>([
+    ...entryOf("lead carbonates", "16"),
+    ...entryOf("lead sulphates", "17"),
+    leaded.length > 0 && {
+      act: "lead-at-work",
+      effect: "line",
+      rule: "lead-limits-at-work",
+      values: LEAD_AT_WORK,
+    },
+    ...(unnamed.length === 0
       ? []
-      : [
-          {
-            act: "lead-at-work",
-            effect: "line",
-            rule: "lead-limits-at-work",
-            values: LEAD_AT_WORK,
-          },
-        ];
-  if (unnamed.length === 0) return [...named, ...atWork];
-  return [
-    ...named,
-    ...atWork,
-    ...inBoth("reach-lead-paint", "uk-reach-lead-paint", {
-      effect: "forbidden unless",
-      rule: "lead-compound-not-identified",
-      values: slugs(unnamed),
-    }),
-  ];
+      : inBoth("reach-lead-paint", "uk-reach-lead-paint", {
+          effect: "forbidden unless",
+          rule: "lead-compound-not-identified",
+          values: slugs(unnamed),
+        })),
+  ]);
 }
 
 /** Statements of carcinogens, mutagens and toxicants for reproduction of category 1A and 1B. */
@@ -316,54 +300,49 @@ function carcinogensToThePublic({ hazardStatements, form, publicSale }: Sale): F
 }
 
 function authorisation(parts: readonly Part[]): Found[] {
-  return (
-    [
-      ["lead chromate pigments", "reach-authorisation"],
-      ["chromates under authorisation", "reach-authorisation-chromates"],
-    ] as const
-  ).flatMap(([substance, act]) => {
-    const members = parts.filter((part) => isSubstance(part, substance));
-    return members.length === 0
-      ? []
-      : inBoth(act, "uk-reach-authorisation", {
-          effect: "forbidden unless",
-          rule: "needs-authorisation",
-          values: slugs(members),
-        });
-  });
+  const found = (substance: SubstanceName, act: ActKey): Found[] =>
+    ofSubstance(parts, substance, (values) =>
+      inBoth(act, "uk-reach-authorisation", {
+        effect: "forbidden unless",
+        rule: "needs-authorisation",
+        values,
+      }),
+    );
+  return [
+    ...found("lead chromate pigments", "reach-authorisation"),
+    ...found("chromates under authorisation", "reach-authorisation-chromates"),
+  ];
 }
 
 function titaniumDioxide(parts: readonly Part[]): Found[] {
-  const members = parts.filter((part) => isSubstance(part, "titanium dioxide"));
-  if (members.length === 0) return [];
-  return (["titanium-dioxide-annulled", "titanium-dioxide-delisted"] as const).map((act) => ({
-    act,
-    effect: "line",
-    rule: "titanium-dioxide-without-h351",
-    values: slugs(members),
-  }));
+  return ofSubstance(parts, "titanium dioxide", (values) =>
+    inBoth("titanium-dioxide-annulled", "titanium-dioxide-delisted", {
+      effect: "line",
+      rule: "titanium-dioxide-without-h351",
+      values,
+    }),
+  );
 }
 
 function offers({ hazardStatements, publicSale, hasFormulaIdentifier }: Sale): Found[] {
   const statements = hazardStatements.flatMap(singleStatements);
-  if (statements.length === 0) return [];
-  const named: Found[] = publicSale
-    ? [
-        {
-          act: "clp-distance-offer",
-          effect: "line",
-          rule: "offer-names-hazards",
-          values: { statements },
-        },
-      ]
-    : [];
   const counts = statements.some((statement) => /^H[23]/.test(statement));
-  return counts && !hasFormulaIdentifier
-    ? [
-        ...named,
-        { act: "clp-poison-centre", effect: "line", rule: "formula-identifier-wanted", values: {} },
-      ]
-    : named;
+  return given<Found>([
+    statements.length > 0 &&
+      publicSale && {
+        act: "clp-distance-offer",
+        effect: "line",
+        rule: "offer-names-hazards",
+        values: { statements },
+      },
+    counts &&
+      !hasFormulaIdentifier && {
+        act: "clp-poison-centre",
+        effect: "line",
+        rule: "formula-identifier-wanted",
+        values: {},
+      },
+  ]);
 }
 
 /** Lead in the dry film above which the US ban would apply, mass fraction (90 ppm). */
@@ -371,12 +350,7 @@ export const US_LEAD_LIMIT = 0.00009;
 
 function unitedStates(parts: readonly Part[], { form, reviewed }: Sale): Found[] {
   const leaded = parts.filter(({ metals }) => metals.lead !== undefined);
-  const isUnknown = leaded.some(({ metals }) => metals.lead === "present");
-  const lead = leaded.reduce(
-    (sum, { metals, massFraction }) =>
-      sum + (typeof metals.lead === "number" ? metals.lead * massFraction : 0),
-    0,
-  );
+  const { massFraction: lead, isUnknown } = metalIn(leaded, "lead");
   const listed = propositionSubstances(parts, form);
   return given<Found>([
     (isUnknown || passes(lead, US_LEAD_LIMIT)) && {

@@ -7,7 +7,7 @@ import type { StatementOf } from "../../quantities/statement.ts";
 import type { Quantity } from "../../quantities/interval.ts";
 import { reaches } from "../classify/limit.ts";
 import { METALS, metalRow, type Metal, type MetalRow, type MetalTables } from "./metal-content.ts";
-import { mixtureParts, type Ingredient, type Part } from "../classify/composition.ts";
+import { metalIn, mixtureParts, type Ingredient, type Part } from "../classify/composition.ts";
 import { metalAdvice, type MetalAdvice } from "../texts/contents-line.ts";
 import { singleStatements } from "../texts/single-statements.ts";
 import type { Dustiness } from "./dustiness.ts";
@@ -137,13 +137,8 @@ function countedMetals(parts: readonly Part[], tables: MetalTables): MetalRow[] 
 }
 
 function metalCounts(parts: readonly Part[], { metal, countsFrom }: MetalRow): boolean {
-  if (parts.some(({ metals }) => metals[metal] === "present")) return true;
-  const share = parts.reduce(
-    (sum, { metals, massFraction }) =>
-      sum + (typeof metals[metal] === "number" ? metals[metal] * massFraction : 0),
-    0,
-  );
-  return reaches(share, countsFrom);
+  const { massFraction, isUnknown } = metalIn(parts, metal);
+  return isUnknown || reaches(massFraction, countsFrom);
 }
 
 /** The first reason that a material gives: its metals, a statement, missing data; undefined for none. */

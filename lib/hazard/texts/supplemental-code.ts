@@ -35,36 +35,17 @@ export const SUPPLEMENTAL_CODES = [
 ] as const;
 export type SupplementalCode = (typeof SUPPLEMENTAL_CODES)[number];
 
-/** Those that a supplier states of an ingredient and that come along into the mixture. */
-export const ENTRAINED_SUPPLEMENTS = [
-  "EUH014",
-  "EUH018",
-  "EUH019",
-  "EUH029",
-  "EUH031",
-  "EUH032",
-  "EUH044",
-  "EUH066",
-  "EUH070",
-  "EUH071",
-  "EUH202",
-  "EUH203",
-  "EUH204",
-  "EUH205",
-  "EUH206",
-  "EUH207",
-  "EUH209",
-  "EUH209A",
-  "EUH401",
-] as const satisfies readonly SupplementalCode[];
-export type EntrainedSupplement = (typeof ENTRAINED_SUPPLEMENTS)[number];
+/** Statements that fell with the annulled entry of titanium dioxide: known, so that they can be refused with a reason. */
+export const WITHDRAWN_SUPPLEMENTS = ["EUH211", "EUH212"] as const;
+/** Those that are worked out of the mixture itself. */
+const OF_THE_MIXTURE = ["EUH201", "EUH201A", "EUH208", "EUH210", ...WITHDRAWN_SUPPLEMENTS] as const;
+
+/** All others a supplier states of an ingredient, and they come along into the mixture. */
+export type EntrainedSupplement = Exclude<SupplementalCode, (typeof OF_THE_MIXTURE)[number]>;
+export const ENTRAINED_SUPPLEMENTS = SUPPLEMENTAL_CODES.filter(
+  (code): code is EntrainedSupplement => !isOneOf(OF_THE_MIXTURE, code),
+);
 
 export function isEntrainedSupplement(text: unknown): text is EntrainedSupplement {
   return isOneOf(ENTRAINED_SUPPLEMENTS, text);
 }
-
-/** Statements that fell with the annulled entry of titanium dioxide: known, so that they can be refused with a reason. */
-export const WITHDRAWN_SUPPLEMENTS = [
-  "EUH211",
-  "EUH212",
-] as const satisfies readonly SupplementalCode[];

@@ -3,7 +3,7 @@ import { requirePositive } from "../../quantities/positive.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import { at } from "../../quantities/at.ts";
 import type { Interval } from "../../quantities/interval.ts";
-import type { StatementOf } from "../../quantities/statement.ts";
+import { estimated, type StatementOf } from "../../quantities/statement.ts";
 
 /**
  * Share of its tinting strength [1] that carbon keeps when it is left in lumps of a
@@ -85,16 +85,14 @@ const MULLED_LUMPS_UM: Interval = [0.5, 1];
  * @source agglomerate-strength
  */
 export function expectedDispersionRuling(isFineCarbon: boolean): ExpectedDispersion {
-  if (!isFineCarbon)
-    return { rule: "mulled-weaker", values: {}, standing: "estimated", source: "optics-practice" };
+  if (!isFineCarbon) return estimated("mulled-weaker", {}, "optics-practice");
   const kept: Interval = [
     strengthKeptInLumps(MULLED_LUMPS_UM[1])[0],
     strengthKeptInLumps(MULLED_LUMPS_UM[0])[1],
   ];
-  return {
-    rule: "mulled-weaker-paler-bluer",
-    values: { kept, lumpsUm: MULLED_LUMPS_UM },
-    standing: "estimated",
-    source: "agglomerate-strength",
-  };
+  return estimated(
+    "mulled-weaker-paler-bluer",
+    { kept, lumpsUm: MULLED_LUMPS_UM },
+    "agglomerate-strength",
+  );
 }

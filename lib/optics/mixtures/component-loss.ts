@@ -3,7 +3,7 @@ import { deltaE00, deltaEab } from "../../colorimetry/difference.ts";
 import { labToLch } from "../../colorimetry/lab.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
-import { isStatement, type StatementOf } from "../../quantities/statement.ts";
+import { estimated, isStatement, type StatementOf } from "../../quantities/statement.ts";
 import type { NotReached } from "../tints/equal-lightness.ts";
 import { hueWord, type HueWord } from "../tints/hue-word.ts";
 import { mixedLab, mixedRatioAt, mixedTint, type Mixture } from "./mixture.ts";
@@ -132,28 +132,16 @@ export function driftRuling(
     bChange: b,
   };
   const source = "optics-practice";
-  if (dEab < DRIFT_RULES.seenMin)
-    return { rule: "drift-not-seen", values, standing: "estimated", source };
+  if (dEab < DRIFT_RULES.seenMin) return estimated("drift-not-seen", values, source);
   if (Math.hypot(a, b) < DRIFT_RULES.hueShiftMin)
-    return {
-      rule: L >= 0 ? "drift-grows-lighter" : "drift-grows-darker",
-      values,
-      standing: "estimated",
-      source,
-    };
+    return estimated(L >= 0 ? "drift-grows-lighter" : "drift-grows-darker", values, source);
   const chroma = Math.hypot(fresh.a, fresh.b);
   const outward = (a * fresh.a + b * fresh.b) / chroma;
   if (chroma >= DRIFT_RULES.ownHueFrom && Math.abs(outward) > Math.SQRT1_2 * Math.hypot(a, b))
-    return {
-      rule: outward > 0 ? "drift-grows-stronger" : "drift-grows-duller",
-      values,
-      standing: "estimated",
-      source,
-    };
-  return {
-    rule: "drift-goes-toward",
-    values: { ...values, toward: hueWord(labToLch({ L: 0, a, b }).h) },
-    standing: "estimated",
+    return estimated(outward > 0 ? "drift-grows-stronger" : "drift-grows-duller", values, source);
+  return estimated(
+    "drift-goes-toward",
+    { ...values, toward: hueWord(labToLch({ L: 0, a, b }).h) },
     source,
-  };
+  );
 }

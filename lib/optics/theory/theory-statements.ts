@@ -1,7 +1,7 @@
 /** Which of the things that theory says hold whatever the unknowns, each with the share of runs in which it does. */
 import { domainError } from "../../diagnostics/diagnostic.ts";
 import type { Interval } from "../../quantities/interval.ts";
-import type { StatementOf } from "../../quantities/statement.ts";
+import { estimated, type StatementOf } from "../../quantities/statement.ts";
 import { band, type Band, type TheoryLightness, type TheoryTint } from "./mie-tint.ts";
 import type { ParticleRun } from "./particle-runs.ts";
 import { at } from "../../quantities/at.ts";
@@ -74,12 +74,11 @@ export function blueRuling(
       : 1 - bluerShare >= ROBUST_SHARE
         ? "theory-warmer"
         : "theory-sign-not-known";
-  return {
+  return estimated(
     rule,
-    values: { first, second, L, bluerShare, change: [change.low, change.high], runs },
-    standing: "estimated",
-    source: "bohren-huffman-1983",
-  };
+    { first, second, L, bluerShare, change: [change.low, change.high], runs },
+    "bohren-huffman-1983",
+  );
 }
 
 /**
@@ -106,12 +105,11 @@ export function allBluerRuling(
     Math.min(...differences.map(({ change: { low } }) => low)),
     Math.max(...differences.map(({ change: { high } }) => high)),
   ];
-  return {
-    rule: "theory-all-bluer",
-    values: { members, how, first, second, L: one.L, bluerShare: share, change, runs: one.runs },
-    standing: "estimated",
-    source: "bohren-huffman-1983",
-  };
+  return estimated(
+    "theory-all-bluer",
+    { members, how, first, second, L: one.L, bluerShare: share, change, runs: one.runs },
+    "bohren-huffman-1983",
+  );
 }
 
 /**
@@ -125,12 +123,11 @@ export function leanRuling(
 ): LeanStatement {
   const blueShare = bRuns.filter((value) => value < 0).length / bRuns.length;
   const isTold = blueShare >= ROBUST_SHARE || 1 - blueShare >= ROBUST_SHARE;
-  return {
-    rule: isTold ? "theory-leans" : "theory-lean-not-known",
-    values: { black, white, L, blueShare, b: [b.low, b.high] },
-    standing: "estimated",
-    source: "bohren-huffman-1983",
-  };
+  return estimated(
+    isTold ? "theory-leans" : "theory-lean-not-known",
+    { black, white, L, blueShare, b: [b.low, b.high] },
+    "bohren-huffman-1983",
+  );
 }
 
 /**

@@ -11,7 +11,7 @@ import { deltaE00 } from "../../colorimetry/difference.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import { spectrumLab } from "../../colorimetry/spectrum-lab.ts";
 import type { Spectrum, WavelengthGrid } from "../../quantities/spectrum.ts";
-import type { StatementOf } from "../../quantities/statement.ts";
+import { estimated, type StatementOf } from "../../quantities/statement.ts";
 import type { PredictingFit } from "../fit/colour-fit.ts";
 import {
   predictionUncertainty,
@@ -137,10 +137,5 @@ export function expectedRuling(
   tints: readonly ExpectedTint[],
 ): ExpectedStatement {
   const deltaE00 = Math.max(...tints.map(({ uncertainty }) => uncertainty.p90));
-  return {
-    rule: "expected-in-white",
-    values: { white, from, through, deltaE00 },
-    standing: "estimated",
-    source: "duncan-1940",
-  };
+  return estimated("expected-in-white", { white, from, through, deltaE00 }, "duncan-1940");
 }

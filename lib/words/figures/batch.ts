@@ -1,13 +1,16 @@
 import type { FigureTexts } from "./figure-words.ts";
+import { PAINT_BY_MASS } from "../shared-rows.ts";
+
+const OIL_TO_KEEP_BACK = {
+  en: "Oil to keep back",
+  de: "Zurückzuhaltendes Öl",
+  fr: "Huile à garder en réserve",
+  es: "Aceite para reservar",
+};
 
 /** What to weigh, and what jars and tubes hold. */
 export const BATCH_FIGURES = {
-  holdBack: {
-    en: "Oil to keep back",
-    de: "Zurückzuhaltendes Öl",
-    fr: "Huile à garder en réserve",
-    es: "Aceite para reservar",
-  },
+  holdBack: OIL_TO_KEEP_BACK,
   batchLoss: {
     en: "Lost on slab or mill",
     de: "Verlust auf Reibplatte oder Walzwerk",
@@ -34,19 +37,9 @@ export const BATCH_FIGURES = {
     fr: "Huile pour commencer",
     es: "Aceite para empezar",
   },
-  batchOilHeldBack: {
-    en: "Oil to keep back",
-    de: "Zurückzuhaltendes Öl",
-    fr: "Huile à garder en réserve",
-    es: "Aceite para reservar",
-  },
+  batchOilHeldBack: OIL_TO_KEEP_BACK,
   batchAddition: { en: "Added", de: "Zusatz", fr: "Ajouté", es: "Añadido" },
-  batchPaint: {
-    en: "Paint, by mass",
-    de: "Farbe, nach Masse",
-    fr: "Peinture, en masse",
-    es: "Pintura, en masa",
-  },
+  batchPaint: PAINT_BY_MASS,
   batchVolume: {
     en: "Paint, by volume",
     de: "Farbe, nach Volumen",

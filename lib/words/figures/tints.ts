@@ -1,4 +1,5 @@
 import type { FigureTexts } from "./figure-words.ts";
+import { WHITE_TUBE_TO_TUBE } from "../shared-rows.ts";
 
 /** What a colour does in a white. */
 export const TINT_FIGURES = {
@@ -39,12 +40,7 @@ export const TINT_FIGURES = {
       },
     },
   },
-  strengthByVolume: {
-    en: "White to L* 50, tube to tube",
-    de: "Weiß bis L* 50, Tube zu Tube",
-    fr: "Blanc jusqu’à L* 50, tube pour tube",
-    es: "Blanco hasta L* 50, tubo a tubo",
-  },
+  strengthByVolume: WHITE_TUBE_TO_TUBE,
   strengthByPigmentMass: {
     en: "White to L* 50, by mass of dry pigment",
     de: "Weiß bis L* 50, nach Masse des trockenen Pigments",

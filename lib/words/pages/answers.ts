@@ -3,6 +3,14 @@ import { FORMS, SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
 import { de, en, es, fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
+import {
+  COLOUR_INDEX_NAME,
+  LIGHTFASTNESS,
+  REPLY_TO_SEND,
+  SIDE_BY_SIDE,
+  SIGNAL_WORD,
+  withinWhite,
+} from "../shared-rows.ts";
 
 /** "de 4 días", and "del de Lead White" of what begins with an article. */
 function ofTheSpanish(limit: string): string {
@@ -11,15 +19,7 @@ function ofTheSpanish(limit: string): string {
 
 /** What a plain part of a sheet is called, by its path; the first that fits. */
 const FACTS: readonly (readonly [RegExp, InEach])[] = [
-  [
-    /^cautions\.signalWord$/,
-    {
-      en: "Signal word",
-      de: "Signalwort",
-      fr: "Mention d’avertissement",
-      es: "Palabra de advertencia",
-    },
-  ],
+  [/^cautions\.signalWord$/, SIGNAL_WORD],
   [
     /^cautions\.(?:dryPigment\..*\.)?hazardStatements$/,
     {
@@ -100,15 +100,7 @@ const FACTS: readonly (readonly [RegExp, InEach])[] = [
     /^vehicle\.(?:name|slug)$/,
     { en: "Vehicle", de: "Bindemittel", fr: "Liant", es: "Aglutinante" },
   ],
-  [
-    /\.colourIndexName$/,
-    {
-      en: "Colour Index name",
-      de: "Colour-Index-Name",
-      fr: "Nom du Colour Index",
-      es: "Nombre del Colour Index",
-    },
-  ],
+  [/\.colourIndexName$/, COLOUR_INDEX_NAME],
   [/^drying\.layering$/, { en: "Layers", de: "Schichten", fr: "Couches", es: "Capas" }],
   [/^drying\.filmHealth$/, { en: "Film", de: "Film", fr: "Film", es: "Película" }],
   [
@@ -374,12 +366,7 @@ export const ANSWERS = {
     no: { en: "no", de: "nein", fr: "non", es: "no" },
   },
   place: {
-    inWhite: (white: string) => ({
-      en: `in ${white}`,
-      de: `in ${white}`,
-      fr: `dans ${white}`,
-      es: `en ${white}`,
-    }),
+    inWhite: withinWhite,
     atL: (level: string) => ({
       en: `at L* ${level}`,
       de: `bei L* ${level}`,
@@ -420,12 +407,7 @@ export const ANSWERS = {
   fact: factOf,
   table: {
     colour: { en: "Colour", de: "Farbe", fr: "Couleur", es: "Color" },
-    caption: {
-      en: "Colours side by side",
-      de: "Farben nebeneinander",
-      fr: "Couleurs côte à côte",
-      es: "Colores lado a lado",
-    },
+    caption: SIDE_BY_SIDE,
     none: {
       en: "not on this sheet",
       de: "nicht auf diesem Blatt",
@@ -499,12 +481,7 @@ export const ANSWERS = {
     es: `${count === 1 ? "Puro" : "Cada uno puro"}, y luego en tono medio con ${es.namesWithin(whites)}.`,
   }),
   reply: {
-    heading: {
-      en: "A reply to send",
-      de: "Eine Antwort zum Verschicken",
-      fr: "Une réponse à envoyer",
-      es: "Una respuesta para enviar",
-    },
+    heading: REPLY_TO_SEND,
     lead: {
       en: "Plain text, ready to paste into a letter. The figures are those of the sheets.",
       de: "Reiner Text, fertig zum Einfügen in einen Brief. Die Werte stammen von den Blättern.",
@@ -563,12 +540,7 @@ export const ANSWERS = {
       fr: `${name}\u202f: non indiqué`,
       es: `${name}: no indicado`,
     }),
-    lightfastness: {
-      en: "Lightfastness",
-      de: "Lichtechtheit",
-      fr: "Solidité à la lumière",
-      es: "Solidez a la luz",
-    },
+    lightfastness: LIGHTFASTNESS,
     caution: (name: string, signalWord: string, statements: readonly string[]) => ({
       en: `Label of ${name}: ${[signalWord, ...statements].filter((part) => part !== "").join(" ")}`,
       de: `Etikett von ${name}: ${[wordOf(SIGNAL_WORDS, signalWord, "de"), ...statements].filter((part) => part !== "").join(" ")}`,

@@ -1,5 +1,6 @@
 import { es, fr } from "../phrases-in-each.ts";
 import type { Texts } from "../texts.ts";
+import { twoCoordinates, WAVELENGTH } from "../shared-rows.ts";
 
 /** What answers show of the range's blacks in its whites, of the whites themselves, and of what theory says of both. */
 export const BLACKS = {
@@ -11,12 +12,7 @@ export const BLACKS = {
       es: `Los negros de la gama a L* ${level}: a* y b* en cada blanco`,
     }),
     colour: { en: "Black", de: "Schwarz", fr: "Noir", es: "Negro" },
-    cell: (a: string, b: string) => ({
-      en: `${a}, ${b}`,
-      de: `${a}; ${b}`,
-      fr: `${a}\u202f; ${b}`,
-      es: `${a}; ${b}`,
-    }),
+    cell: twoCoordinates,
     note: {
       en: "a* and b*, under D65 for the 10\u00b0 observer. 0, 0 is neutral; b* below zero is blue, above it yellow. A dash: not tried in that white, or not at that lightness.",
       de: "a* und b*, unter D65 für den 10\u00b0-Beobachter. 0, 0 ist neutral; b* unter null ist Blau, darüber Gelb. Ein Strich: in diesem Weiß nicht erprobt oder nicht bei dieser Helligkeit.",
@@ -63,12 +59,7 @@ export const BLACKS = {
       fr: `Comment ${white} diffuse la lumière sur le spectre`,
       es: `Cómo dispersa ${white} la luz a lo largo del espectro`,
     }),
-    wavelength: {
-      en: "Wavelength, nm",
-      de: "Wellenlänge, nm",
-      fr: "Longueur d’onde, nm",
-      es: "Longitud de onda, nm",
-    },
+    wavelength: WAVELENGTH,
     axis: {
       en: "Scattering beside 560 nm",
       de: "Streuung, bezogen auf 560\u00a0nm",

@@ -1,5 +1,6 @@
 import { es, fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
+import { NOT_READ_YET, PRECAUTIONS, SIGNAL_WORD, SIZES_AND_PRICES } from "../shared-rows.ts";
 
 /** What a shelf card says beside what its sheet says, and the page of all cards. */
 export const CARDS = {
@@ -12,12 +13,7 @@ export const CARDS = {
   }),
   tint: (white: string, level: string) => alike(`${white}, ${level}`),
   masstone: { en: "Masstone", de: "Vollton", fr: "Ton plein", es: "Tono pleno" },
-  noColour: {
-    en: "not read yet",
-    de: "noch nicht gemessen",
-    fr: "pas encore mesuré",
-    es: "aún no medido",
-  },
+  noColour: NOT_READ_YET,
   chip: {
     en: "painted drawdown",
     de: "gemalter Aufstrich",
@@ -255,20 +251,10 @@ export const CARDS = {
     drying: { en: "Dries", de: "Trocknet", fr: "Sèche", es: "Seca" },
     strength: { en: "Strength", de: "Farbstärke", fr: "Force", es: "Fuerza" },
     layers: { en: "Layers", de: "Schichten", fr: "Couches", es: "Capas" },
-    signalWord: {
-      en: "Signal word",
-      de: "Signalwort",
-      fr: "Mention d’avertissement",
-      es: "Palabra de advertencia",
-    },
+    signalWord: SIGNAL_WORD,
     pictograms: { en: "Pictograms", de: "Piktogramme", fr: "Pictogrammes", es: "Pictogramas" },
     statements: { en: "Statements", de: "Gefahrenhinweise", fr: "Mentions", es: "Indicaciones" },
-    precautions: {
-      en: "Precautions",
-      de: "Sicherheitshinweise",
-      fr: "Conseils de prudence",
-      es: "Consejos de prudencia",
-    },
+    precautions: PRECAUTIONS,
     unknown: {
       en: "Contents and hazard data",
       de: "Inhalt und Gefahrendaten",
@@ -276,12 +262,7 @@ export const CARDS = {
       es: "Contenido y datos de peligro",
     },
     rags: { en: "Rags", de: "Lappen", fr: "Chiffons", es: "Trapos" },
-    sizes: {
-      en: "Sizes and prices",
-      de: "Größen und Preise",
-      fr: "Contenances et prix",
-      es: "Tamaños y precios",
-    },
+    sizes: SIZES_AND_PRICES,
     poisonCentre: {
       en: "Poison centre",
       de: "Giftinformationszentrum",

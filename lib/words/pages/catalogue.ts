@@ -1,6 +1,7 @@
 import { OPTICS } from "./optics.ts";
 import { PAINT } from "./paint.ts";
 import { alike, type Texts } from "../texts.ts";
+import { LIGHTFASTNESS, NOT_KNOWN_YET, NOT_READ_YET } from "../shared-rows.ts";
 
 /** The pages of all colours. */
 export const CATALOGUE = {
@@ -131,12 +132,7 @@ export const CATALOGUE = {
     colour: { en: "Colour", de: "Farbe", fr: "Couleur", es: "Color" },
     pigments: { en: "Pigments", de: "Pigmente", fr: "Pigments", es: "Pigmentos" },
     munsell: alike("Munsell"),
-    lightfastness: {
-      en: "Lightfastness",
-      de: "Lichtechtheit",
-      fr: "Solidité à la lumière",
-      es: "Solidez a la luz",
-    },
+    lightfastness: LIGHTFASTNESS,
     opacity: { en: "Opacity", de: "Deckvermögen", fr: "Opacité", es: "Opacidad" },
     drying: { en: "Drying", de: "Trocknung", fr: "Séchage", es: "Secado" },
     oil: { en: "Oil index", de: "Ölindex", fr: "Indice d’huile", es: "Índice de aceite" },
@@ -150,19 +146,9 @@ export const CATALOGUE = {
   }),
   groups: {
     neutral: { en: "Neutrals", de: "Unbunte", fr: "Neutres", es: "Neutros" },
-    notStated: {
-      en: "Not known yet",
-      de: "Noch nicht bekannt",
-      fr: "Pas encore connu",
-      es: "Aún no se sabe",
-    },
+    notStated: NOT_KNOWN_YET,
   },
-  noSwatch: {
-    en: "not read yet",
-    de: "noch nicht gemessen",
-    fr: "pas encore mesuré",
-    es: "aún no medido",
-  },
+  noSwatch: NOT_READ_YET,
   madeNoMore: {
     en: "discontinued",
     de: "nicht mehr hergestellt",

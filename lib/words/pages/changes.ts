@@ -1,4 +1,5 @@
 import type { Texts } from "../texts.ts";
+import { discontinuedFrom, LIGHTFASTNESS, SIZES_AND_PRICES } from "../shared-rows.ts";
 
 /** What changed on a site: its feed, and what a publish tells before anything moves. */
 export const CHANGES = {
@@ -50,12 +51,7 @@ export const CHANGES = {
       es: "Ha cambiado la respuesta.",
     },
   },
-  discontinued: (date: string) => ({
-    en: `Discontinued from ${date}.`,
-    de: `Wird ab dem ${date} nicht mehr hergestellt.`,
-    fr: `Fabrication arrêtée au ${date}.`,
-    es: `Se deja de fabricar el ${date}.`,
-  }),
+  discontinued: discontinuedFrom,
   renamed: (before: string, now: string) => ({
     en: `\u201c${before}\u201d is now \u201c${now}\u201d.`,
     de: `\u201e${before}\u201c heißt jetzt \u201e${now}\u201c.`,
@@ -80,12 +76,7 @@ export const CHANGES = {
     fr: `${what}\u202f: n\u2019est plus indiqué\u202f; auparavant ${before}.`,
     es: `${what}: ya no se indica; antes ${before}.`,
   }),
-  sizes: {
-    en: "Sizes and prices",
-    de: "Größen und Preise",
-    fr: "Contenances et prix",
-    es: "Tamaños y precios",
-  },
+  sizes: SIZES_AND_PRICES,
   price: (ml: number) => ({
     en: `Price of ${ml}\u00a0ml`,
     de: `Preis für ${ml}\u00a0ml`,
@@ -96,12 +87,7 @@ export const CHANGES = {
   said: {
     madeOf: { en: "Made of", de: "Besteht aus", fr: "Composition", es: "Composición" },
     sentence: { en: "In white", de: "In Weiß", fr: "Avec du blanc", es: "Con blanco" },
-    lightfastness: {
-      en: "Lightfastness",
-      de: "Lichtechtheit",
-      fr: "Solidité à la lumière",
-      es: "Solidez a la luz",
-    },
+    lightfastness: LIGHTFASTNESS,
     summary: {
       en: "The short answer",
       de: "Die kurze Antwort",

@@ -1,15 +1,18 @@
 import { de, en, es, fr } from "../phrases-in-each.ts";
 import type { Compared } from "../../collection/side-by-side.ts";
 import { alike, type Texts } from "../texts.ts";
+import { SIDE_BY_SIDE } from "../shared-rows.ts";
+
+const OTHER_COLOURS = {
+  en: "Choose other colours",
+  de: "Andere Farben wählen",
+  fr: "Choisir d’autres couleurs",
+  es: "Elegir otros colores",
+};
 
 /** The pages that set colours side by side; their script carries these words too. */
 export const COMPARE = {
-  heading: {
-    en: "Colours side by side",
-    de: "Farben nebeneinander",
-    fr: "Couleurs côte à côte",
-    es: "Colores lado a lado",
-  },
+  heading: SIDE_BY_SIDE,
   lead: {
     en: "Two to four colours, alone and in each white; then what differs, what is too close to call, and what is the same.",
     de: "Zwei bis vier Farben, allein und in jedem Weiß; dann, was sich unterscheidet, was für ein Urteil zu ähnlich ist und was gleich ist.",
@@ -359,12 +362,7 @@ export const COMPARE = {
       fr: "Choisir deux, trois ou quatre couleurs",
       es: "Elija dos, tres o cuatro colores",
     },
-    fold: {
-      en: "Choose other colours",
-      de: "Andere Farben wählen",
-      fr: "Choisir d’autres couleurs",
-      es: "Elegir otros colores",
-    },
+    fold: OTHER_COLOURS,
     result: { en: "Side by side", de: "Nebeneinander", fr: "Côte à côte", es: "Lado a lado" },
     without: {
       en: "Choosing colours here needs the page\u2019s script and a web server. The comparisons below need neither.",
@@ -423,12 +421,7 @@ export const COMPARE = {
     fr: "Souvent comparées",
     es: "Se comparan a menudo",
   },
-  more: {
-    en: "Choose other colours",
-    de: "Andere Farben wählen",
-    fr: "Choisir d’autres couleurs",
-    es: "Elegir otros colores",
-  },
+  more: OTHER_COLOURS,
   besides: { en: "Compare", de: "Vergleichen", fr: "Comparer", es: "Comparar" },
   beside: (name: string) => ({
     en: `With ${en.within(name)}`,

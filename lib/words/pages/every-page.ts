@@ -1,5 +1,6 @@
 import { quoted } from "./quoted.ts";
 import type { Texts } from "../texts.ts";
+import { HOW_WE_KNOW, LABEL_TEXT } from "../shared-rows.ts";
 
 /** What stands around and beside the text of every page. */
 export const EVERY_PAGE = {
@@ -9,12 +10,7 @@ export const EVERY_PAGE = {
     compare: { en: "Compare", de: "Vergleichen", fr: "Comparer", es: "Comparar" },
     mix: { en: "Mix", de: "Mischen", fr: "Mélanger", es: "Mezclar" },
     pigments: { en: "Pigments", de: "Pigmente", fr: "Pigments", es: "Pigmentos" },
-    methods: {
-      en: "How we know",
-      de: "Woher wir es wissen",
-      fr: "Comment nous le savons",
-      es: "Cómo lo sabemos",
-    },
+    methods: HOW_WE_KNOW,
     label: { en: "Labels", de: "Etiketten", fr: "Étiquettes", es: "Etiquetas" },
     sources: { en: "Sources", de: "Quellen", fr: "Sources", es: "Fuentes" },
     about: { en: "About", de: "Über uns", fr: "À propos", es: "Acerca de" },
@@ -144,12 +140,7 @@ export const EVERY_PAGE = {
   }),
   sections: {
     reply: { en: "Reply", de: "Antwort", fr: "Réponse", es: "Respuesta" },
-    label: {
-      en: "Label text",
-      de: "Etikettentext",
-      fr: "Texte d’étiquette",
-      es: "Texto de la etiqueta",
-    },
+    label: LABEL_TEXT,
   },
   downloads: {
     sheet: {

@@ -1,5 +1,12 @@
 import type { Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
+import {
+  LIGHTFASTNESS,
+  NOT_KNOWN_YET,
+  OIL_AND_FINISH,
+  SIZES_AND_PRICES,
+  WHAT_IT_WOULD_TAKE,
+} from "../shared-rows.ts";
 
 /** How each figure of a sheet was found. */
 export const EVIDENCE = {
@@ -45,12 +52,7 @@ export const EVIDENCE = {
       fr: "Force, opacité, brillance et ajustement",
       es: "Fuerza, opacidad, brillo y el ajuste",
     },
-    oil: {
-      en: "Oil and finish",
-      de: "Öl und Glanzgrad",
-      fr: "Huile et aspect",
-      es: "Aceite y acabado",
-    },
+    oil: OIL_AND_FINISH,
     batch: { en: "A batch", de: "Ein Ansatz", fr: "Une fabrication", es: "Una fabricación" },
     fill: {
       en: "Jars and tubes",
@@ -59,34 +61,14 @@ export const EVIDENCE = {
       es: "Tarros y tubos",
     },
     drying: { en: "Drying", de: "Trocknung", fr: "Séchage", es: "Secado" },
-    permanence: {
-      en: "Lightfastness",
-      de: "Lichtechtheit",
-      fr: "Solidité à la lumière",
-      es: "Solidez a la luz",
-    },
+    permanence: LIGHTFASTNESS,
     additions: { en: "Additions", de: "Zusätze", fr: "Ajouts", es: "Añadidos" },
     vehicle: { en: "Vehicle", de: "Bindemittel", fr: "Liant", es: "Aglutinante" },
     cautions: { en: "Safety", de: "Sicherheit", fr: "Sécurité", es: "Seguridad" },
-    offer: {
-      en: "Sizes and prices",
-      de: "Größen und Preise",
-      fr: "Contenances et prix",
-      es: "Tamaños y precios",
-    },
+    offer: SIZES_AND_PRICES,
   } as Readonly<Record<string, InEach>>,
-  notStated: {
-    en: "Not known yet",
-    de: "Noch nicht bekannt",
-    fr: "Pas encore connu",
-    es: "Aún no se sabe",
-  },
-  notStatedCaption: {
-    en: "Not known yet, and what it would take",
-    de: "Noch nicht bekannt und was dazu nötig wäre",
-    fr: "Pas encore connu, et ce qu’il faudrait pour le savoir",
-    es: "Aún no se sabe, y qué haría falta para saberlo",
-  },
+  notStated: NOT_KNOWN_YET,
+  notStatedCaption: WHAT_IT_WOULD_TAKE,
   reason: { en: "Why", de: "Warum", fr: "Pourquoi", es: "Por qué" },
   wanting: { en: "Needs", de: "Es fehlt", fr: "Il faut", es: "Hace falta" },
   sources: { en: "Sources", de: "Quellen", fr: "Sources", es: "Fuentes" },

@@ -3,6 +3,7 @@ import { de, en, es, fr } from "../phrases-in-each.ts";
 import { NAMES_OF_LANGUAGES } from "../language-names.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
+import { dryPigment, PRECAUTIONS, TREAT_AS_HAZARDOUS } from "../shared-rows.ts";
 
 /** What a sheet says of handling that no ruling says. */
 export const HANDLING = {
@@ -24,12 +25,7 @@ export const HANDLING = {
     fr: "Pas encore classé",
     es: "Aún sin clasificar",
   },
-  precautions: {
-    en: "Precautions",
-    de: "Sicherheitshinweise",
-    fr: "Conseils de prudence",
-    es: "Consejos de prudencia",
-  },
+  precautions: PRECAUTIONS,
   markets: {
     en: "Where it may be sold",
     de: "Wo sie verkauft werden darf",
@@ -48,12 +44,7 @@ export const HANDLING = {
     fr: "Tenir le pigment sec et la poussière de ponçage hors de l’air et des poumons, et la peinture hors de la bouche. L’étiquette du fabricant ne déclare aucun danger\u202f; cela ne veut pas dire que le produit ne peut pas nuire.",
     es: "Mantener el pigmento seco y el polvo de lijado fuera del aire y de los pulmones, y la pintura fuera de la boca. La etiqueta del fabricante no declara ningún peligro; eso no quiere decir que no pueda hacer daño.",
   },
-  unknownInShort: {
-    en: "Treat as hazardous",
-    de: "Als gefährlich behandeln",
-    fr: "À traiter comme dangereux",
-    es: "Tratar como peligroso",
-  },
+  unknownInShort: TREAT_AS_HAZARDOUS,
   basisStated: (frame: string, date: string) => ({
     en: `As the maker states them, ${frame}, ${date}.`,
     de: `Nach Angabe des Herstellers, ${frame}, ${date}.`,
@@ -78,12 +69,7 @@ export const HANDLING = {
     fr: `Classement\u202f: ${fr.listed(classes)}.`,
     es: `Clasificado como ${es.listed(classes)}.`,
   }),
-  dryPigment: (name: string) => ({
-    en: `${name}, dry`,
-    de: `${name}, trocken`,
-    fr: `${name}, sec`,
-    es: `${name}, seco`,
-  }),
+  dryPigment: dryPigment,
   dryNothing: {
     en: "Keep its dust out of the air and out of the lungs. The supplier's paper classifies nothing; that does not mean it can do no harm.",
     de: "Den Staub aus der Luft und aus der Lunge halten. Nach den Unterlagen des Lieferanten ist nichts eingestuft; das heißt nicht, dass das Pigment nicht schaden kann.",

@@ -1,5 +1,6 @@
 import type { RangeCounts } from "../range-counts.ts";
 import type { Texts } from "../texts.ts";
+import { HOW_WE_KNOW } from "../shared-rows.ts";
 
 /** The first page. */
 export const HOME = {
@@ -100,12 +101,7 @@ export const HOME = {
     fr: "Choisir les vôtres",
     es: "Elegir los suyos",
   },
-  know: {
-    en: "How we know",
-    de: "Woher wir es wissen",
-    fr: "Comment nous le savons",
-    es: "Cómo lo sabemos",
-  },
+  know: HOW_WE_KNOW,
   knowText: {
     en: "We measured it, worked it out, estimated it, or took a supplier\u2019s word. Every sheet says which.",
     de: "Wir haben es gemessen, errechnet, geschätzt oder die Angabe eines Lieferanten übernommen. Jedes Blatt sagt, was davon gilt.",

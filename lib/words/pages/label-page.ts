@@ -1,4 +1,5 @@
 import type { Texts } from "../texts.ts";
+import { COLOUR_INDEX_NAME, LIGHTFASTNESS } from "../shared-rows.ts";
 
 /** How to read a label and a sheet. Where a line needs a figure the page takes it from a sheet. */
 export const LABEL_PAGE = {
@@ -66,12 +67,7 @@ export const LABEL_PAGE = {
         },
       },
       lightfastness: {
-        line: {
-          en: "Lightfastness",
-          de: "Lichtechtheit",
-          fr: "Solidité à la lumière",
-          es: "Solidez a la luz",
-        },
+        line: LIGHTFASTNESS,
         says: {
           en: "A category from I to V only where the exposures of a standard were made, or as somebody's word; else what was done instead, or that nothing was.",
           de: "Eine Kategorie von I bis V nur, wo nach einer Norm belichtet wurde, oder als Angabe eines anderen; sonst steht da, was stattdessen geprüft wurde oder dass nichts geprüft wurde.",
@@ -237,12 +233,7 @@ export const LABEL_PAGE = {
       es: "Un nombre del Colour Index abarca todo lo de una misma constitución: las tierras naturales y tostadas comparten un nombre, y también una calidad gruesa y una fina. Tampoco un número CAS da el nombre: el negro de humo (PBk 6) y el negro de carbono de gas (PBk 7) tienen un solo número, y difieren en el grano, en el aceite y en cómo quedan en un blanco.",
     },
     columns: {
-      index: {
-        en: "Colour Index name",
-        de: "Colour-Index-Name",
-        fr: "Nom du Colour Index",
-        es: "Nombre del Colour Index",
-      },
+      index: COLOUR_INDEX_NAME,
       pigments: { en: "Pigments", de: "Pigmente", fr: "Pigments", es: "Pigmentos" },
       colours: { en: "Colours", de: "Farben", fr: "Couleurs", es: "Colores" },
     },

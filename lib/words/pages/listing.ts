@@ -1,14 +1,10 @@
 import type { Texts } from "../texts.ts";
+import { SIZES_AND_PRICES } from "../shared-rows.ts";
 
 /** What goes along with pictures of a colour into a shop. */
 export const LISTING = {
   made: { en: "Made of", de: "Besteht aus", fr: "Composition", es: "Composición" },
-  sizes: {
-    en: "Sizes and prices",
-    de: "Größen und Preise",
-    fr: "Contenances et prix",
-    es: "Tamaños y precios",
-  },
+  sizes: SIZES_AND_PRICES,
   noSizes: {
     en: "No size is on record.",
     de: "Es ist keine Größe aufgezeichnet.",

@@ -1,6 +1,54 @@
 import { FORMS, wordOf } from "../closed-sets.ts";
 import { fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
+import {
+  AMOUNT_ABOVE_NOUGHT,
+  FINENESS,
+  LET_DOWN_AT_EQUAL_STRENGTH,
+  lotNumber,
+} from "../shared-rows.ts";
+
+const LET_DOWN_DELTA_E00 = {
+  en: "Let-down, \u0394E00",
+  de: "Aufhellung, \u0394E00",
+  fr: "Dégradé, \u0394E00",
+  es: "Rebaje, \u0394E00",
+};
+
+const MASSTONE_DELTA_E00 = {
+  en: "Masstone, \u0394E00",
+  de: "Vollton, \u0394E00",
+  fr: "Ton plein, \u0394E00",
+  es: "Tono pleno, \u0394E00",
+};
+
+const inTheWorkshop = (colour: string) => ({
+  en: `${colour} in the workshop`,
+  de: `${colour} in der Werkstatt`,
+  fr: `${colour} à l’atelier`,
+  es: `${colour} en el taller`,
+});
+
+const NEIGHBOURS_DELTA_E00 = {
+  en: "Difference of two neighbours, \u0394E00",
+  de: "Unterschied aufeinanderfolgender Chargen, \u0394E00",
+  fr: "Écart de deux voisins, \u0394E00",
+  es: "Diferencia de dos vecinos, \u0394E00",
+};
+
+const WEIGH_PIGMENT = {
+  en: "Weigh the pigment with the extractor on, as said below, and close the jar.",
+  de: "Das Pigment bei laufender Absaugung abwiegen, wie unten gesagt, und das Glas schließen.",
+  fr: "Peser le pigment aspiration en marche, comme il est dit plus bas, et fermer le pot.",
+  es: "Pese el pigmento con el extractor en marcha, como se dice abajo, y cierre el tarro.",
+};
+
+const FILL_THE_TUBES = {
+  en: "Draw down masstone and let-down, fill the sample jar, then the tubes.",
+  de: "Vollton und Aufhellung aufstreichen, das Musterglas füllen, dann die Tuben.",
+  fr: "Étirer le ton plein et le dégradé, remplir le pot témoin, puis les tubes.",
+  es: "Extienda el tono pleno y el rebaje, llene el tarro de muestra y luego los tubos.",
+};
 
 const DRAW_DOWN = {
   en: "Draw down masstone and let-down, read them; npm run read -- FILE keeps the readings and says the lines for its record.",
@@ -102,12 +150,7 @@ export const LOTS = {
       colour: { en: "Colour", de: "Farbe", fr: "Couleur", es: "Color" },
       date: { en: "Date", de: "Datum", fr: "Date", es: "Fecha" },
       verdict: { en: "Verdict", de: "Urteil", fr: "Verdict", es: "Veredicto" },
-      letDown: {
-        en: "Let-down, \u0394E00",
-        de: "Aufhellung, \u0394E00",
-        fr: "Dégradé, \u0394E00",
-        es: "Rebaje, \u0394E00",
-      },
+      letDown: LET_DOWN_DELTA_E00,
       strength: { en: "Strength, %", de: "Farbstärke, %", fr: "Force, %", es: "Fuerza, %" },
     },
     recalled: { en: "recalled", de: "zurückgerufen", fr: "rappelé", es: "retirado" },
@@ -309,12 +352,7 @@ export const LOTS = {
       C: alike("\u0394C\u2032"),
       H: alike("\u0394H\u2032"),
     },
-    equal: {
-      en: "Let-down at equal strength",
-      de: "Aufhellung bei gleicher Stärke",
-      fr: "Dégradé à force égale",
-      es: "Rebaje a igual fuerza",
-    },
+    equal: LET_DOWN_AT_EQUAL_STRENGTH,
     strength: (percent: string, nm: number, weighted: string) => ({
       en: `Strength ${percent} % at ${nm} nm, where the standard absorbs most; ${weighted} % weighted by what the eye takes of daylight.`,
       de: `Farbstärke ${percent}\u00a0% bei ${nm}\u00a0nm, wo der Standard am stärksten absorbiert; ${weighted}\u00a0%, gewichtet danach, was das Auge vom Tageslicht aufnimmt.`,
@@ -359,18 +397,8 @@ export const LOTS = {
         fr: "Pour 100\u00a0g, g",
         es: "Por 100\u00a0g, g",
       },
-      masstone: {
-        en: "Masstone, \u0394E00",
-        de: "Vollton, \u0394E00",
-        fr: "Ton plein, \u0394E00",
-        es: "Tono pleno, \u0394E00",
-      },
-      letDown: {
-        en: "Let-down, \u0394E00",
-        de: "Aufhellung, \u0394E00",
-        fr: "Dégradé, \u0394E00",
-        es: "Rebaje, \u0394E00",
-      },
+      masstone: MASSTONE_DELTA_E00,
+      letDown: LET_DOWN_DELTA_E00,
       strength: { en: "Strength, %", de: "Farbstärke, %", fr: "Force, %", es: "Fuerza, %" },
     },
     correctionNote: {
@@ -441,12 +469,7 @@ export const LOTS = {
         fr: `Dans un tube de ${ml}\u00a0ml`,
         es: `En un tubo de ${ml}\u00a0ml`,
       }),
-      fineness: {
-        en: "Fineness of grind",
-        de: "Mahlfeinheit",
-        fr: "Finesse de broyage",
-        es: "Finura de molienda",
-      },
+      fineness: FINENESS,
       density: {
         en: "Density of the paint",
         de: "Dichte der Farbe",
@@ -549,12 +572,7 @@ export const LOTS = {
       fr: `Fiche de fabrication\u202f: ${colour}`,
       es: `Hoja de fabricación de ${colour}`,
     }),
-    colourPage: (colour: string) => ({
-      en: `${colour} in the workshop`,
-      de: `${colour} in der Werkstatt`,
-      fr: `${colour} à l’atelier`,
-      es: `${colour} en el taller`,
-    }),
+    colourPage: inTheWorkshop,
   },
   chart: {
     of: {
@@ -604,18 +622,8 @@ export const LOTS = {
           fr: "\u0394E00 du dégradé à l’étalon",
           es: "\u0394E00 del rebaje al patrón",
         },
-        range: {
-          en: "Difference of two neighbours, \u0394E00",
-          de: "Unterschied aufeinanderfolgender Chargen, \u0394E00",
-          fr: "Écart de deux voisins, \u0394E00",
-          es: "Diferencia de dos vecinos, \u0394E00",
-        },
-        column: {
-          en: "Let-down, \u0394E00",
-          de: "Aufhellung, \u0394E00",
-          fr: "Dégradé, \u0394E00",
-          es: "Rebaje, \u0394E00",
-        },
+        range: NEIGHBOURS_DELTA_E00,
+        column: LET_DOWN_DELTA_E00,
       },
       masstone: {
         title: (colour: string) => ({
@@ -636,18 +644,8 @@ export const LOTS = {
           fr: "\u0394E00 du ton plein à l’étalon",
           es: "\u0394E00 del tono pleno al patrón",
         },
-        range: {
-          en: "Difference of two neighbours, \u0394E00",
-          de: "Unterschied aufeinanderfolgender Chargen, \u0394E00",
-          fr: "Écart de deux voisins, \u0394E00",
-          es: "Diferencia de dos vecinos, \u0394E00",
-        },
-        column: {
-          en: "Masstone, \u0394E00",
-          de: "Vollton, \u0394E00",
-          fr: "Ton plein, \u0394E00",
-          es: "Tono pleno, \u0394E00",
-        },
+        range: NEIGHBOURS_DELTA_E00,
+        column: MASSTONE_DELTA_E00,
       },
     },
     description: (numbers: string) => ({
@@ -856,18 +854,8 @@ export const LOTS = {
       fr: `Ce qu’il faut peser pour un lot (${colour}), à imprimer et à porter au marbre.`,
       es: `Qué pesar para un lote de ${colour}, para imprimir y llevar a la losa.`,
     }),
-    back: (colour: string) => ({
-      en: `${colour} in the workshop`,
-      de: `${colour} in der Werkstatt`,
-      fr: `${colour} à l’atelier`,
-      es: `${colour} en el taller`,
-    }),
-    backToLot: (number: string) => ({
-      en: `Lot ${number}`,
-      de: `Charge ${number}`,
-      fr: `Lot ${number}`,
-      es: `Lote ${number}`,
-    }),
+    back: inTheWorkshop,
+    backToLot: lotNumber,
     wanted: {
       en: "What is wanted",
       de: "Was gebraucht wird",
@@ -889,12 +877,7 @@ export const LOTS = {
       fr: "Combien",
       es: "Cuántos, o cuánto",
     },
-    fault: {
-      en: "Give an amount above 0.",
-      de: "Geben Sie eine Menge über 0 an.",
-      fr: "Donner une quantité supérieure à 0.",
-      es: "Dé una cantidad mayor que 0.",
-    },
+    fault: AMOUNT_ABOVE_NOUGHT,
     print: { en: "Print", de: "Drucken", fr: "Imprimer", es: "Imprimir" },
     caption: {
       en: "What to weigh",
@@ -1009,12 +992,7 @@ export const LOTS = {
         es: "Orden del trabajo",
       },
       mulled: [
-        {
-          en: "Weigh the pigment with the extractor on, as said below, and close the jar.",
-          de: "Das Pigment bei laufender Absaugung abwiegen, wie unten gesagt, und das Glas schließen.",
-          fr: "Peser le pigment aspiration en marche, comme il est dit plus bas, et fermer le pot.",
-          es: "Pese el pigmento con el extractor en marcha, como se dice abajo, y cierre el tarro.",
-        },
+        WEIGH_PIGMENT,
         {
           en: "Oil to begin with: work it in with the knife until no dry pigment is left.",
           de: "Öl zu Beginn: mit dem Spachtel einarbeiten, bis kein trockenes Pigment mehr übrig ist.",
@@ -1039,20 +1017,10 @@ export const LOTS = {
           fr: "Siccatifs et médiums à la fin, bien incorporés à la pâte.",
           es: "Secantes y médiums al final, bien mezclados con la pasta.",
         },
-        {
-          en: "Draw down masstone and let-down, fill the sample jar, then the tubes.",
-          de: "Vollton und Aufhellung aufstreichen, das Musterglas füllen, dann die Tuben.",
-          fr: "Étirer le ton plein et le dégradé, remplir le pot témoin, puis les tubes.",
-          es: "Extienda el tono pleno y el rebaje, llene el tarro de muestra y luego los tubos.",
-        },
+        FILL_THE_TUBES,
       ],
       milled: [
-        {
-          en: "Weigh the pigment with the extractor on, as said below, and close the jar.",
-          de: "Das Pigment bei laufender Absaugung abwiegen, wie unten gesagt, und das Glas schließen.",
-          fr: "Peser le pigment aspiration en marche, comme il est dit plus bas, et fermer le pot.",
-          es: "Pese el pigmento con el extractor en marcha, como se dice abajo, y cierre el tarro.",
-        },
+        WEIGH_PIGMENT,
         {
           en: "Oil to begin with: mix to a stiff paste, and let it stand until it is wet through.",
           de: "Öl zu Beginn: zu einer steifen Paste mischen und stehen lassen, bis sie durchnetzt ist.",
@@ -1077,12 +1045,7 @@ export const LOTS = {
           fr: "Siccatifs et médiums à la dernière passe.",
           es: "Secantes y médiums en la última pasada.",
         },
-        {
-          en: "Draw down masstone and let-down, fill the sample jar, then the tubes.",
-          de: "Vollton und Aufhellung aufstreichen, das Musterglas füllen, dann die Tuben.",
-          fr: "Étirer le ton plein et le dégradé, remplir le pot témoin, puis les tubes.",
-          es: "Extienda el tono pleno y el rebaje, llene el tarro de muestra y luego los tubos.",
-        },
+        FILL_THE_TUBES,
       ],
     },
     cautions: {

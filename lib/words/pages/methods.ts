@@ -3,6 +3,7 @@ import type { MeasuredErrors } from "../../optics/fit/measured-errors.ts";
 import { de, en, es, fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InOthers } from "../in-each.ts";
+import { OIL_AND_FINISH } from "../shared-rows.ts";
 
 const MEASURED: Readonly<Record<MeasuredErrors["what"], InOthers>> = {
   "let-downs that hide": {
@@ -191,12 +192,7 @@ export const METHODS = {
     ],
     [
       alike("oil"),
-      {
-        en: "Oil and finish",
-        de: "Öl und Glanzgrad",
-        fr: "Huile et aspect",
-        es: "Aceite y acabado",
-      },
+      OIL_AND_FINISH,
       {
         en: "The oil index is what we weighed in; the rub-out figure is what just binds the pigment. The rub-out and the density give the CPVC, the batch gives the PVC, and the two together say whether to expect a gloss or a matte film. A reading with a gloss meter replaces the expectation.",
         de: "Der Ölindex ist, was wir eingewogen haben; die Ölzahl ist das Öl, das das Pigment gerade eben bindet. Ölzahl und Dichte ergeben die KPVK, der Ansatz ergibt die PVK, und beide zusammen sagen, ob ein glänzender oder ein matter Film zu erwarten ist. Eine Messung mit dem Glanzmessgerät ersetzt die Erwartung.",

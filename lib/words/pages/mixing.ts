@@ -6,23 +6,14 @@ import { PALETTE } from "./palette.ts";
 import { RANGE_MAP } from "./range-map.ts";
 import { RECIPES } from "./recipes.ts";
 import { TINT_BENCH } from "./tint-bench.ts";
+import { FIND_RECIPE, MAP_OF_RANGE } from "../shared-rows.ts";
 
 /** The pages that mix, and what they have in common; their scripts carry these words too. */
 export const MIXING = {
   ways: {
     bench: { en: "Tint bench", de: "Mischtisch", fr: "Banc de mélange", es: "Banco de mezcla" },
-    recipes: {
-      en: "Find a recipe",
-      de: "Rezept finden",
-      fr: "Trouver une recette",
-      es: "Buscar una receta",
-    },
-    map: {
-      en: "Map of the range",
-      de: "Karte des Sortiments",
-      fr: "Carte de la gamme",
-      es: "Mapa de la gama",
-    },
+    recipes: FIND_RECIPE,
+    map: MAP_OF_RANGE,
     palette: { en: "Palette", de: "Palette", fr: "Palette", es: "Paleta" },
     label: { en: "Mixing", de: "Mischen", fr: "Mélanger", es: "Mezclar" },
   },

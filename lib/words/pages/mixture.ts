@@ -1,6 +1,7 @@
 import { fr } from "../phrases-in-each.ts";
 import { STEP_COLUMNS } from "./step-columns.ts";
 import { alike, type Texts } from "../texts.ts";
+import { inWhite, PAINT_BY_MASS, twoCoordinates } from "../shared-rows.ts";
 
 /** What the sheet says of a colour of several pigments: what its components predict, its greys, and drift. */
 export const MIXTURE = {
@@ -30,12 +31,7 @@ export const MIXTURE = {
       fr: "Sec, en volume",
       es: "Seco, en volumen",
     },
-    paintMass: {
-      en: "Paint, by mass",
-      de: "Farbe, nach Masse",
-      fr: "Peinture, en masse",
-      es: "Pintura, en masa",
-    },
+    paintMass: PAINT_BY_MASS,
     paintVolume: {
       en: "Tube to tube",
       de: "Tube zu Tube",
@@ -61,12 +57,7 @@ export const MIXTURE = {
     fr: "Tout ici est calculé d’après les peintures de ses pigments simples. Là où nous avons peint le mélange lui-même, les deux sont montrés côte à côte.",
     es: "Todo aquí está calculado a partir de las pinturas de sus pigmentos solos. Donde pintamos la propia mezcla, las dos se muestran lado a lado.",
   },
-  heading: (white: string) => ({
-    en: `In ${white}`,
-    de: `In ${white}`,
-    fr: `Dans ${white}`,
-    es: `En ${white}`,
-  }),
+  heading: inWhite,
   met: (white: string, count: number, middle: string, largest: string) => ({
     en: `In ${white} its components predict ${count === 1 ? "its one let-down" : `its ${count} let-downs`} to \u0394E00 ${middle}${count === 1 ? "" : ` in the middle, ${largest} at most`}.`,
     de:
@@ -269,12 +260,7 @@ export const MIXTURE = {
       colour: { en: "Colour", de: "Farbe", fr: "Couleur", es: "Color" },
       at: (level: string) => alike(`L* ${level}`),
     },
-    cell: (a: string, b: string) => ({
-      en: `${a}, ${b}`,
-      de: `${a}; ${b}`,
-      fr: `${a}\u202f; ${b}`,
-      es: `${a}; ${b}`,
-    }),
+    cell: twoCoordinates,
     note: {
       en: "a* and b*, under D65 for the 10\u00b0 observer. 0, 0 is neutral; b* below zero is blue, above it yellow. A dash: not at that lightness.",
       de: "a* und b*, unter D65 für den 10\u00b0-Beobachter. 0, 0 ist neutral; b* unter null ist Blau, darüber Gelb. Ein Strich: nicht bei dieser Helligkeit.",

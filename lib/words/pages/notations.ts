@@ -1,6 +1,7 @@
 import { GEOMETRIES, wordOf } from "../closed-sets.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
+import { WAVELENGTH } from "../shared-rows.ts";
 
 /** Notations and screen colours of a sheet. */
 export const NOTATIONS = {
@@ -103,12 +104,7 @@ export const NOTATIONS = {
     fr: "calculé sans le reflet",
     es: "calculado sin el brillo",
   },
-  wavelength: {
-    en: "Wavelength, nm",
-    de: "Wellenlänge, nm",
-    fr: "Longueur d’onde, nm",
-    es: "Longitud de onda, nm",
-  },
+  wavelength: WAVELENGTH,
   reflectance: {
     en: "Reflectance factor",
     de: "Reflexionsgrad",

@@ -1,6 +1,13 @@
 import { de, en, es, fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
+import {
+  inWhite,
+  partsInOneLine,
+  WAVELENGTH,
+  WHITE_TUBE_TO_TUBE,
+  withinWhite,
+} from "../shared-rows.ts";
 
 /** Words of the pages on what colours do in whites, in films and under gloss. */
 export const OPTICS = {
@@ -37,12 +44,7 @@ export const OPTICS = {
       es: `L* ${L}, valor ${value}`,
     }),
     glossLabelDepth: (L: string) => alike(`L* ${L}`),
-    glossDescription: (parts: readonly string[]) => ({
-      en: `${parts.join("; ")}.`,
-      de: `${parts.join("; ")}.`,
-      fr: `${parts.join("\u202f; ")}.`,
-      es: `${parts.join("; ")}.`,
-    }),
+    glossDescription: partsInOneLine,
     finishes: {
       glossy: { en: "glossy", de: "glänzend", fr: "brillant", es: "brillante" },
       satin: { en: "satin", de: "seidenmatt", fr: "satiné", es: "satinado" },
@@ -89,12 +91,7 @@ export const OPTICS = {
       fr: "Absorption K et diffusion S sur le spectre",
       es: "Absorción K y dispersión S a lo largo del espectro",
     },
-    wavelength: {
-      en: "Wavelength, nm",
-      de: "Wellenlänge, nm",
-      fr: "Longueur d’onde, nm",
-      es: "Longitud de onda, nm",
-    },
+    wavelength: WAVELENGTH,
     K: {
       en: "Absorption K, in units of each white\u2019s own scattering",
       de: "Absorption K, in Einheiten der Streuung jedes Weiß",
@@ -113,12 +110,7 @@ export const OPTICS = {
       fr: "Diffusion S, dans les mêmes unités\u202f: on n’en connaît qu’une limite\u202f: S est sous la ligne",
       es: "Dispersión S, en las mismas unidades: solo se conoce un límite: S queda por debajo de la línea",
     },
-    description: (parts: readonly string[]) => ({
-      en: `${parts.join("; ")}.`,
-      de: `${parts.join("; ")}.`,
-      fr: `${parts.join("\u202f; ")}.`,
-      es: `${parts.join("; ")}.`,
-    }),
+    description: partsInOneLine,
     part: (white: string, least: string, greatest: string) => ({
       en: `In ${white}, K from ${least} to ${greatest}`,
       de: `In ${white}, K von ${least} bis ${greatest}`,
@@ -175,19 +167,9 @@ export const OPTICS = {
       colour: { en: "Colour", de: "Farbe", fr: "Couleur", es: "Color" },
       byMass: { en: "By mass", de: "Nach Masse", fr: "En masse", es: "En masa" },
       byVolume: { en: "Tube to tube", de: "Tube zu Tube", fr: "Tube pour tube", es: "Tubo a tubo" },
-      white: {
-        en: "White to L* 50, tube to tube",
-        de: "Weiß bis L* 50, Tube zu Tube",
-        fr: "Blanc jusqu’à L* 50, tube pour tube",
-        es: "Blanco hasta L* 50, tubo a tubo",
-      },
+      white: WHITE_TUBE_TO_TUBE,
     },
-    inWhite: (white: string) => ({
-      en: `in ${white}`,
-      de: `in ${white}`,
-      fr: `dans ${white}`,
-      es: `en ${white}`,
-    }),
+    inWhite: withinWhite,
   },
   inTheWhites: {
     heading: {
@@ -239,12 +221,7 @@ export const OPTICS = {
     }),
     group: (white: string, index: string | undefined) =>
       alike(`${white}${index === undefined ? "" : ` (${index})`}`),
-    picture: (white: string) => ({
-      en: `In ${white}`,
-      de: `In ${white}`,
-      fr: `Dans ${white}`,
-      es: `En ${white}`,
-    }),
+    picture: inWhite,
     description: (parts: readonly string[]) => ({
       en: `At L* 50: ${parts.join("; ")}.`,
       de: `Bei L* 50: ${parts.join("; ")}.`,

@@ -1,6 +1,7 @@
 import { de, en, es, fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
+import { AMOUNT_ABOVE_NOUGHT, inWhite } from "../shared-rows.ts";
 
 function enOrdinal(place: number): string {
   const tens = place % 100;
@@ -130,12 +131,7 @@ export const PAINT = {
         fr: "Cette fabrication",
         es: "Esta fabricación",
       },
-      fault: {
-        en: "Give an amount above 0.",
-        de: "Geben Sie eine Menge über 0 an.",
-        fr: "Donner une quantité supérieure à 0.",
-        es: "Dé una cantidad mayor que 0.",
-      },
+      fault: AMOUNT_ABOVE_NOUGHT,
       sizes: {
         pigmentG: { en: "g of pigment", de: "g Pigment", fr: "g de pigment", es: "g de pigmento" },
         paintG: { en: "g of paint", de: "g Farbe", fr: "g de peinture", es: "g de pintura" },
@@ -250,12 +246,7 @@ export const PAINT = {
         fr: "La couleur seule",
         es: "El color solo",
       },
-      inWhite: (white: string) => ({
-        en: `In ${white}`,
-        de: `In ${white}`,
-        fr: `Dans ${white}`,
-        es: `En ${white}`,
-      }),
+      inWhite: inWhite,
       columns: {
         of: { en: "Film of", de: "Film aus", fr: "Film de", es: "Película de" },
         touch: { en: "Touch dry", de: "Grifftrocken", fr: "Sec au toucher", es: "Seco al tacto" },

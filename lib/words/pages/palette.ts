@@ -1,5 +1,6 @@
 import { de, en, es, fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
+import { IN_WHICH_WHITE, shareAtLightness, TOUCH_DRY } from "../shared-rows.ts";
 
 /** A chosen set of tubes: what they reach, what is missing, in which order to paint with them. */
 export const PALETTE = {
@@ -35,12 +36,7 @@ export const PALETTE = {
     fr: "Vos tubes et ce qu’on peut en mélanger",
     es: "Sus tubos y lo que puede mezclarse con ellos",
   },
-  white: {
-    en: "In which white",
-    de: "In welchem Weiß",
-    fr: "Dans quel blanc",
-    es: "En qué blanco",
-  },
+  white: IN_WHICH_WHITE,
   level: { en: "The map at", de: "Die Karte bei", fr: "La carte à", es: "El mapa a" },
   levelName: (L: number) => alike(`L* ${L}`),
   share: (shares: readonly string[]) => ({
@@ -55,12 +51,7 @@ export const PALETTE = {
     fr: `Avec ${fr.within(white)}\u202f; la carte à L* ${L}.`,
     es: `Con ${es.within(white)}; el mapa a L* ${L}.`,
   }),
-  shareAt: (share: string, L: number) => ({
-    en: `${share} at L* ${L}`,
-    de: `${share} bei L* ${L}`,
-    fr: `${share} à L* ${L}`,
-    es: `${share} a L* ${L}`,
-  }),
+  shareAt: shareAtLightness,
   unlike: (names: readonly string[], white: string) => ({
     en: `${en.listed(names)}: not tried in ${en.within(white)} or read otherwise, so not counted in what is reached.`,
     de: `${de.listed(names)}: in ${de.within(white)} nicht erprobt oder anders gemessen, daher nicht mitgezählt.`,
@@ -147,12 +138,7 @@ export const PALETTE = {
   },
   columns: {
     colour: { en: "Colour", de: "Farbe", fr: "Couleur", es: "Color" },
-    dries: {
-      en: "Dries to the touch",
-      de: "Grifftrocken",
-      fr: "Sèche au toucher",
-      es: "Seca al tacto",
-    },
+    dries: TOUCH_DRY,
     oil: {
       en: "Oil of the dry film, by volume",
       de: "Öl im trockenen Film, nach Volumen",

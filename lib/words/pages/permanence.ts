@@ -1,5 +1,6 @@
 import { upperFirst } from "../letter-case.ts";
 import type { Texts } from "../texts.ts";
+import { LIGHTFASTNESS } from "../shared-rows.ts";
 
 /** Lightfastness on a sheet. */
 export const PERMANENCE = {
@@ -23,12 +24,7 @@ export const PERMANENCE = {
     fr: `${upperFirst(word)}\u202f; non testée ici.`,
     es: `${upperFirst(word)}; no ensayada aquí.`,
   }),
-  caption: {
-    en: "Lightfastness",
-    de: "Lichtechtheit",
-    fr: "Solidité à la lumière",
-    es: "Solidez a la luz",
-  },
+  caption: LIGHTFASTNESS,
   why: { en: "Why", de: "Warum", fr: "Pourquoi", es: "Por qué" },
   sensitivities: {
     en: "Other risks",

@@ -1,4 +1,5 @@
 import type { Texts } from "../texts.ts";
+import { lotNumber } from "../shared-rows.ts";
 
 /** What stands beside photographs of paint. */
 export const PHOTOGRAPHS = {
@@ -33,12 +34,7 @@ export const PHOTOGRAPHS = {
     fr: `${of}\u202f: ${name}, photographie`,
     es: `${of}: ${name}, fotografía`,
   }),
-  lot: (number: string) => ({
-    en: `Lot ${number}`,
-    de: `Charge ${number}`,
-    fr: `Lot ${number}`,
-    es: `Lote ${number}`,
-  }),
+  lot: lotNumber,
   estimated: {
     en: "estimated from a photograph",
     de: "nach einem Foto geschätzt",

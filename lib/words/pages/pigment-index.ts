@@ -5,6 +5,7 @@ import { upperFirst } from "../letter-case.ts";
 import { CHEMISTRIES, EXPECTED, wordOf } from "../closed-sets.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
+import { LIGHTFASTNESS } from "../shared-rows.ts";
 
 const EFFECTS: Readonly<Record<DryingEffect, InEach>> = {
   drier: {
@@ -100,12 +101,7 @@ export const PIGMENT_INDEX = {
       es: "Absorción de aceite",
     },
     drying: { en: "Drying", de: "Trocknung", fr: "Séchage", es: "Secado" },
-    lightfastness: {
-      en: "Lightfastness",
-      de: "Lichtechtheit",
-      fr: "Solidité à la lumière",
-      es: "Solidez a la luz",
-    },
+    lightfastness: LIGHTFASTNESS,
     opacity: { en: "Opacity", de: "Deckvermögen", fr: "Opacité", es: "Opacidad" },
     sensitivities: {
       en: "Harmed by",

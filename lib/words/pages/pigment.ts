@@ -1,4 +1,5 @@
 import { alike, type Texts } from "../texts.ts";
+import { dryPigment } from "../shared-rows.ts";
 
 /** What a sheet says of a dry pigment. */
 export const PIGMENT = {
@@ -20,12 +21,7 @@ export const PIGMENT = {
     fr: "part non consignée",
     es: "proporción no registrada",
   },
-  caption: (name: string) => ({
-    en: `${name}, dry`,
-    de: `${name}, trocken`,
-    fr: `${name}, sec`,
-    es: `${name}, seco`,
-  }),
+  caption: dryPigment,
   facts: {
     origin: { en: "Origin", de: "Herkunft", fr: "Origine", es: "Origen" },
     chemistry: { en: "Chemistry", de: "Chemie", fr: "Chimie", es: "Química" },

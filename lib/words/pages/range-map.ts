@@ -1,14 +1,10 @@
 import { de, en, es, fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
+import { IN_WHICH_WHITE, MAP_OF_RANGE, shareAtLightness } from "../shared-rows.ts";
 
 /** Where the range lies in a* and b*, and how far its mixtures reach. */
 export const RANGE_MAP = {
-  heading: {
-    en: "Map of the range",
-    de: "Karte des Sortiments",
-    fr: "Carte de la gamme",
-    es: "Mapa de la gama",
-  },
+  heading: MAP_OF_RANGE,
   headingIn: (white: string) => ({
     en: `Map of the range, in ${en.within(white)}`,
     de: `Karte des Sortiments, in ${de.within(white)}`,
@@ -62,12 +58,7 @@ export const RANGE_MAP = {
     },
   },
   outline: (L: number) => alike(`L* ${L}`),
-  whites: {
-    en: "In which white",
-    de: "In welchem Weiß",
-    fr: "Dans quel blanc",
-    es: "En qué blanco",
-  },
+  whites: IN_WHICH_WHITE,
   nearNeutral: {
     en: "near the middle:",
     de: "nahe der Mitte:",
@@ -92,12 +83,7 @@ export const RANGE_MAP = {
     fr: `Sans ${fr.within(name)} la gamme est plus petite (lignes pointillées) de ${fr.listed(shares)}\u202f: ce sont des aires, justes deux fois sur trois dans le \u00b1.`,
     es: `Sin ${es.within(name)} la gama es menor (líneas de puntos) en ${es.listed(shares)}: son áreas, acertadas dos veces de cada tres dentro del \u00b1.`,
   }),
-  withoutAt: (share: string, L: number) => ({
-    en: `${share} at L* ${L}`,
-    de: `${share} bei L* ${L}`,
-    fr: `${share} à L* ${L}`,
-    es: `${share} a L* ${L}`,
-  }),
+  withoutAt: shareAtLightness,
   withoutNothing: (name: string) => ({
     en: `Without ${en.within(name)} the range reaches as far: others make its hues.`,
     de: `Ohne ${de.within(name)} reicht das Sortiment ebenso weit: Andere Farben ergeben dieselben Bunttöne.`,

@@ -1,4 +1,5 @@
 import type { Texts } from "../texts.ts";
+import { partsInOneLine } from "../shared-rows.ts";
 
 /** A colour beside the rest of the range. */
 export const RANGE = {
@@ -36,12 +37,7 @@ export const RANGE = {
     fr: "La gamme par teinte et chroma",
     es: "La gama por matiz y croma",
   },
-  hueDescription: (parts: readonly string[]) => ({
-    en: `${parts.join("; ")}.`,
-    de: `${parts.join("; ")}.`,
-    fr: `${parts.join("\u202f; ")}.`,
-    es: `${parts.join("; ")}.`,
-  }),
+  hueDescription: partsInOneLine,
   neutral: { en: "neutral", de: "neutral", fr: "neutre", es: "neutro" },
   chroma: { en: "Munsell chroma", de: "Munsell-Chroma", fr: "Chroma Munsell", es: "Croma Munsell" },
   value: {

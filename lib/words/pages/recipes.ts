@@ -2,16 +2,12 @@ import { METALS, wordOf } from "../closed-sets.ts";
 import { de, en, es, fr } from "../phrases-in-each.ts";
 import type { Interval } from "../../quantities/interval.ts";
 import { alike, type Texts } from "../texts.ts";
+import { FIND_RECIPE, TOUCH_DRY } from "../shared-rows.ts";
 
 /** Recipes for a colour, and what replaces one that goes or is avoided. */
 export const RECIPES = {
   colon: { en: en.COLON, de: de.COLON, fr: fr.COLON, es: es.COLON },
-  heading: {
-    en: "Find a recipe",
-    de: "Rezept finden",
-    fr: "Trouver une recette",
-    es: "Buscar una receta",
-  },
+  heading: FIND_RECIPE,
   lead: {
     en: "Name a colour; we look through every mixture of our paints for those that come near it.",
     de: "Nennen Sie eine Farbe; wir gehen alle Mischungen unserer Farben durch und suchen, was ihr nahekommt.",
@@ -353,12 +349,7 @@ export const RECIPES = {
         es: "A qué distancia",
       },
       lasts: { en: "Lasts", de: "Lichtechtheit", fr: "Tenue", es: "Solidez" },
-      dries: {
-        en: "Dries to the touch",
-        de: "Grifftrocken",
-        fr: "Sèche au toucher",
-        es: "Seca al tacto",
-      },
+      dries: TOUCH_DRY,
       hides: { en: "Opacity", de: "Deckvermögen", fr: "Opacité", es: "Opacidad" },
     },
     itself: { en: "itself", de: "sie selbst", fr: "elle-même", es: "él mismo" },

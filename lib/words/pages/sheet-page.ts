@@ -4,6 +4,27 @@ import { de, en, es, fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
 import type { Language } from "../../quantities/languages.ts";
+import {
+  discontinuedFrom,
+  NOT_TRIED,
+  TREAT_AS_HAZARDOUS,
+  WEIGHING_AND_MULLING,
+  WHAT_IT_WOULD_TAKE,
+} from "../shared-rows.ts";
+
+const SHOWS_THROUGH = {
+  en: "Shows through as drawn",
+  de: "Deckt im Aufstrich nicht",
+  fr: "Ne couvre pas telle qu’appliquée",
+  es: "No cubre tal como se aplicó",
+};
+
+const atTheBench = (name: string) => ({
+  en: `${name} at the bench`,
+  de: `${name} an der Werkbank`,
+  fr: `${name} à l’établi`,
+  es: `${name} en la mesa de trabajo`,
+});
 
 const HOW_IT_HIDES = {
   en: "How it hides",
@@ -88,12 +109,7 @@ export const SHEET_PAGE = {
     fr: "Un médium pour les glacis et pour donner du corps, non un blanc.",
     es: "Un médium para veladuras y para dar cuerpo, no un blanco.",
   },
-  notTried: {
-    en: "Not yet tried in white.",
-    de: "Noch in keinem Weiß erprobt.",
-    fr: "Pas encore essayée dans un blanc.",
-    es: "Aún no probado en un blanco.",
-  },
+  notTried: NOT_TRIED,
   noPrice: (markets: readonly string[]) => ({
     en: `No price here: it may not be sold freely in ${en.listed(markets)}.`,
     de: `Kein Preis, da nicht frei verkäuflich (${de.listed(markets)}).`,
@@ -106,12 +122,7 @@ export const SHEET_PAGE = {
     fr: "Pas encore en vente.",
     es: "Aún no está a la venta.",
   },
-  discontinued: (date: string) => ({
-    en: `Discontinued from ${date}.`,
-    de: `Wird ab dem ${date} nicht mehr hergestellt.`,
-    fr: `Fabrication arrêtée au ${date}.`,
-    es: `Se deja de fabricar el ${date}.`,
-  }),
+  discontinued: discontinuedFrom,
   unknownHazard: {
     en: "Not classified yet: treat as hazardous.",
     de: "Noch nicht eingestuft: als gefährlich behandeln.",
@@ -147,18 +158,8 @@ export const SHEET_PAGE = {
       fr: "Couvre telle qu’appliquée",
       es: "Cubre tal como se aplicó",
     },
-    "masstone-by-both-grounds": {
-      en: "Shows through as drawn",
-      de: "Deckt im Aufstrich nicht",
-      fr: "Ne couvre pas telle qu’appliquée",
-      es: "No cubre tal como se aplicó",
-    },
-    "masstone-is-a-film": {
-      en: "Shows through as drawn",
-      de: "Deckt im Aufstrich nicht",
-      fr: "Ne couvre pas telle qu’appliquée",
-      es: "No cubre tal como se aplicó",
-    },
+    "masstone-by-both-grounds": SHOWS_THROUGH,
+    "masstone-is-a-film": SHOWS_THROUGH,
   } as Readonly<Record<string, InEach>>,
   dries: {
     fast: { en: "Fast", de: "Schnell", fr: "Vite", es: "Deprisa" },
@@ -490,12 +491,7 @@ export const SHEET_PAGE = {
       fr: "Sans avertissement",
       es: "Sin advertencia",
     },
-    unknown: {
-      en: "Treat as hazardous",
-      de: "Als gefährlich behandeln",
-      fr: "À traiter comme dangereux",
-      es: "Tratar como peligroso",
-    },
+    unknown: TREAT_AS_HAZARDOUS,
   },
   sections: {
     whites: { en: "Let it down", de: "Aufhellen", fr: "Coupé de blanc", es: "Rebajado con blanco" },
@@ -520,12 +516,7 @@ export const SHEET_PAGE = {
       fr: "Questions à son sujet",
       es: "Preguntas sobre él",
     },
-    unknown: {
-      en: "Not known yet, and what it would take",
-      de: "Noch nicht bekannt und was dazu nötig wäre",
-      fr: "Pas encore connu, et ce qu’il faudrait pour le savoir",
-      es: "Aún no se sabe, y qué haría falta para saberlo",
-    },
+    unknown: WHAT_IT_WOULD_TAKE,
     bench: {
       en: "For the bench",
       de: "Für die Werkbank",
@@ -768,12 +759,7 @@ export const SHEET_PAGE = {
     fr: "Huile et compacité, pigment, notations, spectres, et d’où nous tenons chaque chiffre.",
     es: "Aceite y empaquetamiento, el pigmento, notaciones, espectros, y de dónde sale cada cifra.",
   },
-  benchLink: (name: string) => ({
-    en: `${name} at the bench`,
-    de: `${name} an der Werkbank`,
-    fr: `${name} à l’établi`,
-    es: `${name} en la mesa de trabajo`,
-  }),
+  benchLink: atTheBench,
   dryPigment: {
     en: "Weighing, mulling and dry pigment are on the bench page.",
     de: "Abwiegen, Anreiben und Umgang mit trockenem Pigment: siehe die Seite für die Werkbank.",
@@ -781,12 +767,7 @@ export const SHEET_PAGE = {
     es: "Pesar, moler y el pigmento seco están en la página de la mesa de trabajo.",
   },
   bench: {
-    heading: (name: string) => ({
-      en: `${name} at the bench`,
-      de: `${name} an der Werkbank`,
-      fr: `${name} à l’établi`,
-      es: `${name} en la mesa de trabajo`,
-    }),
+    heading: atTheBench,
     description: (name: string) => ({
       en: `${name} for whoever makes such paint: oil, how the pigment packs, the pigment itself, notations and spectra.`,
       de: `${name} für alle, die solche Farbe herstellen: Öl, Pigmentpackung, Pigment, Notationen und Spektren.`,
@@ -827,12 +808,7 @@ export const SHEET_PAGE = {
       },
       downloads: { en: "Data", de: "Daten", fr: "Données", es: "Datos" },
     },
-    weighing: {
-      en: "Weighing and mulling",
-      de: "Abwiegen und Anreiben",
-      fr: "Pesée et broyage à la molette",
-      es: "Pesar y moler con moleta",
-    },
+    weighing: WEIGHING_AND_MULLING,
   },
   evidence: {
     heading: (name: string) => ({
@@ -847,11 +823,6 @@ export const SHEET_PAGE = {
       fr: `Chaque chiffre de la fiche ${fr.of(name)}, comment il a été trouvé et à partir de quoi il est calculé.`,
       es: `Cada cifra de la ficha de ${name}, cómo se halló y a partir de qué se calculó.`,
     }),
-    back: (name: string) => ({
-      en: `${name} at the bench`,
-      de: `${name} an der Werkbank`,
-      fr: `${name} à l’établi`,
-      es: `${name} en la mesa de trabajo`,
-    }),
+    back: atTheBench,
   },
 } satisfies Texts;

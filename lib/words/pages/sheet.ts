@@ -3,6 +3,7 @@ import { EXPECTED } from "../closed-sets.ts";
 import { de, en, es, fr } from "../phrases-in-each.ts";
 import { expectationsIn } from "../fact-words.ts";
 import { alike, type Texts } from "../texts.ts";
+import { NOT_TRIED } from "../shared-rows.ts";
 
 /** What a sheet says of its colour as a whole. */
 export const SHEET = {
@@ -137,10 +138,5 @@ export const SHEET = {
         ? "Un blanco. Se probó en él un color de la gama."
         : `Un blanco. Se probaron en él ${count} colores de la gama.`,
   }),
-  noSentence: {
-    en: "Not yet tried in white.",
-    de: "Noch in keinem Weiß erprobt.",
-    fr: "Pas encore essayée dans un blanc.",
-    es: "Aún no probado en un blanco.",
-  },
+  noSentence: NOT_TRIED,
 } satisfies Texts;

@@ -1,5 +1,12 @@
 import { alike, type Texts } from "../texts.ts";
 
+const DRIED_FILM = {
+  en: "Dried film, \u00b5m",
+  de: "Trockener Film, \u00b5m",
+  fr: "Film sec, \u00b5m",
+  es: "Película seca, \u00b5m",
+};
+
 /** Strength and hiding on a sheet. */
 export const STRENGTH = {
   caption: {
@@ -42,12 +49,7 @@ export const STRENGTH = {
     fr: "Sous-ton\u202f: des films de plus en plus épais sur du blanc",
     es: "Subtono: películas cada vez más gruesas sobre blanco",
   },
-  glazeAxis: {
-    en: "Dried film, \u00b5m",
-    de: "Trockener Film, \u00b5m",
-    fr: "Film sec, \u00b5m",
-    es: "Película seca, \u00b5m",
-  },
+  glazeAxis: DRIED_FILM,
   glazeLabel: (filmUm: number) => alike(`${filmUm}`),
   glazeDescription: (films: readonly string[]) => ({
     en: `Films over white: ${films.join("; ")}.`,
@@ -61,12 +63,7 @@ export const STRENGTH = {
     fr: "Quelle épaisseur de film il faut pour couvrir",
     es: "Qué espesor necesita una película para cubrir",
   },
-  hidingFilm: {
-    en: "Dried film, \u00b5m",
-    de: "Trockener Film, \u00b5m",
-    fr: "Film sec, \u00b5m",
-    es: "Película seca, \u00b5m",
-  },
+  hidingFilm: DRIED_FILM,
   hidingRatio: {
     en: "Contrast ratio",
     de: "Kontrastverhältnis",

@@ -1,5 +1,6 @@
 import { de, en, es, fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
+import { TOUCH_DRY } from "../shared-rows.ts";
 
 /** The tint bench: colours let down and mixed, seen and in figures. */
 export const TINT_BENCH = {
@@ -185,12 +186,7 @@ export const TINT_BENCH = {
     lab: alike("L*a*b* (D65, 10\u00b0)"),
     name: { en: "In words", de: "In Worten (englisch)", fr: "En mots", es: "En palabras" },
     lasts: { en: "Lasts", de: "Lichtechtheit", fr: "Tenue", es: "Solidez" },
-    dries: {
-      en: "Dries to the touch",
-      de: "Grifftrocken",
-      fr: "Sèche au toucher",
-      es: "Seca al tacto",
-    },
+    dries: TOUCH_DRY,
     hides: { en: "Hides", de: "Deckt", fr: "Couvre", es: "Cubre" },
     warning: { en: "Warning", de: "Warnhinweis", fr: "Avertissement", es: "Advertencia" },
     price: {

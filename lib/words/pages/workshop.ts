@@ -1,5 +1,6 @@
 import { de, en, es, fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
+import { LABEL_TEXT, REPLY_TO_SEND } from "../shared-rows.ts";
 
 /** What the workshop's own pages say, which nobody outside reads. */
 export const WORKSHOP = {
@@ -122,18 +123,8 @@ export const WORKSHOP = {
         fr: "Ce que demandent les clients",
         es: "Lo que preguntan los clientes",
       },
-      label: {
-        en: "Label text",
-        de: "Etikettentext",
-        fr: "Texte d’étiquette",
-        es: "Texto de la etiqueta",
-      },
-      reply: {
-        en: "A reply to send",
-        de: "Eine Antwort zum Verschicken",
-        fr: "Une réponse à envoyer",
-        es: "Una respuesta para enviar",
-      },
+      label: LABEL_TEXT,
+      reply: REPLY_TO_SEND,
       lots: { en: "Lots", de: "Chargen", fr: "Lots", es: "Lotes" },
     },
     batchSheet: {

@@ -8,6 +8,7 @@ import { de, phrasesIn } from "../phrases-in-each.ts";
 import { alike, saidIn, type Texts } from "../texts.ts";
 import type { JudgedColour, TintWords } from "../tint-words.ts";
 import { wordingsIn, type RulingsInEach } from "./rulings-in-each.ts";
+import { NOT_TRIED } from "../shared-rows.ts";
 
 type TintRulings = RulingsInEach<JudgedTintStatement>;
 
@@ -222,12 +223,7 @@ const JOINING = {
   in: { en: "in", de: "in", fr: "dans", es: "en" },
   at: { en: "at", de: "bei", fr: "à", es: "a" },
   to: { en: "to", de: "auf", fr: "à", es: "a" },
-  notTried: {
-    en: "Not yet tried in white.",
-    de: "Noch in keinem Weiß erprobt.",
-    fr: "Pas encore essayée dans un blanc.",
-    es: "Aún no probado en un blanco.",
-  },
+  notTried: NOT_TRIED,
   othersBelow: {
     en: "other whites below",
     de: "weitere Weiß unten",
