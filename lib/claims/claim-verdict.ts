@@ -271,36 +271,27 @@ function otherFact(path: string, key: string, actual: string, expected: string):
 
 function lostFault(path: string, key: string, found: LostPath): ClaimFault {
   const { colour, figure } = pathParts(path);
-  const hint = lostHint(found);
-  switch (found.lost) {
-    case "colour":
-      return {
-        rule: "claims/unknown-colour",
-        key,
-        message: `No colour has the slug ${colour}`,
-        actual: colour,
-        expected: "the slug of a colour",
-        hint,
-      };
-    case "member":
-      return {
-        rule: "claims/absent-figure",
-        key,
-        message: `The sheet of ${colour} has no figure ${figure}`,
-        actual: path,
-        expected: `a figure that the sheet of ${colour} has`,
-        hint,
-      };
-    case "figure":
-      return {
-        rule: "claims/unknown-figure",
-        key,
-        message: `No sheet has a figure ${path}`,
-        actual: path,
-        expected: "a figure path, as in the evidence of sheet.json",
-        hint,
-      };
-  }
+  const told = {
+    colour: {
+      rule: "claims/unknown-colour",
+      message: `No colour has the slug ${colour}`,
+      actual: colour,
+      expected: "the slug of a colour",
+    },
+    member: {
+      rule: "claims/absent-figure",
+      message: `The sheet of ${colour} has no figure ${figure}`,
+      actual: path,
+      expected: `a figure that the sheet of ${colour} has`,
+    },
+    figure: {
+      rule: "claims/unknown-figure",
+      message: `No sheet has a figure ${path}`,
+      actual: path,
+      expected: "a figure path, as in the evidence of sheet.json",
+    },
+  } as const;
+  return { key, ...told[found.lost], hint: lostHint(found) };
 }
 
 function optional<T>(value: T | undefined): T[] {

@@ -1,9 +1,7 @@
-import { join, relative, resolve, sep } from "node:path";
 import { andNearest } from "../diagnostics/nearest-word.ts";
 import { loadRecords } from "../records/load-records.ts";
 import type { Colour, Records } from "../records/records.ts";
 import { lotsOf } from "../sheet/lots/lot-book.ts";
-import { PACKAGE_ROOT } from "../site/package-root.ts";
 import { workedSite } from "../site/site-context.ts";
 import { plannedLotRecord } from "../workshop/lot-record.ts";
 import { slugOf } from "../records/slug-of.ts";
@@ -42,14 +40,7 @@ export function lotStarter(
     ? {
         refusal: `Nothing of ${slug} can be weighed out: colours/${slug}.md wants ${wanting(colour, records).join(", ")}`,
       }
-    : { path: `lots/${slugOf(number)}.yaml`, text: `${schemaLine(contentDir)}${text}` };
-}
-
-/** Where an editor finds the schema of a lot, from the lots of a content folder that may lie anywhere. */
-function schemaLine(contentDir: string): string {
-  const schema = join(PACKAGE_ROOT, "assets", "schema", "lot.schema.json");
-  const from = relative(resolve(contentDir, "lots"), schema).split(sep).join("/");
-  return `# yaml-language-server: $schema=${from}\n`;
+    : { path: `lots/${slugOf(number)}.yaml`, text };
 }
 
 /** Keys without which nothing can be weighed out, as far as the record lacks them. */

@@ -1,5 +1,5 @@
 import { existsSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
-import { dirname, extname, basename, join } from "node:path";
+import { basename, dirname, extname, join, relative, resolve, sep } from "node:path";
 import { codeOf } from "../diagnostics/error-code.ts";
 import { andNearest, nearestWord } from "../diagnostics/nearest-word.ts";
 import type { CommandOptions } from "./command-options.ts";
@@ -7,6 +7,7 @@ import { lotStarter } from "./new-lot.ts";
 import { name as recordName } from "../records/schema/amount.ts";
 import { slugOf } from "../records/slug-of.ts";
 import { starter, STARTER_FORMS, type StarterKind } from "./starters.ts";
+import { PACKAGE_ROOT } from "../site/package-root.ts";
 import { slugOrder } from "../quantities/name-order.ts";
 import { asked, complaint } from "./told.ts";
 
@@ -47,7 +48,7 @@ export function newRecord(
   const file = join(contentDir, path);
   try {
     mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(file, text, { flag: "wx" });
+    writeFileSync(file, withSchema(text, kind, file), { flag: "wx" });
   } catch (error) {
     const there = codeOf(error) === "EEXIST";
     return complaint(
@@ -59,6 +60,17 @@ export function newRecord(
   process.stdout.write(`${file}\n`);
   if (toFillIn !== undefined) process.stdout.write(`to fill in: ${toFillIn}\n`);
   return 0;
+}
+
+/** The record with the line by which an editor finds its schema: the first, or in a file of front matter the first of that. */
+function withSchema(text: string, kind: StarterKind, file: string): string {
+  const schema = join(PACKAGE_ROOT, "assets", "schema", `${kind}.schema.json`);
+  const from = relative(dirname(resolve(file)), schema)
+    .split(sep)
+    .join("/");
+  const line = `# yaml-language-server: $schema=${from}\n`;
+  const opening = extname(file) === ".md" ? "---\n" : "";
+  return `${opening}${line}${text.slice(opening.length)}`;
 }
 
 function isKind(word: string): word is StarterKind {

@@ -9,6 +9,7 @@
  *
  * @source practice-formulation : an estimate; church-1915 for where the pigments lie.
  */
+import { parentName } from "../quantities/colour-index-name.ts";
 import type { Quantity } from "../quantities/interval.ts";
 import type { StatementOf } from "../quantities/statement.ts";
 import { at, certain } from "../quantities/at.ts";
@@ -199,7 +200,7 @@ export function oilIndexRuling(
 function isOne(own: OwnPigment, { name, colourIndexName }: ChurchPigment): boolean {
   return (
     own.name.toLowerCase() === name.toLowerCase() ||
-    (colourIndexName !== undefined && own.colourIndexName?.split(":")[0] === colourIndexName)
+    (colourIndexName !== undefined && parentName(own.colourIndexName ?? "") === colourIndexName)
   );
 }
 

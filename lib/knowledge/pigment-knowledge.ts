@@ -4,6 +4,7 @@ import type { HandbookRow } from "../formulation/handbook-estimate.ts";
 import type { PigmentNature } from "../hazard/studio/pigment-nature.ts";
 import type { ExpectedLightfastnessRow } from "../permanence/expected-lightfastness.ts";
 import type { SensitivityRow } from "../permanence/sensitivity.ts";
+import { parentName, rowsNamed } from "../quantities/colour-index-name.ts";
 import type { Language } from "../quantities/languages.ts";
 import { hueFamily, type HueFamily } from "./hue-family.ts";
 import type { PigmentRow } from "./pigment-tables.ts";
@@ -64,11 +65,6 @@ export interface Knowledge {
   readonly said: (english: string, language: Language) => string;
 }
 
-/** A name with a suffix is a variant: "PB 15:3" of "PB 15". */
-function parentName(colourIndexName: string): string {
-  return colourIndexName.replace(/:\d+$/, "");
-}
-
 /** The one look-up by Colour Index name over all tables. */
 export function knowledgeOf(tables: Tables): Knowledge {
   const known = new Map<string, PigmentKnowledge>();
@@ -118,7 +114,7 @@ function pigmentKnowledge(tables: Tables, name: string): PigmentKnowledge {
   const { names, identity } = namesOf(tables, name);
   const rows = {
     ...Object.fromEntries(BY_PIGMENT.map((table) => [table, rowsOf<Rows>(tables[table], names)])),
-    metalsByColourIndex: metalsOf(tables, name),
+    metalsByColourIndex: rowsNamed(tables.metalsByColourIndex, name),
   } as unknown as PigmentRows;
   const chemistry = rows.chemistries[0]?.chemistry;
   const drying = tables.chemistryDrying.find((row) => row.chemistry === chemistry);
@@ -147,14 +143,4 @@ function pigmentKnowledge(tables: Tables, name: string): PigmentKnowledge {
     isFineCarbon: identity?.class === "fine carbon",
     rows,
   };
-}
-
-function metalsOf(
-  { metalsByColourIndex }: Tables,
-  name: string,
-): PigmentRows["metalsByColourIndex"] {
-  const of = (wanted: string): PigmentRows["metalsByColourIndex"] =>
-    metalsByColourIndex.filter(({ colourIndexName }) => colourIndexName === wanted);
-  const own = of(name);
-  return own.length > 0 ? own : of(parentName(name));
 }

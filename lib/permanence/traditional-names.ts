@@ -4,6 +4,7 @@
  *
  * @source astm-d4302 : a paint in which another pigment stands for the one named bears the word "hue" (partly read)
  */
+import { parentName } from "../quantities/colour-index-name.ts";
 import type { Complaint } from "../diagnostics/complaint.ts";
 import { remembered } from "../quantities/remembered.ts";
 
@@ -34,7 +35,7 @@ export function nameComplaint(
   colourIndexNames: readonly (string | undefined)[],
   rows: readonly TraditionalName[],
 ): Complaint | undefined {
-  const known = colourIndexNames.flatMap((each) => each?.replace(/:\d+$/, "") ?? []);
+  const known = colourIndexNames.flatMap((each) => (each === undefined ? [] : parentName(each)));
   if (known.length < colourIndexNames.length || known.length === 0 || HUE.test(name))
     return undefined;
   const claimed = rows.find(

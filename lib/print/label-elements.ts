@@ -21,7 +21,8 @@ import { setRuns, type Run } from "./set-runs.ts";
 const GAP_MM = 2.5;
 
 /** How a sheet of a size of text prints the elements. */
-export function labelLook({ sizePt }: Pick<PaperStyle, "sizePt">): LabelLook {
+export function labelLook({ sizePt, isSpare }: Pick<PaperStyle, "sizePt" | "isSpare">): LabelLook {
+  if (isSpare === true) return { sideMm: 10, sizePt, wordPt: sizePt + 3, leading: 1.2 };
   const text = Math.max(LEAST_PT + 0.5, sizePt);
   return { sideMm: 12, sizePt: text, wordPt: text + 3 };
 }
@@ -49,19 +50,27 @@ export function labelFlow(label: LabelView, style: PaperStyle): Flow[] {
       ? []
       : [labelElements(hazard, style, { ...labelLook(style), isRunIn: isAllRunIn(style) })]),
     ...(classification === undefined ? [] : [paragraph(sans(classification), style, small)]),
-    ...(precautionary.length === 0
-      ? []
-      : [
-          subHeading(label.precautionaryHeading, style),
-          (style.isOneLanguage === true || isAllRunIn(style) ? runInStatements : statementList)(
-            precautionary,
-            style,
-          ),
-        ]),
+    ...(precautionary.length === 0 ? [] : precautions(label, style)),
     ...(dataSheet === undefined
       ? []
       : [paragraph([linkRun(dataSheet, style, "sans")], style, small)]),
   ];
+}
+
+function precautions(
+  { precautionary, precautionaryHeading }: LabelView,
+  style: PaperStyle,
+): Flow[] {
+  const isRunIn = style.isOneLanguage === true || isAllRunIn(style);
+  if (!isRunIn)
+    return [subHeading(precautionaryHeading, style), statementList(precautionary, style)];
+  return style.isSpare === true
+    ? [
+        runInStatements(precautionary, style, {
+          before: `${precautionaryHeading}${style.words.colon}`,
+        }),
+      ]
+    : [subHeading(precautionaryHeading, style), runInStatements(precautionary, style)];
 }
 
 /** Whether even the statements of what is sold are run in. */
@@ -74,7 +83,7 @@ export function furtherLanguages({ languages }: LabelView, style: PaperStyle): F
   if (style.isOneLanguage === true) return [];
   return (languages?.list ?? []).flatMap(({ language, name, signalWord, statements }): Flow[] => [
     subHeading(signalWord === undefined ? name : `${name}${style.words.colon}${signalWord}`, style),
-    runInStatements(statements, style, language),
+    runInStatements(statements, style, { language }),
   ]);
 }
 
@@ -100,11 +109,11 @@ function statementList(
 function runInStatements(
   statements: readonly StatementView[],
   style: PaperStyle,
-  language?: string,
+  { language, before = "" }: { readonly language?: string; readonly before?: string } = {},
 ): Flow {
   return style.isRunIn === true &&
     statements.every((one) => (one.language ?? language) === language)
-    ? paragraph(statements.flatMap(sentenceRuns), style, {
+    ? paragraph([...bold(before), ...statements.flatMap(sentenceRuns)], style, {
         sizePt: smallPt(style),
         beforeMm: 0.5,
         ...(language !== undefined && { language }),
@@ -143,6 +152,8 @@ export interface LabelLook {
   readonly sideMm: number;
   readonly sizePt: number;
   readonly wordPt: number;
+  /** Between the lines, in sizes of the type, where not as usual. */
+  readonly leading?: number;
   /** Word and statements in one paragraph. */
   readonly isRunIn?: boolean;
 }
@@ -200,7 +211,7 @@ export function labelElements(
 function labelWords(
   { signalWord, statements, basis }: LabelElements,
   { xMm, yMm, widthMm }: { readonly xMm: number; readonly yMm: number; readonly widthMm: number },
-  { sizePt, wordPt, isRunIn = false }: LabelLook,
+  { sizePt, wordPt, leading = 1.28, isRunIn = false }: LabelLook,
 ): { readonly tagged: readonly Tagged[]; readonly bottomMm: number } {
   let y = yMm;
   const line = (
@@ -209,7 +220,7 @@ function labelWords(
     size: number,
     language?: string,
   ): Tagged => {
-    const set = setRuns(runs, { widthMm, sizePt: size, leading: 1.28 });
+    const set = setRuns(runs, { widthMm, sizePt: size, leading });
     const marks = set.marks.map((mark) => shifted(mark, xMm, y));
     y += set.heightMm + 0.3;
     return { tag, marks, ...(language !== undefined && { language }) };

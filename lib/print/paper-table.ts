@@ -18,6 +18,9 @@ const ROW_LEADING = 1.25;
 /** A table with no more rows is not parted. */
 const KEPT_ROWS = 5;
 
+/** Letters of a value that is a figure or a word or two. */
+const SHORT_VALUE = 40;
+
 interface Cell {
   readonly runs: readonly Run[];
   /** Under the runs, small. */
@@ -36,6 +39,8 @@ export function propertyTable(
   const known = rows.flatMap((row) => ("reason" in row ? [] : [row]));
   const absent = rows.flatMap((row) => ("reason" in row ? [row.name] : []));
   const widths = [widthMm * 0.42, widthMm * 0.34 - GUTTER_MM, widthMm * 0.24 - GUTTER_MM];
+  if (style.isSpare === true)
+    return [...runInFigures(known, text.colon, style), ...absentFlow(absent, text, style)];
   const [nameMm = 0, valueMm = 0] = widths;
   const across = [nameMm * 0.6, widthMm - nameMm * 0.6 - GUTTER_MM];
   const shown = known.map((row): Row => {
@@ -50,10 +55,36 @@ export function propertyTable(
   });
   return [
     ...(shown.length === 0 ? [] : [table(caption, [], shown, style, absent.length > 0)]),
-    ...(absent.length === 0
-      ? []
-      : [paragraph(quiet(text.absent(absent)), style, { sizePt: smallPt(style) })]),
+    ...absentFlow(absent, text, style),
   ];
+}
+
+function absentFlow(
+  absent: readonly string[],
+  text: { readonly absent: (names: readonly string[]) => string },
+  style: PaperStyle,
+): Flow[] {
+  return absent.length === 0
+    ? []
+    : [paragraph(quiet(text.absent(absent)), style, { sizePt: smallPt(style) })];
+}
+
+/** Names, values and standings one behind another, in one paragraph; a value in words is not bold. */
+function runInFigures(
+  known: readonly KnownPropertyView[],
+  colon: string,
+  style: PaperStyle,
+): Flow[] {
+  const runs = known.flatMap(({ name, value, unit, note, standing }, i): Run[] => [
+    { text: `${i === 0 ? "" : " "}${name}${colon}`, face: "sans" },
+    {
+      text: unit === undefined ? value : `${value}\u00a0${unit}`,
+      face: value.length > SHORT_VALUE ? "sans" : "sans bold",
+    },
+    ...quiet(`${note === undefined ? "" : ` ${note}`} ${standing.word}`),
+    { text: i === known.length - 1 ? "." : ";", face: "sans" },
+  ]);
+  return runs.length === 0 ? [] : [paragraph(runs, style)];
 }
 
 function headCell(name: string): Cell {

@@ -48,12 +48,10 @@ export function rangePdf(
   pdf.addStructure(root);
 
   const contents = rangeContents(families, (slug) => startOf(slug) + 1, context, paper);
-  const turn = pagesWithFoot(
-    document,
-    paper,
-    [sheets[0]?.caution ?? words.pages.cautionLine, title],
-    (page) => text.pageOf(page + 1, total),
-  );
+  const turn = pagesWithFoot(document, paper, {
+    lines: [sheets[0]?.caution ?? words.pages.cautionLine, title],
+    pageText: (page) => text.pageOf(page + 1, total),
+  });
   turn(0);
   bookmark(pdf.outline, text.range.contents);
   drawFlow(document, root, contents, {
@@ -62,9 +60,9 @@ export function rangePdf(
   });
   for (const { name, sheets: own } of families) {
     let family: PDFKit.PDFOutline | undefined;
-    for (const { slug, listed, leaves, topPt } of own)
+    for (const { slug, listed, leaves, topPt, sideMm } of own)
       boundLeaves(document, root, leaves, (page) => {
-        drawPageNumber(document, paper, text.pageOf(startOf(slug) + page + 1, total));
+        drawPageNumber(document, paper, text.pageOf(startOf(slug) + page + 1, total), sideMm);
         if (page > 0) return;
         pdf.addNamedDestination(slug, "XYZ", 0, topPt, null);
         family ??= bookmark(pdf.outline, name);

@@ -1,6 +1,6 @@
 import type { SheetView } from "../blocks/page-kinds.ts";
 import type { FactView } from "../present/views.ts";
-import { labelElements, labelLook } from "./label-elements.ts";
+import { labelElements, labelLook, type LabelElements } from "./label-elements.ts";
 import type { Flow, Piece } from "./layout-tree.ts";
 import { GREY, shifted, type Tagged } from "./mark.ts";
 import {
@@ -22,6 +22,8 @@ import { panelFigure } from "./tints-figure.ts";
 const NAME_PT = { roomy: 28, dense: 23 } as const;
 const SENTENCE_PT = { roomy: 13, dense: 11 } as const;
 const LESS = { roomy: 1, dense: 0.4 } as const;
+const LABEL_PT = { roomy: 9, dense: 8 } as const;
+const RAGS_PT = { roomy: 8, dense: 7.5 } as const;
 
 /** The first screen across the page: name, made of, panel, sentence, sizes and prices, facts, hazard, rags. */
 export function sheetHead({ slug, sheet, context }: PagesToPrint, style: PaperStyle): Flow[] {
@@ -72,7 +74,10 @@ export function sheetHead({ slug, sheet, context }: PagesToPrint, style: PaperSt
       ? []
       : [
           {
-            ...labelElements(hazard, style, { ...labelLook(style), isRunIn: true }),
+            ...labelElements(room === "dense" ? withoutBasis(hazard) : hazard, style, {
+              ...labelLook({ sizePt: LABEL_PT[room] }),
+              isRunIn: true,
+            }),
             beforeMm: 4 * LESS[room],
           },
         ]),
@@ -81,8 +86,13 @@ export function sheetHead({ slug, sheet, context }: PagesToPrint, style: PaperSt
       : [paragraph(bold(unknownHazard), style, { sizePt: 8.5, beforeMm: 2.5 * LESS[room] })]),
     ...(ragLine === undefined
       ? []
-      : [paragraph(sans(ragLine), style, { sizePt: 8, beforeMm: 2.5 * LESS[room] })]),
+      : [paragraph(sans(ragLine), style, { sizePt: RAGS_PT[room], beforeMm: 2.5 * LESS[room] })]),
   ];
+}
+
+/** What a label rests on stands with the whole of it, below. */
+function withoutBasis({ basis: _basis, ...elements }: LabelElements): LabelElements {
+  return elements;
 }
 
 const PRICE_PT = 13;

@@ -21,9 +21,9 @@ import { sheetHead } from "./sheet-head.ts";
 
 export const MARGIN = { side: 15, top: 13, bottom: 19 } as const;
 /** Of a dense sheet: as near to the edge as printers reach, and to the foot as its rule allows. */
-const DENSE_MARGIN = { ...MARGIN, top: 10, bottom: 17 } as const;
+const DENSE_MARGIN = { side: 12, top: 10, bottom: 17 } as const;
 const COLUMNS = 2;
-const GUTTER_MM = 7;
+const GUTTER_MM = 6;
 /** Between the first screen and the columns below it. */
 const BELOW_HEAD_MM = 5;
 
@@ -76,6 +76,8 @@ export interface PaperFit {
   readonly isClose?: boolean;
   /** Swatches lower, and the paint's own statements run in too. */
   readonly isDense?: boolean;
+  /** Figures run in as well, each with its name and standing, in place of tables. */
+  readonly isSpare?: boolean;
 }
 
 /** What the bench page only explains. */
@@ -93,6 +95,13 @@ export const FITS: readonly PaperFit[] = [
   ...[7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS, isTight: true })),
   ...[7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS, ...CLOSE })),
   ...[7.5, 7].map((sizePt) => ({ sizePt, without: EXPLAINS, ...CLOSE, isDense: true })),
+  ...[7.5, 7].map((sizePt) => ({
+    sizePt,
+    without: EXPLAINS,
+    ...CLOSE,
+    isDense: true,
+    isSpare: true,
+  })),
 ];
 
 /** Fits that leave the same to the site, in any size. */
@@ -124,7 +133,7 @@ export function laidOutSheet(
   };
   const head = placedHead(sheet, paper, false);
   const denseHead = onceMade(() => placedHead(sheet, paper, true));
-  const styleOf = columnStyles(head.style, sheet.bench.canonical);
+  const styleOf = columnStyles(head.style, paper, sheet.bench.canonical);
   const atFit = (fit: PaperFit): TriedSheet =>
     triedSheet(
       bodyOf(sheet, fit, styleOf(fit)),
@@ -171,6 +180,11 @@ export function marginOf({
   isDense = false,
 }: Pick<PaperFit, "isDense">): typeof MARGIN | typeof DENSE_MARGIN {
   return isDense ? DENSE_MARGIN : MARGIN;
+}
+
+/** Between the margins of a sheet in a fit [mm]. */
+function setWidthMm({ widthMm }: PaperSize, fit: Pick<PaperFit, "isDense">): number {
+  return widthMm - 2 * marginOf(fit).side;
 }
 
 /** What is made when it is first asked for. */
@@ -241,7 +255,7 @@ interface PlacedHead {
 
 function placedHead(sheet: PagesToPrint, paper: PaperSize, isDense: boolean): PlacedHead {
   const style: PaperStyle = {
-    widthMm: paper.widthMm - 2 * MARGIN.side,
+    widthMm: setWidthMm(paper, { isDense }),
     sizePt: 9,
     paints: paintsOf(sheet),
     words: sheet.context.words.pages.sheetPaper,
@@ -285,14 +299,15 @@ interface ColumnStyles {
 /** One style for all tries that set their columns alike, so that a block is laid out in it once. */
 function columnStyles(
   head: PaperStyle,
+  paper: PaperSize,
   benchAddress: string | undefined,
 ): (fit: PaperFit) => ColumnStyles {
   const known = new Map<string, ColumnStyles>();
-  return ({ sizePt, isTight = false, isClose = false, isDense = false }) => {
-    const key = `${sizePt} ${isTight} ${isClose} ${isDense}`;
+  return ({ sizePt, isTight = false, isClose = false, isDense = false, isSpare = false }) => {
+    const key = `${sizePt} ${isTight} ${isClose} ${isDense} ${isSpare}`;
     const painter: PaperStyle = {
       ...head,
-      widthMm: columnMm(head),
+      widthMm: columnMm({ widthMm: setWidthMm(paper, { isDense }) }),
       sizePt,
       ...(isTight
         ? {
@@ -303,6 +318,7 @@ function columnStyles(
         : {}),
       ...(isClose && { spacing: SPACING[isDense ? "dense" : "close"] }),
       ...(isDense && { isDense }),
+      ...(isSpare && { isSpare }),
     };
     const styles = known.get(key) ?? {
       painter,
@@ -341,7 +357,7 @@ function bodyOf(
     ),
     paragraph(quiet(words.pages.sheetPaper.painted), style, {
       sizePt: smallPt(style),
-      beforeMm: 4,
+      beforeMm: 4 * (style.spacing ?? 1),
     }),
     ...(benchAddress === undefined
       ? []
@@ -394,7 +410,7 @@ function columnsBelow(head: PlacedHead, paper: PaperSize): TriedSheet["columns"]
   };
 }
 
-function columnMm({ widthMm }: PaperStyle): number {
+function columnMm({ widthMm }: Pick<PaperStyle, "widthMm">): number {
   return (widthMm - GUTTER_MM) / 2;
 }
 

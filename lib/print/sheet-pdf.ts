@@ -11,6 +11,7 @@ import { setRuns } from "./set-runs.ts";
 import {
   laidOutSheet,
   MARGIN,
+  marginOf,
   type LaidOutSheet,
   type ListedSheet,
   type PagesToPrint,
@@ -59,7 +60,11 @@ export function drawSheet(
   drawFlow(document, parent, laidOut.flow, {
     placed: laidOut.placed,
     ...(anchored !== undefined && { anchored }),
-    turnTo: pagesWithFoot(document, paper, [caution, `${name}. ${revision}`], pageText),
+    turnTo: pagesWithFoot(document, paper, {
+      lines: [caution, `${name}. ${revision}`],
+      sideMm: marginOf(laidOut.fit).side,
+      ...(pageText !== undefined && { pageText }),
+    }),
   });
 }
 
@@ -69,6 +74,8 @@ export interface SheetLeaves {
   readonly leaves: Leaves;
   /** Where a bookmark of it leads, on its first page from the top [pt]. */
   readonly topPt: number;
+  /** Beside the foot of its pages. */
+  readonly sideMm: number;
 }
 
 /** A sheet's pages without their numbers, which the range draws. */
@@ -86,33 +93,44 @@ export function sheetLeaves(
     draw: (document, part) =>
       drawSheet(document, part, sheet, laidOut, paper, undefined, (_, yPt) => (topPt = yPt)),
   });
-  return { listed: laidOut.listed, leaves, topPt };
+  return { listed: laidOut.listed, leaves, topPt, sideMm: marginOf(laidOut.fit).side };
+}
+
+/** What stands at the foot of every page, and its distance from the edges [mm]. */
+interface PageFoot {
+  readonly lines: readonly string[];
+  readonly sideMm?: number;
+  readonly pageText?: (page: number) => string;
 }
 
 /** Turns to a page of a number, from 0 on, making those before it; each with its foot, which is read on none. */
 export function pagesWithFoot(
   document: PrintDocument,
   paper: PaperSize,
-  lines: readonly string[],
-  pageText?: (page: number) => string,
+  foot: PageFoot,
 ): (page: number) => void {
   let current = -1;
   return (page) => {
     while (current < page) {
       addPage(document, paper.widthMm, paper.heightMm);
       current += 1;
-      drawArtifact(
-        document,
-        () => drawFoot(document, paper, lines, pageText?.(current)),
-        "Pagination",
-      );
+      drawArtifact(document, () => drawFoot(document, paper, foot, current), "Pagination");
     }
   };
 }
 
 /** The number of a page, at the end of a foot of two lines. */
-export function drawPageNumber(document: PrintDocument, paper: PaperSize, text: string): void {
-  drawArtifact(document, () => drawNumber(document, paper, 1, text), "Pagination");
+export function drawPageNumber(
+  document: PrintDocument,
+  paper: PaperSize,
+  text: string,
+  sideMm: number,
+): void {
+  drawArtifact(
+    document,
+    () => drawNumber(document, footPlace(paper, sideMm, 1), text),
+    "Pagination",
+  );
 }
 
 const LOOK = { sizePt: 7 };
@@ -120,28 +138,29 @@ const LINE_MM = 3.2;
 /** What the number takes of the last line. */
 const NUMBER_MM = 20;
 
-function footPlace(
-  { widthMm, heightMm }: PaperSize,
-  line: number,
-): { readonly widthMm: number; readonly place: Placement } {
+interface FootPlace {
+  readonly widthMm: number;
+  readonly place: Placement;
+}
+
+function footPlace({ widthMm, heightMm }: PaperSize, sideMm: number, line: number): FootPlace {
   return {
-    widthMm: widthMm - 2 * MARGIN.side,
-    place: { xMm: MARGIN.side, yMm: heightMm - MARGIN.bottom + 5 + line * LINE_MM },
+    widthMm: widthMm - 2 * sideMm,
+    place: { xMm: sideMm, yMm: heightMm - MARGIN.bottom + 5 + line * LINE_MM },
   };
 }
 
-function drawNumber(document: PrintDocument, paper: PaperSize, line: number, text: string): void {
-  const { widthMm, place } = footPlace(paper, line);
+function drawNumber(document: PrintDocument, { widthMm, place }: FootPlace, text: string): void {
   drawMarks(document, setRuns(sans(text), { widthMm, ...LOOK, align: "right" }).marks, place);
 }
 
 function drawFoot(
   document: PrintDocument,
   paper: PaperSize,
-  lines: readonly string[],
-  pageText: string | undefined,
+  { lines, sideMm = MARGIN.side, pageText }: PageFoot,
+  page: number,
 ): void {
-  const { widthMm, place } = footPlace(paper, 0);
+  const { widthMm, place } = footPlace(paper, sideMm, 0);
   const rule = {
     kind: "line",
     fromMm: [0, -1.5],
@@ -154,8 +173,9 @@ function drawFoot(
   for (const [i, text] of lines.entries()) {
     const besideMm = i === lines.length - 1 ? NUMBER_MM : 0;
     const set = setRuns(quiet(text), { widthMm: widthMm - besideMm, ...LOOK });
-    drawMarks(document, set.marks, footPlace(paper, below).place);
+    drawMarks(document, set.marks, footPlace(paper, sideMm, below).place);
     below += set.lines.length;
   }
-  if (pageText !== undefined) drawNumber(document, paper, below - 1, pageText);
+  if (pageText !== undefined)
+    drawNumber(document, footPlace(paper, sideMm, below - 1), pageText(page));
 }

@@ -11,7 +11,7 @@ const CAPTION_MM = 5;
 const EDGE_MM = 4;
 /** Of a row of tints, and of a masstone without any; the latter where room is scarce. */
 const ROW_MM = { roomy: 15, dense: 8 } as const;
-const ALONE_MM = { roomy: 34, dense: 20 } as const;
+const ALONE_MM = { roomy: 34, dense: 14 } as const;
 /** What a masstone takes of the width beside its tints. */
 const MASSTONE = 0.4;
 

@@ -5,13 +5,14 @@ import { LEAST_PT, linkRun, type PaperStyle } from "./paper-style.ts";
 import { swatchMarks } from "./paper-swatch.ts";
 import { setRuns } from "./set-runs.ts";
 
-const TILE_MM = 15;
+const TILE_MM = { roomy: 15, spare: 13.5 } as const;
 const GAP_MM = 1;
-const SWATCH_MM = { roomy: 4.5, dense: 3 } as const;
+const SWATCH_MM = { roomy: 4.5, dense: 2.5 } as const;
 
 /** Colours side by side, each its swatches abutting downwards and its name below. */
 export function wallFigure({ tiles }: WallBlock, style: PaperStyle): Group[] {
-  const perRow = Math.max(1, Math.floor((style.widthMm + GAP_MM) / (TILE_MM + GAP_MM)));
+  const tileMm = TILE_MM[style.isSpare === true ? "spare" : "roomy"];
+  const perRow = Math.max(1, Math.floor((style.widthMm + GAP_MM) / (tileMm + GAP_MM)));
   const rows = Array.from({ length: Math.ceil(tiles.length / perRow) }, (_, i) =>
     tiles.slice(i * perRow, (i + 1) * perRow),
   );

@@ -2,12 +2,13 @@ import { cpSync, mkdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { codeOf } from "../diagnostics/error-code.ts";
 import { OutputFault } from "../site/output-fault.ts";
-import { buildFolder } from "../site/output-folder.ts";
+import { buildFolder, refuseForeignFolder } from "../site/output-folder.ts";
 import { MANIFEST, outputManifest } from "../site/output-manifest.ts";
 import type { PublishTarget } from "./publish-target.ts";
 
-/** A folder of this machine: written beside and exchanged in one step; what no publish wrote in it stays. */
+/** A folder of this machine: written beside and exchanged in one step; what no publish wrote in it stays. @throws OutputFault for a folder of somebody else's */
 export function folderTarget(dir: string, contentDir: string): PublishTarget {
+  refuseForeignFolder(dir, contentDir);
   return {
     read: async (path) => {
       try {

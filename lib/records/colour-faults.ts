@@ -105,8 +105,8 @@ function* familyFaults(
   const lab = masstoneLab(colour.masstone);
   const reachOf = (wanted: string | undefined): MasstoneReach | undefined =>
     knowledge.tables.masstoneReaches.find(({ of }) => of === wanted);
-  const earth = known.length === 1 ? reachOf(known[0]?.identity?.class) : undefined;
-  const reach = earth ?? reachOf(family);
+  const ofKind = known.length === 1 ? reachOf(known[0]?.identity?.class) : undefined;
+  const reach = ofKind ?? reachOf(family);
   if (
     family === undefined ||
     reach === undefined ||
@@ -140,6 +140,8 @@ function* familyFaults(
 
 /** Chroma C*ab from which a hue is told well, and how far [degree] a white turns one: of measured paints 31 at the most. Our own limit, wide. */
 const TURNED = { fromChroma: 20, degrees: 55 } as const;
+/** A L*a*b* whose two last numbers, exchanged, bring its hue this near to a let-down's, was turned by less. */
+const EXCHANGED = { fromDegrees: 35, toDegrees: 12 } as const;
 
 /** A masstone of quite another hue than its let-downs: a sign lost, a* and b* exchanged, another paint's column. */
 function* turnedHueFaults({ masstone, tints, place }: ReadColour): Faults {
@@ -149,16 +151,33 @@ function* turnedHueFaults({ masstone, tints, place }: ReadColour): Faults {
   for (const [i, { reading, massRatio, white }] of tints.entries()) {
     const lab = masstoneLab(reading);
     if (lab === undefined || labToLch(lab).C < TURNED.fromChroma) continue;
-    const turned = Math.abs(((labToLch(lab).h - h + 540) % 360) - 180);
-    if (turned < TURNED.degrees) continue;
+    const tint = labToLch(lab).h;
+    const turned = hueApart(tint, h);
+    const isExchanged =
+      [masstone, reading].some((one) => one?.form === "lab") &&
+      turned >= EXCHANGED.fromDegrees &&
+      hueApart(tint, exchanged(h)) <= EXCHANGED.toDegrees;
+    if (turned < TURNED.degrees && !isExchanged) continue;
     yield warningAt(place(["tints", i]), "records/turned-hue", {
-      message: `The let-down ${massRatio} in ${white} has the hue angle ${labToLch(lab).h.toFixed(0)}, and the masstone ${h.toFixed(0)}: no white turns a hue by ${turned.toFixed(0)} degrees`,
+      message: `The let-down ${massRatio} in ${white} has the hue angle ${tint.toFixed(0)}, and the masstone ${h.toFixed(0)}: no white turns a hue by ${turned.toFixed(0)} degrees`,
       actual: `${turned.toFixed(0)} degrees apart`,
       expected: `within ${TURNED.degrees} degrees of each other`,
-      hint: "a sign lost or a* and b* exchanged, in one of the two, or another paint's column",
+      hint: isExchanged
+        ? "with a* and b* exchanged in one of the two they agree"
+        : "a sign lost or a* and b* exchanged, in one of the two, or another paint's column",
     });
     return;
   }
+}
+
+/** Degrees between two hue angles. */
+function hueApart(one: number, other: number): number {
+  return Math.abs(((one - other + 540) % 360) - 180);
+}
+
+/** The hue angle of a* and b* in each other's place. */
+function exchanged(hue: number): number {
+  return (450 - hue) % 360;
 }
 
 /** Whether a hue angle [degree] lies from one to another through 360; any does where no end is told. */
@@ -166,7 +185,8 @@ function onArc(hue: number, from = 0, to = 360): boolean {
   return from <= to ? hue >= from && hue <= to : hue >= from || hue <= to;
 }
 
-function masstoneLab(reading: Reading | undefined): Lab | undefined {
+/** CIELAB of a reading, of a spectrum for D65 and 10 degrees; undefined of none, and of a chip that the renotation lacks. */
+export function masstoneLab(reading: Reading | undefined): Lab | undefined {
   if (reading === undefined) return undefined;
   if (reading.form === "spectrum") return spectrumLab(reading.spectrum);
   return reading.form === "lab" ? reading.lab : labOfChip(reading.munsell);

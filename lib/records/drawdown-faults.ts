@@ -1,4 +1,5 @@
 import { apparentRatio, nearerToColour, type LadderEnds } from "../optics/tints/let-down-order.ts";
+import { grouped } from "../quantities/grouped.ts";
 import { errorAt, faultAt, warningAt, type Faults } from "./fault.ts";
 import { filmFaults } from "./film-faults.ts";
 import { levelsOf, mean, type Levels } from "./reading-levels.ts";
@@ -86,15 +87,14 @@ function* tintFaults(
 
 /** The let-downs that can be held against each other: in one white, weighed alike and read alike. */
 function laddersOf({ tints }: ReadColour): Iterable<readonly Rung[]> {
-  const ladders = new Map<string, Rung[]>();
-  tints.forEach((tint, index) => {
+  const rungs = tints.flatMap((tint, index): (readonly [string, Rung])[] => {
     const levels = levelsOf(tint.reading);
     const ratio = tint.colourParts / tint.whiteParts;
-    if (levels === undefined || !(ratio > 0 && ratio < Infinity)) return;
+    if (levels === undefined || !(ratio > 0 && ratio < Infinity)) return [];
     const key = JSON.stringify([tint.white, tint.ratioKind, levels.scale]);
-    ladders.set(key, [...(ladders.get(key) ?? []), { tint, index, ratio, levels }]);
+    return [[key, { tint, index, ratio, levels }]];
   });
-  return ladders.values();
+  return grouped(rungs).values();
 }
 
 /** What a let-down names as its white, where that is dark. */

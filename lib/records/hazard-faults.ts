@@ -1,4 +1,5 @@
 import { acuteCategory } from "../hazard/classify/acute-toxicity.ts";
+import { genericLimit } from "../hazard/classify/generic-limit.ts";
 import { classificationFaults, type HazardFault } from "../hazard/classify/classification.ts";
 import { isHazardCode, statementMeaning } from "../hazard/texts/hazard-statement.ts";
 import { formulaIdentifierFaults, statedLabelFaults } from "../hazard/label/stated-label.ts";
@@ -64,7 +65,11 @@ function* classified(
         yaml,
         at,
       );
-    for (const fault of [...besideFaults(hazard), ...contradictedEstimate(hazard)])
+    for (const fault of [
+      ...besideFaults(hazard),
+      ...contradictedEstimate(hazard),
+      ...highLimits(hazard),
+    ])
       yield told(fault, yaml, at);
     const counted = isBare ? undefined : hazard.countedAs;
     if (counted !== undefined && typeof metals[counted] !== "number")
@@ -110,6 +115,35 @@ function contradictedEstimate(hazard: HazardForm): (HazardFault & { readonly hin
       ...(inGrams && unit === "mg/kg" && { hint: `${1000 * ate} mg/kg, if it was given in g/kg` }),
     },
   ];
+}
+
+/**
+ * Limits of a substance's own above those that hold for every substance: a supplier may set one so
+ * high in exceptional cases alone.
+ *
+ * @source clp-1272-2008-memory : Article 10(1)
+ */
+function highLimits(hazard: HazardForm): (HazardFault & { readonly hint?: string })[] {
+  if (typeof hazard === "string") return [];
+  return (hazard.limits ?? []).flatMap(({ hazardClass, from }, i) => {
+    const generic = genericLimit(hazardClass);
+    if (generic === undefined || from <= generic * (1 + ROUNDING)) return [];
+    const percent = (fraction: number): string => `${Number((100 * fraction).toPrecision(6))} %`;
+    const inPercent = from / 100;
+    return [
+      {
+        path: ["limits", i, "from"],
+        message: `The limit of ${percent(from)} for ${hazardClass} lies above ${percent(generic)}, which holds for every substance: a supplier may set one so high in exceptional cases alone`,
+        actual: String(from),
+        expected: `at most ${generic}`,
+        severity: "warning",
+        hint:
+          inPercent <= generic
+            ? `${Number(inPercent.toPrecision(6))}, if it was given in percent`
+            : "a decimal lost?",
+      },
+    ];
+  });
 }
 
 /** What stands beside a statement that has no use for it, and perhaps belongs to its neighbour; an M-factor that is none (CLP, Annex I, table 4.1.3). */

@@ -1,4 +1,7 @@
+import { deltaE00 } from "../colorimetry/difference.ts";
 import { nearestWord } from "../diagnostics/nearest-word.ts";
+import { amountEnds } from "./amount-ends.ts";
+import { masstoneLab } from "./colour-faults.ts";
 import { errorAt, noteAt, warningAt, type Faults } from "./fault.ts";
 import { OLDEST_YEARS } from "./amount-faults.ts";
 import { lotColumnFaults } from "./lot-column-faults.ts";
@@ -36,6 +39,7 @@ export function* lotFaults(
     yield* weighedFaults(lot, files);
     yield* lotFillingFaults(lot);
     yield* recipeFaults(lot, files);
+    yield* grindFaults(lot, files);
     yield* readBeforeMade(lot);
     yield* madeBeforeDelivery(lot, files);
     yield* deliveryFaults(lot, files);
@@ -46,6 +50,7 @@ export function* lotFaults(
     const colour = colours.get(lot.record.colour);
     yield* geometryFaults(lot, colour);
     yield* letDownFaults(lot, colour, bySlug);
+    yield* ratioFaults(lot, colour, bySlug);
   }
   yield* standardFaults(files);
 }
@@ -213,6 +218,28 @@ function* recipeFaults({ record, yaml }: Parsed<LotRecord>, files: ParsedFiles):
       });
 }
 
+/** So many times coarser or finer than its colour's is another grind, or a decimal lost. Our own limit. */
+const ANOTHER_GRIND = 5;
+
+/** A gauge reads to a few micrometres, and one recipe comes out alike. */
+function* grindFaults({ record, yaml }: Parsed<LotRecord>, { colours }: ParsedFiles): Faults {
+  const own = record.finenessOfGrindUm;
+  const usual = amountEnds(colours.get(record.colour)?.record.finenessOfGrindUm, []).map(
+    ({ value }) => value,
+  );
+  if (own === undefined || usual.length === 0) return;
+  const [finest, coarsest] = [Math.min(...usual), Math.max(...usual)];
+  const isCoarse = own >= coarsest * ANOTHER_GRIND;
+  if (!isCoarse && own * ANOTHER_GRIND > finest) return;
+  const recipe = usual.length === 1 ? String(finest) : `${finest} to ${coarsest}`;
+  yield warningAt(yaml.place(["finenessOfGrindUm"]), "records/lot-grind", {
+    message: `Lot ${record.number} is ground to ${own} um, and the record of ${record.colour} says ${recipe} um: ${isCoarse ? "so coarse" : "so fine"} a lot is another paint`,
+    actual: `${own} um`,
+    expected: `about ${recipe} um`,
+    hint: "a digit too many or a decimal lost?",
+  });
+}
+
 /** The number of a delivery that stands in no list, and is one slip away from one that does. */
 function* deliveryFaults({ record, yaml }: Parsed<LotRecord>, { pigments }: ParsedFiles): Faults {
   for (const [i, { pigment, supplierLot }] of record.pigments.entries()) {
@@ -307,6 +334,43 @@ function* letDownFaults(
     actual: letDownName(first),
     expected: has === "" ? "a let-down of the standard like it" : has,
   });
+}
+
+/** Of a let-down under a wrong ratio, ΔE00 to the standard's of that ratio at least, and to its own at most. Our own limits. */
+const WRONG_RATIO = { apart: 6, near: 2 } as const;
+
+/** A let-down that reads as the standard does in another ratio: the wrong one was written down. */
+function* ratioFaults(
+  lot: Lot,
+  colour: Colour | undefined,
+  lots: ReadonlyMap<string, Lot>,
+): Faults {
+  if (colour === undefined || colour.record.standard === lot.slug) return;
+  const standards = [
+    ...(lot.standard?.letDowns ?? []),
+    ...standardLetDowns(colour, lots.get(colour.record.standard ?? "")),
+  ];
+  for (const [i, own] of lot.letDowns.entries()) {
+    const lab = masstoneLab(own.reading);
+    if (lab === undefined) continue;
+    const held = standards
+      .filter(({ white, ratioKind }) => white === own.white && ratioKind === own.ratioKind)
+      .flatMap(({ massRatio, reading }) => {
+        const other = masstoneLab(reading);
+        return other === undefined ? [] : [{ massRatio, apart: deltaE00(lab, other) }];
+      });
+    const same = held.filter(({ massRatio }) => massRatio === own.massRatio);
+    const near = held.find(({ apart }) => apart <= WRONG_RATIO.near);
+    if (near === undefined || same.length === 0) continue;
+    const apart = Math.min(...same.map((one) => one.apart));
+    if (apart < WRONG_RATIO.apart) continue;
+    yield warningAt(lot.place(["tints", i, "massRatio"]), "records/lot-ratio", {
+      message: `The lot ${lot.record.number} is let down ${own.massRatio} in ${own.white} and reads as its standard does ${near.massRatio} (dE00 ${near.apart.toFixed(1)}, and ${apart.toFixed(1)} from the standard ${own.massRatio}): another ratio was weighed than written down`,
+      actual: own.massRatio,
+      expected: near.massRatio,
+      hint: `massRatio: "${near.massRatio}"?`,
+    });
+  }
 }
 
 function isAlike(one: TintReading, other: TintReading): boolean {

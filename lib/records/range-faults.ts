@@ -106,7 +106,7 @@ function* pastPrices(
     for (const { ml, place } of sizes)
       if (place("price").file === prices?.file)
         yield noteAt(place("price"), "records/past-price", {
-          message: `${slug} has a price for ${ml} ml, and is made no more from ${day} on: while stock lasts it is sold at that, after that the line can go`,
+          message: `${slug} has a price for ${ml} ml, and is made no more from ${day} on: its sheet prints no price, and the line can go once none of it is left to label`,
           actual: slug,
           expected: "a colour that is made",
         });

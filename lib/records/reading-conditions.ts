@@ -4,7 +4,7 @@ import type { ReadColour, Reading } from "./records.ts";
 
 /** One way in which readings of one paint may be unlike: what it is called, and what it is of a reading. */
 interface Condition {
-  readonly key: "geometry" | "aperture";
+  readonly key: "geometry" | "aperture" | "illuminant";
   readonly of: (reading: Reading) => string | undefined;
   /** "was read 45/0". */
   readonly read: (value: string) => string;
@@ -26,6 +26,13 @@ const CONDITIONS: readonly Condition[] = [
     read: (value) => `was read through ${value}`,
     why: "a small opening loses light at its edge that a large one keeps",
     hint: "another instrument's file, or another opening?",
+  },
+  {
+    key: "illuminant",
+    of: (reading) => (reading.form === "lab" ? reading.viewing : undefined),
+    read: (value) => `is told for ${value}`,
+    why: "an instrument tells all for the light and the observer that it is set to",
+    hint: "illuminant or observer left out, miswritten or copied at one of them?",
   },
 ];
 

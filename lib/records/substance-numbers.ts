@@ -1,4 +1,5 @@
 import type { Knowledge } from "../knowledge/pigment-knowledge.ts";
+import { parentName } from "../quantities/colour-index-name.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { warningAt, type Faults } from "./fault.ts";
 import type { OwnRule } from "./own-faults.ts";
@@ -122,7 +123,7 @@ function foreignNumber(
   | undefined {
   if (colourIndexName === undefined || casNumber === undefined || components !== undefined)
     return undefined;
-  const names = [colourIndexName, colourIndexName.replace(/:\d$/, "")];
+  const names = [colourIndexName, parentName(colourIndexName)];
   const own = casNumbers.find(({ pigments }) => names.some((one) => pigments.includes(one)));
   if (own === undefined || own.numbers.includes(casNumber)) return undefined;
   const owners = casNumbers.filter(({ numbers }) => numbers.includes(casNumber));

@@ -1,6 +1,11 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { CONTAINS, isOwnLine, metalKey } from "../hazard/texts/contents-line.ts";
-import { signalWordKey, textsToReview, UNKNOWN_TOXICITY } from "../hazard/texts/statement-texts.ts";
+import {
+  lineName,
+  signalWordKey,
+  textsToReview,
+  UNKNOWN_TOXICITY,
+} from "../hazard/texts/statement-texts.ts";
 import { substanceName, type NamesByLanguage } from "../hazard/texts/substance-name.ts";
 import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
 import { given } from "../quantities/given.ts";
@@ -256,16 +261,19 @@ interface Asked {
 function reviewed(
   labels: Labels,
   { language, place, texts }: Asked,
-  { hazardKnowledge }: Records,
+  { hazardKnowledge, workshop }: Records,
 ): Diagnostic[] {
   const codes = labels.carried.filter((code) => language !== "en" || !isOwnLine(code));
   const { missing, fromMemory, completed } = textsToReview(hazardKnowledge.texts, codes, language);
+  const called = (codes: readonly string[]): string[] =>
+    codes.map((code) => lineName(hazardKnowledge.texts, code, recordLanguage(workshop)));
   return given([
-    missing.length > 0 && note("hazard/text-missing", place, texts.textMissing(language, missing)),
+    missing.length > 0 &&
+      note("hazard/text-missing", place, texts.textMissing(language, called(missing))),
     fromMemory.length > 0 &&
-      note("hazard/text-to-review", place, texts.textToReview(language, fromMemory)),
+      note("hazard/text-to-review", place, texts.textToReview(language, called(fromMemory))),
     completed.length > 0 &&
-      note("hazard/text-completed", place, texts.textCompleted(language, completed)),
+      note("hazard/text-completed", place, texts.textCompleted(language, called(completed))),
   ]);
 }
 

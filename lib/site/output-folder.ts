@@ -72,6 +72,19 @@ export function buildFolder(
   }
 }
 
+/**
+ * Refuse a folder, of the site unless said, that `buildFolder` would refuse by what lies in it, before there is anything to write.
+ * @throws OutputFault when it is neither empty nor ours.
+ */
+export function refuseForeignFolder(
+  outputDir: string,
+  contentDir: string,
+  kind: OutputKind = "site",
+): void {
+  const out = outputPlace(outputDir, contentDir);
+  attempt(out, () => refuseForeign(out, outputDir, kind));
+}
+
 function refuseForeign(dir: string, printed: string, kind: OutputKind): void {
   if (!existsSync(dir) || readdirSync(dir).length === 0) return;
   const manifest = outputManifest(dir);

@@ -1,5 +1,5 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { basename, dirname, join, resolve } from "node:path";
 import fc from "fast-check";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import type { CommandOptions } from "../../lib/commands/command-options.ts";
@@ -43,7 +43,7 @@ test("its record lacks nothing but its pigment, and is accepted once that is nam
     "to fill in: pigment in place of CHANGE-ME, the name of a file in pigments/: lamp-black\n",
   ]);
   expect(toldOf(folder).lines).toEqual([
-    'content/colours/terre-d-ete-no-2-brulee.md:6:14 error pigments[0].pigment can\'t be "CHANGE-ME": it takes lower-case letters, digits and single hyphens; a starter leaves it open: write the right one in its place records/schema',
+    'content/colours/terre-d-ete-no-2-brulee.md:7:14 error pigments[0].pigment can\'t be "CHANGE-ME": it takes lower-case letters, digits and single hyphens; a starter leaves it open: write the right one in its place records/schema',
   ]);
   writeFileSync(file, readFileSync(file, "utf8").replace("CHANGE-ME", "lamp-black"));
   expect(toldOf(folder)).toEqual({ lines: [], sound: true });
@@ -225,4 +225,24 @@ test.each([
 ])("%j of what can't be is told in one line", (words, line) => {
   expect(newRecord(options(contentFolder(SMALLEST_WORKSHOP).content), words)).toBe(1);
   expect(written.join("")).toBe(line);
+});
+
+// source: the modeline of YAML language servers, "# yaml-language-server: $schema=<url>", in the first lines of a document.
+test.each([
+  ["workshop", "A Workshop", "workshop.yaml"],
+  ["pigment", "Soot", "pigments/soot.yaml"],
+  ["vehicle", "Walnut oil", "vehicles/walnut-oil.yaml"],
+  ["colour", "Soot", "colours/soot.md"],
+  ["answer", "Is it dry", "answers/is-it-dry.md"],
+  ["source", "A book", "sources/a-book.yaml"],
+  ["trial", "Lamp Black", "trials/lamp-black-2026-05-18.yaml"],
+])("a new %s says where an editor finds its schema", (kind, name, path) => {
+  const folder = contentFolder(kind === "workshop" ? {} : SMALLEST_WORKSHOP);
+  expect(newRecord({ ...options(folder.content), date: "2026-05-18" }, [kind, name])).toBe(0);
+  const [first, second] = readFileSync(join(folder.content, path), "utf8").split("\n");
+  const line = path.endsWith(".md") ? second : first;
+  expect(path.endsWith(".md") ? first : "---").toBe("---");
+  const schema = /^# yaml-language-server: \$schema=(\S+)$/.exec(line ?? "")?.[1] ?? "";
+  expect(basename(schema)).toBe(`${kind}.schema.json`);
+  expect(existsSync(resolve(dirname(join(folder.content, path)), schema))).toBe(true);
 });

@@ -175,8 +175,29 @@ describe("a workshop that publishes", { shuffle: false }, () => {
       writeFileSync(join(other, "manifest.json"), `{ "kind": "another" }`);
       const { code, complaints } = await publish("other");
       expect(code).toBe(1);
-      expect(complaints).toContain("manifest.json of the target is no manifest of ours");
+      expect(complaints).toContain("neither empty nor made by an earlier build");
       expect(filesIn(other)).toEqual(["manifest.json"]);
+      store.objects.set("/another/manifest.json", {
+        bytes: Buffer.from(`{ "kind": "another" }`),
+        headers: {},
+      });
+      expect((await publish("s3:another", "--endpoint", store.address)).complaints).toContain(
+        "manifest.json of the target is no manifest of ours",
+      );
+    });
+
+    test("a folder of somebody else's is refused before anything is built", async () => {
+      const { home: elsewhere } = contentFolder(RECORDS);
+      mkdirSync(join(elsewhere, "letters"));
+      writeFileSync(join(elsewhere, "letters", "to-a-friend.txt"), "Dear A.");
+      const { code, output, complaints } = await commandHere(["publish", "--to", "letters"], {
+        cwd: elsewhere,
+        env: KEYS,
+      });
+      expect([code, output]).toEqual([1, ""]);
+      expect(complaints).toContain("letters is neither empty nor made by an earlier build");
+      expect(existsSync(join(elsewhere, "_site"))).toBe(false);
+      expect(existsSync(join(elsewhere, "content", ".mullstone-cache"))).toBe(false);
     });
 
     test.skipIf(hasRsync)("rsync that is not there is told in a sentence", async () => {

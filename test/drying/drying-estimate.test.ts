@@ -4,7 +4,11 @@ import { chemistryOf, chemistryRow, KNOWN } from "../support/known.ts";
 import { drierDose, drierWarnings } from "../../lib/drying/added-drier.ts";
 import { CHEMISTRIES, type Chemistry } from "../../lib/drying/chemistry-drying.ts";
 import { drierContributions } from "../../lib/drying/added-drier-share.ts";
-import { partWeights, pigmentContributions } from "../../lib/drying/pigment-contributions.ts";
+import {
+  partWeights,
+  pigmentContributions,
+  slowingShare,
+} from "../../lib/drying/pigment-contributions.ts";
 import { signOf, type Contribution } from "../../lib/drying/contribution.ts";
 import {
   dryingEstimate,
@@ -112,6 +116,8 @@ describe("film and room", () => {
   test.each([
     [75, "film-as-classed", "none", [1, 1]],
     [300, "thick-film-slows", "slower", [2, 4]],
+    // 108/75 = 1.44, whose root is 1.2.
+    [108, "thick-film-slows", "slower", [1.2, 1.44]],
     [18.75, "thin-film-speeds", "faster", [0.25, 0.5]],
   ] as const)("%s um: %s", (um, rule, sign, factor) =>
     expect(filmContribution(um)).toMatchObject({ statement: { rule }, sign, factor }),
@@ -228,6 +234,13 @@ describe("pigments of one paint count by their share, and do not multiply", () =
   test("what takes no part counts only in so far as nothing else acts", () => {
     expect(partWeights([part("iron oxide", 0.5), part("zinc oxide", 0.5)])).toEqual([0, 1]);
     expect(partWeights([part("iron oxide", 1)])).toEqual([1]);
+  });
+  /** By hand: of two whose amounts nobody knows each counts for a half. */
+  test("the share that slows is that of retarders by weight, or by their number", () => {
+    const zincAndIron = (massFraction: number | undefined) =>
+      slowingShare([part("zinc oxide", massFraction), part("iron oxide", massFraction)]);
+    expect(zincAndIron(0.5)).toBe(1);
+    expect(zincAndIron(undefined)).toBe(0.5);
   });
   /** By hand: zinc acts by .0125/.25 = .05, the rest by 1 x (1 - .05): together 1. */
   test("a twentieth of the full amount acts by a twentieth", () => {

@@ -8,83 +8,53 @@ import { KNOWLEDGE } from "./knowledge.ts";
 
 const { forbiddenWords } = KNOWLEDGE;
 
-interface Claim {
-  readonly language: StatementLanguage;
-  readonly claim: ClaimKind;
-  readonly text: string;
-  readonly word: string;
-}
+type Claim = readonly [language: StatementLanguage, claim: ClaimKind, text: string, word: string];
 
 /** Claims as a seller writes them. Which words are forbidden: the issue and hazard figures, common practice. */
 const CLAIMS: readonly Claim[] = [
-  {
-    language: "en",
-    claim: "conformity",
-    text: "This paint conforms to ASTM D4236.",
-    word: "conforms to ASTM D4236",
-  },
-  {
-    language: "en",
-    claim: "conformity",
-    text: "It meets the requirements of D4302 in full.",
-    word: "meets the requirements of D4302",
-  },
-  {
-    language: "en",
-    claim: "conformity",
-    text: "Complies with ASTM D-4236",
-    word: "Complies with ASTM D-4236",
-  },
-  { language: "en", claim: "conformity", text: "a D4302-compliant red", word: "D4302-compliant" },
-  { language: "en", claim: "non-toxic", text: "A non-toxic white.", word: "non-toxic" },
-  { language: "en", claim: "non-toxic", text: "It is NOT TOXIC.", word: "NOT TOXIC" },
-  { language: "en", claim: "non-toxic", text: "nontoxic", word: "nontoxic" },
-  { language: "en", claim: "safe", text: "Perfectly safe for children.", word: "safe" },
-  { language: "en", claim: "safe", text: "A safer white", word: "safer" },
-  { language: "en", claim: "harmless", text: "harmless in use", word: "harmless" },
-  { language: "en", claim: "eco", text: "an eco-friendly medium", word: "eco-friendly" },
-  { language: "en", claim: "archival", text: "Archival quality", word: "Archival" },
-  { language: "en", claim: "seal", text: "bears the seal of approval", word: "seal of approval" },
-  {
-    language: "fr",
-    claim: "conformity",
-    text: "Conforme à la norme ASTM D4236.",
-    word: "Conforme à la norme ASTM D4236",
-  },
-  { language: "fr", claim: "non-toxic", text: "un blanc non toxique", word: "non toxique" },
-  { language: "fr", claim: "safe", text: "Une peinture sûre et sans danger.", word: "sûre" },
-  { language: "fr", claim: "harmless", text: "inoffensive pour la santé", word: "inoffensive" },
-  { language: "fr", claim: "eco", text: "un médium écologique", word: "écologique" },
-  { language: "fr", claim: "archival", text: "de qualité archive", word: "qualité archive" },
-  { language: "fr", claim: "seal", text: "porte le label de qualité", word: "label de qualité" },
-  {
-    language: "de",
-    claim: "conformity",
-    text: "Entspricht ASTM D4302.",
-    word: "Entspricht ASTM D4302",
-  },
-  { language: "de", claim: "non-toxic", text: "ein ungiftiges Weiß", word: "ungiftiges" },
-  { language: "de", claim: "safe", text: "Eine sichere Farbe.", word: "sichere" },
-  { language: "de", claim: "harmless", text: "gesundheitlich unbedenklich", word: "unbedenklich" },
-  { language: "de", claim: "eco", text: "ein Öko-Malmittel", word: "Öko-Malmittel" },
-  { language: "de", claim: "archival", text: "archivfeste Farben", word: "archivfeste" },
-  { language: "de", claim: "seal", text: "mit Prüfsiegel", word: "Prüfsiegel" },
-  {
-    language: "es",
-    claim: "conformity",
-    text: "Cumple con la norma ASTM D4236.",
-    word: "Cumple con la norma ASTM D4236",
-  },
-  { language: "es", claim: "non-toxic", text: "un blanco no tóxico", word: "no tóxico" },
-  { language: "es", claim: "safe", text: "Una pintura segura.", word: "segura" },
-  { language: "es", claim: "harmless", text: "inofensivo para la salud", word: "inofensivo" },
-  { language: "es", claim: "eco", text: "un medio ecológico", word: "ecológico" },
-  { language: "es", claim: "archival", text: "calidad de archivo", word: "calidad de archivo" },
-  { language: "es", claim: "seal", text: "lleva el sello de calidad", word: "sello de calidad" },
+  ["en", "conformity", "This paint conforms to ASTM D4236.", "conforms to ASTM D4236"],
+  [
+    "en",
+    "conformity",
+    "It meets the requirements of D4302 in full.",
+    "meets the requirements of D4302",
+  ],
+  ["en", "conformity", "Complies with ASTM D-4236", "Complies with ASTM D-4236"],
+  ["en", "conformity", "a D4302-compliant red", "D4302-compliant"],
+  ["en", "non-toxic", "A non-toxic white.", "non-toxic"],
+  ["en", "non-toxic", "It is NOT TOXIC.", "NOT TOXIC"],
+  ["en", "non-toxic", "nontoxic", "nontoxic"],
+  ["en", "safe", "Perfectly safe for children.", "safe"],
+  ["en", "safe", "A safer white", "safer"],
+  ["en", "harmless", "harmless in use", "harmless"],
+  ["en", "eco", "an eco-friendly medium", "eco-friendly"],
+  ["en", "archival", "Archival quality", "Archival"],
+  ["en", "seal", "bears the seal of approval", "seal of approval"],
+  ["fr", "conformity", "Conforme à la norme ASTM D4236.", "Conforme à la norme ASTM D4236"],
+  ["fr", "non-toxic", "un blanc non toxique", "non toxique"],
+  ["fr", "safe", "Une peinture sûre et sans danger.", "sûre"],
+  ["fr", "harmless", "inoffensive pour la santé", "inoffensive"],
+  ["fr", "eco", "un médium écologique", "écologique"],
+  ["fr", "archival", "de qualité archive", "qualité archive"],
+  ["fr", "seal", "porte le label de qualité", "label de qualité"],
+  ["de", "conformity", "Entspricht ASTM D4302.", "Entspricht ASTM D4302"],
+  ["de", "non-toxic", "ein ungiftiges Weiß", "ungiftiges"],
+  ["de", "safe", "Eine sichere Farbe.", "sichere"],
+  ["de", "harmless", "gesundheitlich unbedenklich", "unbedenklich"],
+  ["de", "eco", "ein Öko-Malmittel", "Öko-Malmittel"],
+  ["de", "archival", "archivfeste Farben", "archivfeste"],
+  ["de", "seal", "mit Prüfsiegel", "Prüfsiegel"],
+  ["es", "conformity", "Cumple con la norma ASTM D4236.", "Cumple con la norma ASTM D4236"],
+  ["es", "non-toxic", "un blanco no tóxico", "no tóxico"],
+  ["es", "safe", "Una pintura segura.", "segura"],
+  ["es", "harmless", "inofensivo para la salud", "inofensivo"],
+  ["es", "eco", "un medio ecológico", "ecológico"],
+  ["es", "archival", "calidad de archivo", "calidad de archivo"],
+  ["es", "seal", "lleva el sello de calidad", "sello de calidad"],
 ];
 
 describe("claims are found where they stand", () => {
-  test.each(CLAIMS)("$language, $claim: $text", ({ language, claim, text, word }) => {
+  test.each(CLAIMS)("%s, %s: %s", (language, claim, text, word) => {
     const [first] = forbiddenWords(text, language);
     expect(first).toMatchObject({ claim, word });
     expect(text.slice(first?.start, first?.end)).toBe(word);
@@ -92,9 +62,9 @@ describe("claims are found where they stand", () => {
 
   test("every kind of claim is tried in every language", () => {
     for (const language of STATEMENT_LANGUAGES) {
-      expect(
-        new Set(CLAIMS.filter((each) => each.language === language).map(({ claim }) => claim)),
-      ).toEqual(new Set(CLAIM_KINDS));
+      expect(new Set(CLAIMS.filter(([own]) => own === language).map(([, claim]) => claim))).toEqual(
+        new Set(CLAIM_KINDS),
+      );
     }
   });
 
@@ -160,118 +130,78 @@ describe("what is no claim", () => {
 });
 
 /** What calms falsely (CLP, Article 25(4): nothing that says "not hazardous"): a sentence with it, and one like it that claims nothing. */
-const CALMING: readonly {
-  readonly language: StatementLanguage;
-  readonly caught: string;
-  readonly word: string;
-  readonly spared: string;
-}[] = [
-  {
-    language: "en",
-    caught: "No hazard classified on the suppliers' data.",
-    word: "No hazard classified",
-    spared: "No hazard data recorded; treat as hazardous.",
-  },
-  {
-    language: "en",
-    caught: "This colour is not hazardous.",
-    word: "not hazardous",
-    spared: "Leftovers are hazardous waste.",
-  },
-  {
-    language: "fr",
-    caught: "Aucun danger classé d'après les fournisseurs.",
-    word: "Aucun danger classé",
-    spared: "Aucune donnée sur les dangers; traiter comme dangereux.",
-  },
-  {
-    language: "fr",
-    caught: "Cette couleur n'est pas dangereuse.",
-    word: "pas dangereuse",
-    spared: "Les restes sont des déchets dangereux.",
-  },
-  {
-    language: "fr",
-    caught: "Un pigment non classé comme dangereux.",
-    word: "non classé comme dangereux",
-    spared: "Un pigment classé comme dangereux.",
-  },
-  {
-    language: "fr",
-    caught: "Sans danger pour les enfants.",
-    word: "Sans danger",
-    spared: "Ce n'est jamais sans danger.",
-  },
-  {
-    language: "fr",
-    caught: "Une poudre inoffensive.",
-    word: "inoffensive",
-    spared: "Une poudre qui n'est pas inoffensive.",
-  },
-  {
-    language: "de",
-    caught: "Keine Gefahr eingestuft.",
-    word: "Keine Gefahr eingestuft",
-    spared: "Keine Gefahrdaten; als gefährlich behandeln.",
-  },
-  {
-    language: "de",
-    caught: "Diese Farbe ist nicht gefährlich.",
-    word: "nicht gefährlich",
-    spared: "Reste sind gefährlicher Abfall.",
-  },
-  {
-    language: "de",
-    caught: "Nicht als gefährlich eingestuft.",
-    word: "Nicht als gefährlich eingestuft",
-    spared: "Als gefährlich eingestuft.",
-  },
-  {
-    language: "de",
-    caught: "Für Kinder sicher.",
-    word: "sicher",
-    spared: "Für Kinder nicht sicher.",
-  },
-  {
-    language: "de",
-    caught: "Ein harmloses Pulver.",
-    word: "harmloses",
-    spared: "Ein Pulver, das nicht harmlos ist.",
-  },
-  {
-    language: "es",
-    caught: "Ningún peligro clasificado.",
-    word: "Ningún peligro clasificado",
-    spared: "Sin datos de peligros; tratar como peligroso.",
-  },
-  {
-    language: "es",
-    caught: "Este color no es peligroso.",
-    word: "no es peligroso",
-    spared: "Los restos son residuos peligrosos.",
-  },
-  {
-    language: "es",
-    caught: "No clasificado como peligroso.",
-    word: "No clasificado como peligroso",
-    spared: "Clasificado como peligroso.",
-  },
-  {
-    language: "es",
-    caught: "Seguro para los niños.",
-    word: "Seguro",
-    spared: "No es seguro para los niños.",
-  },
-  {
-    language: "es",
-    caught: "Un polvo inofensivo.",
-    word: "inofensivo",
-    spared: "Un polvo que no es inofensivo.",
-  },
+const CALMING: readonly (readonly [
+  language: StatementLanguage,
+  caught: string,
+  word: string,
+  spared: string,
+])[] = [
+  [
+    "en",
+    "No hazard classified on the suppliers' data.",
+    "No hazard classified",
+    "No hazard data recorded; treat as hazardous.",
+  ],
+  ["en", "This colour is not hazardous.", "not hazardous", "Leftovers are hazardous waste."],
+  [
+    "fr",
+    "Aucun danger classé d'après les fournisseurs.",
+    "Aucun danger classé",
+    "Aucune donnée sur les dangers; traiter comme dangereux.",
+  ],
+  [
+    "fr",
+    "Cette couleur n'est pas dangereuse.",
+    "pas dangereuse",
+    "Les restes sont des déchets dangereux.",
+  ],
+  [
+    "fr",
+    "Un pigment non classé comme dangereux.",
+    "non classé comme dangereux",
+    "Un pigment classé comme dangereux.",
+  ],
+  ["fr", "Sans danger pour les enfants.", "Sans danger", "Ce n'est jamais sans danger."],
+  ["fr", "Une poudre inoffensive.", "inoffensive", "Une poudre qui n'est pas inoffensive."],
+  [
+    "de",
+    "Keine Gefahr eingestuft.",
+    "Keine Gefahr eingestuft",
+    "Keine Gefahrdaten; als gefährlich behandeln.",
+  ],
+  [
+    "de",
+    "Diese Farbe ist nicht gefährlich.",
+    "nicht gefährlich",
+    "Reste sind gefährlicher Abfall.",
+  ],
+  [
+    "de",
+    "Nicht als gefährlich eingestuft.",
+    "Nicht als gefährlich eingestuft",
+    "Als gefährlich eingestuft.",
+  ],
+  ["de", "Für Kinder sicher.", "sicher", "Für Kinder nicht sicher."],
+  ["de", "Ein harmloses Pulver.", "harmloses", "Ein Pulver, das nicht harmlos ist."],
+  [
+    "es",
+    "Ningún peligro clasificado.",
+    "Ningún peligro clasificado",
+    "Sin datos de peligros; tratar como peligroso.",
+  ],
+  ["es", "Este color no es peligroso.", "no es peligroso", "Los restos son residuos peligrosos."],
+  [
+    "es",
+    "No clasificado como peligroso.",
+    "No clasificado como peligroso",
+    "Clasificado como peligroso.",
+  ],
+  ["es", "Seguro para los niños.", "Seguro", "No es seguro para los niños."],
+  ["es", "Un polvo inofensivo.", "inofensivo", "Un polvo que no es inofensivo."],
 ];
 
 describe("what calms falsely is caught, and what warns in like words is not", () => {
-  test.each(CALMING)("$language: $caught", ({ language, caught, word, spared }) => {
+  test.each(CALMING)("%s: %s", (language, caught, word, spared) => {
     expect(forbiddenWords(caught, language).map((found) => found.word)).toEqual([word]);
     expect(forbiddenWords(spared, language)).toEqual([]);
   });

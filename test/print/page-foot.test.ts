@@ -7,7 +7,7 @@ import { readPdf } from "../support/read-pdf.ts";
 /** Heights [pt] at which lines of a foot stand on a page, each once, from the top on. */
 async function linesOf(texts: readonly string[]): Promise<readonly number[]> {
   const document = printDocument({ title: "", author: "", language: "de", date: undefined });
-  pagesWithFoot(document, PAPER_SIZES.A4, texts)(0);
+  pagesWithFoot(document, PAPER_SIZES.A4, { lines: texts })(0);
   const [page] = (await readPdf(printedBytes(document))).pages;
   return [...new Set((page?.texts ?? []).map(({ y }) => Math.round(y)))].toSorted((a, b) => b - a);
 }

@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { headedPieces } from "../../lib/print/layout-tree.ts";
 import { marksOf } from "../../lib/print/mark.ts";
-import { plainTable } from "../../lib/print/paper-table.ts";
+import { plainTable, propertyTable } from "../../lib/print/paper-table.ts";
+import type { PaperStyle } from "../../lib/print/paper-style.ts";
 import { ENGLISH } from "../../lib/words/english.ts";
 
 const STYLE = {
@@ -57,4 +58,28 @@ test("a short column beside long ones stays whole", () => {
   ]);
   for (const whole of ["itself", "excellent", "opaque"]) expect(lines).toContain(whole);
   expect(lines.some((line) => line.startsWith("\u0394E00\u00a010.2"))).toBe(true);
+});
+
+// basis: practice; a sheet on paper keeps every figure with how it is known, however little room there is.
+test("figures run in keep name, value, unit, note and standing, and what is not stated", () => {
+  const standing = { kind: "measured", word: "measured" } as const;
+  const rows = [
+    { name: "Oil index", value: "13", unit: "g/100 g", note: "± 1", standing },
+    { name: "Finish", value: "gloss", standing },
+    {
+      name: "Colour change",
+      reason: "not exposed",
+      standing: { kind: "not stated", word: "not stated" },
+    },
+  ] as const;
+  const text = (style: PaperStyle): string =>
+    headedPieces(propertyTable({ caption: "", rows: [...rows] }, STYLE.words, style))
+      .flatMap(({ piece }) => marksOf(piece.content))
+      .flatMap((mark) => (mark.kind === "text" ? [mark.text] : []))
+      .join("")
+      .replaceAll("\u00a0", " ");
+  expect(text({ ...STYLE, isSpare: true })).toBe(
+    "Oil index: 13 g/100 g ± 1 measured; Finish: gloss measured.Not stated: Colour change.",
+  );
+  expect(text(STYLE)).not.toContain("Oil index: ");
 });

@@ -385,3 +385,50 @@ test("a colour without readings of its own has those of its standard", () => {
   const masstone = records?.colours.get("lamp-black")?.masstone;
   expect(masstone?.form === "spectrum" ? masstone.spectrum.values[0] : undefined).toBe(0.021);
 });
+
+describe("a lot's grind against its colour's (our own limit: five times)", () => {
+  const grindTold = (um: number): string[] =>
+    told({
+      "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(
+        "\n---\nNotes",
+        "\nfinenessOfGrindUm: 20\n---\nNotes",
+      ),
+      "lots/lb-1.yaml": `${LOT}finenessOfGrindUm: ${um}\n`,
+    });
+  test("ten times coarser is told, with what the record says", () =>
+    expect(grindTold(200)).toEqual([
+      "content/lots/lb-1.yaml:9 warning Lot LB-1 is ground to 200 um, and the record of lamp-black says 20 um: so coarse a lot is another paint; a digit too many or a decimal lost?",
+    ]));
+  test("five times finer is told", () => expect(grindTold(4)).toHaveLength(1));
+  test.each([99, 30, 4.1])("%s um is not", (um) => expect(grindTold(um)).toEqual([]));
+});
+
+describe("a lot's let-down against the standard's", () => {
+  const ratioTold = (massRatio: string): string[] => {
+    const white = "pigments: [{ pigment: white }]\nmasstone:";
+    const tint = (ratio: string, column = ratio): string =>
+      `{ white: white, massRatio: "${ratio}", ratioKind: paint, reading: lots, column: "${column}", scale: factor, geometry: "45/0" }`;
+    return told({
+      "pigments/white.yaml": "name: White\n",
+      "colours/white.md": `---\nname: White\n${white} { reading: lots, column: white, scale: factor, geometry: "45/0" }\n---\n`,
+      "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(
+        "\n---\nNotes",
+        `\ntints:\n  - ${tint("1:1")}\n  - ${tint("1:10")}\n---\nNotes`,
+      ),
+      "lots/lb-1.yaml": `${LOT}tints:\n  - ${tint(massRatio, "own")}\n`,
+      "readings/lots.csv": flatReadings({
+        masstone: 0.021,
+        again: 0.0211,
+        "1:1": 0.06,
+        "1:10": 0.25,
+        own: 0.252,
+        white: 0.88,
+      }),
+    });
+  };
+  test("1:1 written for 1:10 is told at its ratio", () =>
+    expect(ratioTold("1:1")).toEqual([
+      'content/lots/lb-1.yaml:10 warning The lot LB-1 is let down 1:1 in white and reads as its standard does 1:10 (dE00 0.2, and 25.7 from the standard 1:1): another ratio was weighed than written down; massRatio: "1:10"?',
+    ]));
+  test("the ratio that was weighed is not", () => expect(ratioTold("1:10")).toEqual([]));
+});

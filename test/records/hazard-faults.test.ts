@@ -40,6 +40,21 @@ describe("what a supplier is said to state", () => {
       "hazards: [{ statement: H400, hazardClass: Aquatic Acute 1, mFactor: 7 }, { statement: H410, hazardClass: Aquatic Chronic 1, mFactor: 1000 }]",
       "2:69 warning M-factors go by tens, and 7 is none records/hazard",
     ),
+    // CLP, Article 10(1), from memory: a limit above the generic one (STOT RE 2 10 %, table 3.9.4; Repr. 2 3 %, table 3.7.2) in exceptional cases alone.
+    pigment(
+      "a limit of its own given in percent",
+      "hazards: [{ statement: H373, hazardClass: STOT RE 2, limits: [{ hazardClass: STOT RE 2, from: 0.5 }] }]",
+      "2:95 warning The limit of 50 % for STOT RE 2 lies above 10 %, which holds for every substance: a supplier may set one so high in exceptional cases alone; 0.005, if it was given in percent records/hazard",
+    ),
+    pigment(
+      "limits at and below those of every substance",
+      "hazards: [{ statement: H373, hazardClass: STOT RE 2, limits: [{ hazardClass: STOT RE 2, from: 0.1 }] }, { statement: H360Df, hazardClass: Repr. 1A, limits: [{ hazardClass: Repr. 2, from: 0.03, statement: H361f }] }]",
+    ),
+    pigment(
+      "a limit of toxicity to reproduction a digit too high",
+      "hazards: [{ statement: H360Df, hazardClass: Repr. 1A, limits: [{ hazardClass: Repr. 2, from: 0.25, statement: H361f }] }]",
+      "2:94 warning The limit of 25 % for Repr. 2 lies above 3 %, which holds for every substance: a supplier may set one so high in exceptional cases alone; 0.0025, if it was given in percent records/hazard",
+    ),
     pigment(
       "a code whose digits were exchanged",
       "hazards: [H431]",

@@ -53,7 +53,7 @@ describe("a price list", () => {
           "\ndiscontinued: 2026-03-01\n---\nNotes",
         ),
       },
-      told: `${LINE}:2:15 note lamp-black has a price for 40 ml, and is made no more from 2026-03-01 on: while stock lasts it is sold at that, after that the line can go records/past-price`,
+      told: `${LINE}:2:15 note lamp-black has a price for 40 ml, and is made no more from 2026-03-01 on: its sheet prints no price, and the line can go once none of it is left to label records/past-price`,
     },
     {
       what: "a colour that there is not, with the nearest",

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { foundAperture } from "../../lib/records/readings/found-aperture.ts";
-import { flatReadings, type RecordTexts } from "../support/content-folder.ts";
-import { checkTold } from "./told.ts";
+import { contentFolder, flatReadings, type RecordTexts } from "../support/content-folder.ts";
+import { checkTold, toldOf } from "./told.ts";
 
 /** A white, and a black let down in it twice, with what one of the readings says of itself. */
 function letDown({
@@ -78,5 +78,44 @@ describe("foundAperture (words as instruments' programs write them, from memory)
     ["Aperture: 8 cm", undefined],
   ])("%s -> %s", (words, aperture) => {
     expect(foundAperture(words)).toBe(aperture);
+  });
+});
+
+/** A colour whose masstone and let-downs are L*a*b*, with what the last of them is told for. */
+const inLab = (last: string): RecordTexts => ({
+  ...letDown({}),
+  "pigments/lamp-black.yaml": "name: Lamp black\n",
+  "colours/lamp-black.md": `---
+name: Lamp Black
+pigments:
+  - { pigment: lamp-black }
+masstone: { lab: [12, 0, 0], illuminant: D65, observer: 10, geometry: 45/0 }
+tints:
+  - { white: white, massRatio: "1:5", ratioKind: paint, lab: [40, 0, -2], illuminant: D65, observer: 10, geometry: 45/0 }
+  - { white: white, massRatio: "1:20", ratioKind: paint, lab: [60, 0, -2], ${last}, geometry: 45/0 }
+---
+`,
+  "readings/other.csv": flatReadings({ white: 0.88 }),
+  "colours/white.md": `---
+name: White
+pigments:
+  - { pigment: white }
+masstone: { reading: other, column: white, geometry: 45/0 }
+---
+`,
+});
+
+// practice: an instrument tells all readings of a sitting for the light and observer that it is set to.
+describe("L*a*b* of one colour that are told for several lights", () => {
+  // The file that the other cases read lies there unused.
+  const lines = (files: RecordTexts): string[] =>
+    toldOf(contentFolder(files)).lines.filter((line) => !line.includes("records/unused"));
+  test("one let-down under lamplight is told at its light", () => {
+    expect(lines(inLab("illuminant: A, observer: 10"))).toEqual([
+      "content/colours/lamp-black.md:8:88 warning The let-down 1:20 in white is told for A/10, and the other drawdowns of this colour D65/10: an instrument tells all for the light and the observer that it is set to; illuminant or observer left out, miswritten or copied at one of them? records/reading-conditions",
+    ]);
+  });
+  test("all under one light are told nothing", () => {
+    expect(lines(inLab("illuminant: D65, observer: 10"))).toEqual([]);
   });
 });

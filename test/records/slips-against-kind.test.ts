@@ -215,3 +215,32 @@ describe("what is missing or impossible is told once", () => {
     },
   ]);
 });
+
+// Cerulean blue (PB 35) leans to green, as far as hab 225 or so, cobalt chromite (PB 36) on to turquoise. Source: practice.
+describe("a* and b* of a blue in each other's place", () => {
+  const blue = (name: string, lab: string, tint?: string): RecordTexts => ({
+    "pigments/other.yaml": `name: A pigment\ncolourIndexName: ${name}\nfamily: blue\n`,
+    "pigments/white.yaml": "name: White\n",
+    "colours/other.md": `---
+name: A colour
+pigments: [{ pigment: other }]
+masstone: { lab: [${lab}], illuminant: D65, observer: 10, geometry: 45/0 }
+${tint === undefined ? "" : `tints: [{ white: white, massRatio: "1:5", ratioKind: paint, lab: [${tint}], illuminant: D65, observer: 10, geometry: 45/0 }]\n`}---
+`,
+  });
+  const rulesOf = (files: RecordTexts): string[] => {
+    const { content, home } = contentFolder({ ...SMALLEST_WORKSHOP, ...files });
+    return loadRecords(content, home)
+      .diagnostics.map(({ rule }) => rule)
+      .filter((rule) => rule !== "records/unused");
+  };
+  test.each([
+    ["a cerulean blue", "PB 35", "46, -38, -18", undefined, ["records/masstone-of-another-family"]],
+    ["as it is", "PB 35", "46, -18, -38", undefined, []],
+    ["a turquoise, which may be so", "PB 36", "46, -38, -18", undefined, []],
+    ["told by its let-down", "PB 36", "46, -38, -18", "65, -14, -30", ["records/turned-hue"]],
+    ["let down as it is", "PB 36", "46, -38, -18", "65, -30, -14", []],
+  ])("%s (%s)", (_, name, lab, tint, rules) => {
+    expect(rulesOf(blue(name, lab, tint))).toEqual(rules);
+  });
+});

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import { describe, expect, test } from "vitest";
@@ -59,6 +60,7 @@ async function bundled(contents: string): Promise<Bundle> {
       platform: "browser",
       target: "es2023",
       treeShaking: false,
+      ignoreAnnotations: true,
       logLevel: "silent",
     });
     const inputs = Object.keys(metafile.inputs);
@@ -107,6 +109,15 @@ describe.each(PURE_ROOMS.map((room) => ({ room })))("$room in a browser", ({ roo
       ),
     ).toEqual([]);
   });
+});
+
+test("no module is imported for what it does, so that a script leaves out those of which it uses nothing", () => {
+  const effects = MODULES.filter(({ text }) => /^import "/m.test(text));
+  expect(effects.map(({ file }) => file)).toEqual([]);
+  const { sideEffects } = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8")) as {
+    readonly sideEffects?: boolean;
+  };
+  expect(sideEffects).toBe(false);
 });
 
 describe("the bundle tells", () => {

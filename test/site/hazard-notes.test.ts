@@ -71,7 +71,7 @@ describe("label texts", () => {
     );
     expect(found).toEqual([
       expect.stringMatching(
-        /^content\/workshop\.yaml:3:17 note The French text of “contains” is from memory or ours/,
+        /^content\/workshop\.yaml:3:17 note The French text of “Contains …” is from memory or ours/,
       ),
     ]);
   });
@@ -91,7 +91,7 @@ describe("label texts", () => {
       "[de]",
     ).filter((line) => line.endsWith("hazard/text-to-review"));
     expect(found).toContain(
-      "The German texts of “contains”, “do not spray or heat”, “metal mercury”",
+      "The German texts of “Contains …”, “Do not spray, sand dry or heat”, “mercury”",
     );
   });
 
@@ -230,14 +230,14 @@ test("a workshop that writes in German is told in German, keys of its records as
     "Erde kann eine Siena sein, mit etwa 1\u00a0% Mangandioxid, oder eine Umbra, mit 5 bis 20\u00a0%: manganeseDioxideFraction oder earth angeben; bis dahin gilt die Gefahr einer Umbra hazard/earth-not-told",
     "Die Aufzeichnung schweigt über die Gefahren (spirit): hazards angeben oder eine leere Liste, wo der Lieferant keine nennt; bis dahin wie ein gefährlicher Stoff behandelt hazard/no-data",
     "Die Bestandteile ergeben zusammen 0,9 und nicht 1; was übrig bleibt, wird wie ein gefährlicher Stoff behandelt hazard/short-of-the-whole",
-    expect.stringMatching(/^Der Text auf Deutsch zu „contains“ stammt aus dem Gedächtnis /),
+    expect.stringMatching(/^Der Text auf Deutsch zu „Enthält …“ stammt aus dem Gedächtnis /),
     expect.stringMatching(/^Der Text auf Deutsch zu P501 ist amtlich; /),
     expect.stringMatching(/^Der Text auf Englisch zu P501 ist amtlich; /),
     expect.stringMatching(
       / warning Kein Name auf Englisch ist hier bekannt für Erde \(translations\.en\.name von pigments/,
     ),
     expect.stringMatching(/^Der Name auf Englisch \(Mangandioxid\) stammt aus dem Gedächtnis: /),
-    expect.stringMatching(/^Der Text auf Französisch zu „contains“ stammt /),
+    expect.stringMatching(/^Der Text auf Französisch zu „Enthält …“ stammt /),
     expect.stringMatching(/^Der Text auf Französisch zu P501 ist amtlich; /),
     expect.stringMatching(/ warning Kein Name auf Französisch ist hier bekannt für Erde \(/),
     expect.stringMatching(/^Der Name auf Französisch \(Mangandioxid\) stammt /),

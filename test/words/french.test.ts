@@ -7,7 +7,8 @@ import { statementText } from "../../lib/present/statement-text.ts";
 import { WORDED } from "../support/worded.ts";
 import { metalWord } from "../../lib/words/rulings/studio-phrases.ts";
 import { GLOSSARY, frenchFaults } from "./french-glossary.ts";
-import { absent, greyIn, holdLanguage, official, textsBesidePages } from "./held-language.ts";
+import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
+import { holdTerms } from "./held-terms.ts";
 
 const FRENCH = WORDED.fr;
 
@@ -140,44 +141,26 @@ test("lists and dates read as French does", () => {
   expect(FRENCH.date("2026-11-01")).toBe("1er novembre 2026");
 });
 
-describe("terms of the trade", () => {
-  test.each(GLOSSARY)("$english is $said, and no other word", ({ said, instead }) => {
-    expect(said).not.toMatch(instead);
-    expect(frenchFaults(said)).toEqual([]);
-  });
-
+holdTerms({
+  language: "fr",
+  glossary: GLOSSARY,
+  faults: frenchFaults,
   // basis: practice, the first word of each pair is in use too, or is a slip that a reader of the trade marks
-  test.each([
+  otherWords: [
     ["Une carte d\u2019opacité nue.", "carte de contraste"],
     ["La couleur, dégradée dans un blanc.", "couper de blanc"],
     ["Une touche épaisse peut rider.", "se rider"],
     ["La couleur s\u2019embit.", "s\u2019emboire"],
     ["Comment manier le pigment sec.", "manipulation"],
-  ])("%s is told from it", (text, said) => {
-    expect(frenchFaults(text)).toEqual([`another word for ${said}: ${text}`]);
-  });
-
+  ],
   // basis: published, Lexique des règles typographiques en usage à l'Imprimerie nationale
-  test.each([
+  notPrint: [
     ["Un tube de 40 ml.", "a space that breaks before a unit"],
     ["Environ 2.5\u00a0% du film.", "a decimal point"],
     ["Dit \u00abocre\u00bb.", "a guillemet without its space"],
     ["L'huile de lin.", "a straight quotation mark or apostrophe"],
     ["Un rapport de au moins 0,98.", "a word not elided"],
     ["Plus bleu que ocre jaune.", "a word not elided"],
-  ])("%s is not set as print", (text, fault) => {
-    expect(frenchFaults(text)).toContain(`${fault}: ${text}`);
-  });
-
-  test("how figures are found, why they are missing and what pigments are called keep to it", () => {
-    const texts = textsBesidePages("fr");
-    expect(texts.length).toBeGreaterThan(400);
-    expect(texts.flatMap(frenchFaults)).toEqual([]);
-  });
-
-  test("what is set as print is", () => {
-    expect(frenchFaults("D\u2019au moins 2,5\u00a0% d\u2019\u00ab\u202focre\u202f\u00bb")).toEqual(
-      [],
-    );
-  });
+  ],
+  asPrint: "D\u2019au moins 2,5\u00a0% d\u2019\u00ab\u202focre\u202f\u00bb",
 });

@@ -6,7 +6,8 @@ import { statementText } from "../../lib/present/statement-text.ts";
 import { WORDED } from "../support/worded.ts";
 import { metalWord } from "../../lib/words/rulings/studio-phrases.ts";
 import { GLOSSARY, germanFaults } from "./german-glossary.ts";
-import { absent, greyIn, holdLanguage, official, textsBesidePages } from "./held-language.ts";
+import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
+import { holdTerms } from "./held-terms.ts";
 
 const GERMAN = WORDED.de;
 
@@ -74,43 +75,27 @@ describe("why a figure is missing", () => {
   });
 });
 
-describe("terms of the trade", () => {
-  test.each(GLOSSARY)("$english is $said, and no other word", ({ said, instead }) => {
-    expect(said).not.toMatch(instead);
-    expect(germanFaults(said)).toEqual([]);
-  });
-
+holdTerms({
+  language: "de",
+  glossary: GLOSSARY,
+  faults: germanFaults,
   // basis: practice, DIN EN ISO 4618 has both words of each pair
-  test.each([
+  otherWords: [
     ["Ein Trockenstoff auf Cobaltbasis.", "Sikkativ"],
     ["Sie ist handtrocken.", "grifftrocken"],
     ["Die Deckkraft ist hoch.", "Deckvermögen"],
     ["Diese Partie besteht.", "Charge"],
     ["Lass dein Bild trocknen.", "Sie"],
-  ])("%s is told from it", (text, german) => {
-    expect(germanFaults(text)).toEqual([`another word for ${german}: ${text}`]);
-  });
-
+  ],
   // basis: published, DIN 5008: a fixed space before a unit, a comma in a number, „ “ for quotes
-  test.each([
+  notPrint: [
     ["Im Mittel 40 ml.", "a space that breaks before a unit"],
     ["Bis 2.5\u00a0% davon; 2.5 % davon.", "a space that breaks before a unit"],
     ['Es heißt "Ocker".', "a straight quotation mark"],
     ["Öl - Pigment", "a hyphen for a dash"],
     ["Suche läuft…", "three dots without a space before them"],
-  ])("%s is not set as print", (text, fault) => {
-    expect(germanFaults(text)).toContain(`${fault}: ${text}`);
-  });
-
-  test("how figures are found, why they are missing and what pigments are called keep to it", () => {
-    const texts = textsBesidePages("de");
-    expect(texts.length).toBeGreaterThan(400);
-    expect(texts.flatMap(germanFaults)).toEqual([]);
-  });
-
-  test("what is set as print is", () => {
-    expect(germanFaults("Bis 2,5\u00a0% „Ocker“ – in 40\u00a0ml; Suche läuft\u00a0…")).toEqual([]);
-  });
+  ],
+  asPrint: "Bis 2,5\u00a0% „Ocker“ – in 40\u00a0ml; Suche läuft\u00a0…",
 });
 
 // basis: practice, of words that a heading begins with a noun alone keeps its capital within a line

@@ -7,7 +7,8 @@ import { statementText } from "../../lib/present/statement-text.ts";
 import { WORDED } from "../support/worded.ts";
 import { metalWord } from "../../lib/words/rulings/studio-phrases.ts";
 import { GLOSSARY, spanishFaults } from "./spanish-glossary.ts";
-import { absent, greyIn, holdLanguage, official, textsBesidePages } from "./held-language.ts";
+import { absent, greyIn, holdLanguage, official } from "./held-language.ts";
+import { holdTerms } from "./held-terms.ts";
 
 const SPANISH = WORDED.es;
 
@@ -112,42 +113,26 @@ test("lists and dates read as Spanish does", () => {
   expect(SPANISH.date("2026-11-01")).toBe("1 de noviembre de 2026");
 });
 
-describe("terms of the trade", () => {
-  test.each(GLOSSARY)("$english is $said, and no other word", ({ said, instead }) => {
-    expect(said).not.toMatch(instead);
-    expect(spanishFaults(said)).toEqual([]);
-  });
-
+holdTerms({
+  language: "es",
+  glossary: GLOSSARY,
+  faults: spanishFaults,
   // basis: practice, the first word of each pair is in use too, or is a slip that a reader of the trade marks
-  test.each([
+  otherWords: [
     ["Una carta de opacidad desnuda.", "carta de contraste"],
     ["La razón de contraste.", "relación de contraste"],
     ["El grosor de la película.", "espesor"],
     ["Un polvo muy pulverulento.", "levanta polvo"],
     ["Elige tus tubos.", "usted"],
-  ])("%s is told from it", (text, said) => {
-    expect(spanishFaults(text)).toEqual([`another word for ${said}: ${text}`]);
-  });
-
+  ],
   // basis: published, Ortografía de la lengua española (2010), and its rules for symbols of units
-  test.each([
+  notPrint: [
     ["Un tubo de 40 ml.", "a space that breaks before a unit"],
     ["Alrededor del 2.5\u00a0% de ella.", "a decimal point"],
     ['Se llama "ocre".', "a straight quotation mark"],
     ["Durará?", "a question without its first mark"],
     ["Seca ; despacio.", "a space before a stop"],
     ["Un volumen de el color.", "an article not drawn together"],
-  ])("%s is not set as print", (text, fault) => {
-    expect(spanishFaults(text)).toContain(`${fault}: ${text}`);
-  });
-
-  test("how figures are found, why they are missing and what pigments are called keep to it", () => {
-    const texts = textsBesidePages("es");
-    expect(texts.length).toBeGreaterThan(400);
-    expect(texts.flatMap(spanishFaults)).toEqual([]);
-  });
-
-  test("what is set as print is", () => {
-    expect(spanishFaults("¿Durará? Un 2,5\u00a0% del «ocre»; en 40\u00a0ml")).toEqual([]);
-  });
+  ],
+  asPrint: "¿Durará? Un 2,5\u00a0% del «ocre»; en 40\u00a0ml",
 });

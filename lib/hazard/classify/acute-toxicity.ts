@@ -6,7 +6,7 @@
  */
 import { requirePositive } from "../../quantities/positive.ts";
 import { domainError } from "../../diagnostics/diagnostic.ts";
-import type { HazardFrame } from "./frame.ts";
+import { isOfFrame, type HazardFrame } from "./frame.ts";
 import type { HazardClass } from "./hazard-class.ts";
 import {
   ACUTE_ROUTES,
@@ -113,18 +113,14 @@ export function acuteCategory(
 ): AcuteClass | undefined {
   if (!(ate >= 0)) throw domainError("acute toxicity estimate", ate, "0 <= ATE");
   return CATEGORIES.find(
-    (category) => inFrame(category, frame) && reaches(category.upTo[route] ?? -1, ate),
+    (category) => isOfFrame(category, frame) && reaches(category.upTo[route] ?? -1, ate),
   )?.hazardClass;
-}
-
-function inFrame(category: AcuteCategory, frame: HazardFrame): boolean {
-  return category.frame === undefined || category.frame === frame;
 }
 
 /** Largest estimate that is still classified by a route, in its unit. */
 function acuteUpTo(route: AcuteRoute, frame: HazardFrame): number {
   return Math.max(
-    ...CATEGORIES.filter((category) => inFrame(category, frame)).map(
+    ...CATEGORIES.filter((category) => isOfFrame(category, frame)).map(
       ({ upTo }) => upTo[route] ?? 0,
     ),
   );

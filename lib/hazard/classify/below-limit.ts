@@ -7,7 +7,7 @@ import { type LeftOut, inhalationRoute } from "./applicable-classifications.ts";
 import type { Classification } from "./classification.ts";
 import { GENERIC_LIMITS, groupKey } from "./cut-offs.ts";
 import { countedFraction, type Finding } from "./finding.ts";
-import type { HazardFrame } from "./frame.ts";
+import { isOfFrame, type HazardFrame } from "./frame.ts";
 import { classElements } from "./hazard-class.ts";
 import { statementMeaning, type AcuteRoute } from "../texts/hazard-statement.ts";
 import { isAcute, type AcuteOutcome } from "./acute-toxicity.ts";
@@ -107,7 +107,7 @@ function countsFrom(by: Classification, frame: HazardFrame): number | undefined 
       ? [REPRODUCTION_LIMITS[hazardClass === "Repr. 2" ? 2 : 1]]
       : [];
   const sums = [...SUM_RULES, ...ASPIRATION_RULES]
-    .filter((rule) => rule.frame === undefined || rule.frame === frame)
+    .filter((rule) => isOfFrame(rule, frame))
     .flatMap(({ limit, ofStatement, terms }) =>
       (ofStatement !== undefined && ofStatement !== by.statement ? [] : terms)
         .filter(({ of }) => of.includes(hazardClass))

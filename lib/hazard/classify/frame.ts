@@ -8,6 +8,14 @@ import type { SourceKey } from "../../sources/source.ts";
 export const HAZARD_FRAMES = ["EU CLP", "UN GHS"] as const;
 export type HazardFrame = (typeof HAZARD_FRAMES)[number];
 
+/** Whether a row of a table holds in a frame: one that names none does in both. */
+export function isOfFrame(
+  { frame }: { readonly frame?: HazardFrame | undefined },
+  wanted: HazardFrame,
+): boolean {
+  return frame === undefined || frame === wanted;
+}
+
 export interface FrameEdition {
   /** As a sheet names it beside the statements. */
   readonly edition: string;

@@ -6,6 +6,7 @@
  */
 import { findingBy, traceShare, type Finding } from "./finding.ts";
 import type { LeftOut, PhysicalLeftOutStatement } from "./applicable-classifications.ts";
+import { isOfFrame } from "./frame.ts";
 import { classElements, type HazardClass } from "./hazard-class.ts";
 import type { HazardCode } from "../texts/hazard-statement.ts";
 import { reaches } from "./limit.ts";
@@ -152,7 +153,7 @@ function aspirationOutcome(parts: readonly Part[], mixture: Composition): Physic
       findings: [],
       leftOut: members.map(({ part, by }) => left(part, by.statement, "not-a-liquid")),
     };
-  const rules = ASPIRATION_RULES.filter((rule) => rule.frame === undefined || rule.frame === frame);
+  const rules = ASPIRATION_RULES.filter((rule) => isOfFrame(rule, frame));
   const thin = rules.filter(
     ({ viscosityUpTo }) => viscosity === undefined || reaches(viscosityUpTo, viscosity),
   );

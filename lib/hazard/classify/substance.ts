@@ -2,6 +2,8 @@
  * Substances that a rule names, told by CAS number, else by Colour Index generic name.
  * Which numbers belong to which substance is in `substances.csv`.
  */
+import { parentName } from "../../quantities/colour-index-name.ts";
+
 export interface PigmentIdentity {
   readonly casNumber?: string | undefined;
   /** "PW 1". */
@@ -31,8 +33,7 @@ export function substancesOf(
   { casNumber, colourIndexName }: PigmentIdentity,
   rows: readonly SubstanceRow[],
 ): SubstanceName[] {
-  const names =
-    colourIndexName === undefined ? [] : [colourIndexName, colourIndexName.replace(/:\d+$/, "")];
+  const names = colourIndexName === undefined ? [] : [colourIndexName, parentName(colourIndexName)];
   return rows
     .filter(({ casNumbers, colourIndexNames = [] }) =>
       casNumber === undefined

@@ -1,6 +1,6 @@
 import { specificLimit, type Classification } from "./classification.ts";
 import { countedFraction, findingBy, traceShare, type Finding } from "./finding.ts";
-import type { HazardFrame } from "./frame.ts";
+import { isOfFrame, type HazardFrame } from "./frame.ts";
 import { reaches } from "./limit.ts";
 import type { Part } from "./composition.ts";
 import { SUM_RULES, type SumRule, type SumTerm } from "./sum-rules.ts";
@@ -15,8 +15,8 @@ interface Contribution {
 
 /** Every class that a sum over the ingredients gives, in the frame. */
 export function sumFindings(parts: readonly Part[], frame: HazardFrame): Finding[] {
-  return SUM_RULES.filter((rule) => rule.frame === undefined || rule.frame === frame).flatMap(
-    (rule) => ruleFindings(parts, rule),
+  return SUM_RULES.filter((rule) => isOfFrame(rule, frame)).flatMap((rule) =>
+    ruleFindings(parts, rule),
   );
 }
 

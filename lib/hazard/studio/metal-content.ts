@@ -4,6 +4,7 @@
  *
  * @source iupac-atomic-weights : shares worked out from the formula
  */
+import { rowsNamed } from "../../quantities/colour-index-name.ts";
 import type { PigmentIdentity } from "../classify/substance.ts";
 
 export const METALS = [
@@ -124,7 +125,8 @@ export function metalShares(
   tables: MetalTables,
 ): MetalShares {
   const shares = new Map<Metal, MetalShare>();
-  for (const metal of metalsByColourIndex(colourIndexName, tables)) shares.set(metal, "present");
+  for (const { metal } of rowsNamed(tables.byColourIndex, colourIndexName))
+    shares.set(metal, "present");
   const compound = tables.byCasNumber.find((row) => row.casNumber === casNumber);
   for (const metal of compound?.metals ?? []) {
     const { formula } = compound ?? {};
@@ -134,14 +136,6 @@ export function metalShares(
     );
   }
   return Object.fromEntries(shares);
-}
-
-function metalsByColourIndex(name: string | undefined, { byColourIndex }: MetalTables): Metal[] {
-  if (name === undefined) return [];
-  const rows = (of: string): Metal[] =>
-    byColourIndex.filter(({ colourIndexName }) => colourIndexName === of).map(({ metal }) => metal);
-  const own = rows(name);
-  return own.length > 0 ? own : rows(name.replace(/:\d+$/, ""));
 }
 
 /** What the studio does about a metal. @throws RangeError for a metal that the table lacks. */

@@ -4,6 +4,8 @@
  *
  * @source practice-hazard
  */
+import { rowsNamed } from "../../quantities/colour-index-name.ts";
+
 export interface QuartzRow {
   readonly colourIndexName: string;
   /** What it is: "natural ochre". */
@@ -29,9 +31,5 @@ export function mayHoldQuartz(
 ): string | undefined {
   if (respirableQuartzPercent !== undefined)
     return respirableQuartzPercent > 0 ? STATED_QUARTZ : undefined;
-  const parent = colourIndexName?.replace(/:\d+$/, "");
-  return (
-    rows.find((row) => row.colourIndexName === colourIndexName) ??
-    rows.find((row) => row.colourIndexName === parent)
-  )?.holds;
+  return rowsNamed(rows, colourIndexName)[0]?.holds;
 }

@@ -50,6 +50,12 @@ function rowKey(code: string, option: string | undefined): string {
   return option === undefined ? code : `${code} ${option}`;
 }
 
+/** How a reader calls a text: a statement by its code, a line without one by what it says, an ellipsis for each gap. */
+export function lineName(texts: StatementTexts, code: string, language: StatementLanguage): string {
+  const said = /^(?:EUH|H|P)\d/.test(code) ? undefined : texts.get(code)?.texts;
+  return (said?.[language] ?? said?.en ?? code).replace(/\{\w+\}/g, "\u2026").replace(/\.$/, "");
+}
+
 export interface StatementText {
   /** Finished: names and shares filled in, a full stop at the end. Empty for a code that has no text. */
   readonly text: string;

@@ -217,11 +217,9 @@ describe("size and depth are bounded", () => {
       "doctype",
     ],
   ])("%s: %s", (name, _, text, rule) => {
-    const began = performance.now();
     const { reading, diagnostics } = parseReadingFile(name, text);
     expect(reading).toBeUndefined();
     expect(diagnostics.at(-1)?.rule).toBe(`readings/${rule}`);
     expect(diagnostics.length).toBeLessThanOrEqual(51);
-    expect(performance.now() - began).toBeLessThan(30_000);
   });
 });
