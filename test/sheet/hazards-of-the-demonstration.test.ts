@@ -180,7 +180,10 @@ test("where nothing is recorded it is said, and in no other colour", () => {
 
 describe("prices", () => {
   test("lead white has none, for the sake of the markets that forbid its general sale", () => {
-    expect(sheetOf("lead-white").offer).toEqual({ sizes: [{ ml: 60 }], withheldFor: ["EU", "GB"] });
+    expect(sheetOf("lead-white").offer).toEqual({
+      sizes: [{ ml: 40 }, { ml: 60 }],
+      withheldFor: ["EU", "GB"],
+    });
     expect(RECORDS.colours.get("lead-white")?.sizes[0]?.price).toBeGreaterThan(0);
   });
 
