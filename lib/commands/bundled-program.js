@@ -38,6 +38,7 @@ const PACKAGES_WITHIN = [
   "culori",
   "markdown-it",
   "munsell",
+  "pdfkit",
   "qr",
   "saxes",
   "yaml",
@@ -205,12 +206,16 @@ async function bundle(folder) {
     format: "cjs",
     platform: "node",
     target: "node20",
-    define: Object.fromEntries(
-      ["dirname", "url", "keepCode", "importPackage"].map((name) => [
-        `import.meta.${name}`,
-        `${META}.${name}`,
-      ]),
-    ),
+    define: {
+      // Of the packages within pdfkit alone asks where it lies: beside its standard fonts.
+      __filename: `${META}.pdfkit`,
+      ...Object.fromEntries(
+        ["dirname", "url", "keepCode", "importPackage"].map((name) => [
+          `import.meta.${name}`,
+          `${META}.${name}`,
+        ]),
+      ),
+    },
     // Else each such expression inside a function would be made anew at every call.
     supported: { "regexp-unicode-property-escapes": true },
     external: packagesBeside(),

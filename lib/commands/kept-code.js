@@ -49,6 +49,10 @@ export async function programScript(folder, use) {
   const meta = {
     dirname: folder,
     url: pathToFileURL(file).href,
+    /** Of the package within that looks for files beside itself. */
+    get pdfkit() {
+      return createRequire(file).resolve("pdfkit");
+    },
     // V8 keeps nothing of who loads what a script imports.
     importPackage: (name) => import(name),
     /** For whoever has just called what is mostly called; the first time counts. */

@@ -1,6 +1,7 @@
 import { useGlyphs } from "./document-fonts.ts";
 import { at, certain } from "../quantities/at.ts";
 import {
+  AsWritten,
   elementOf,
   HOLE,
   objectsOf,
@@ -24,13 +25,16 @@ export function boundLeaves(
 ): void {
   const objects = objectsOf(pdf);
   const part = pdf.struct("Sect");
-  const own = [
-    elementOf(part).dictionary,
-    ...Array.from({ length: leaves.objects - 1 }, () => objects.ref({})),
-  ];
-  // It is written with the leaves, and not by pdfkit.
+  const { id: first } = elementOf(part).dictionary;
+  // It is written with the leaves, and not by pdfkit, and so are the objects behind it, of which pdfkit knows the pages alone.
   Object.assign(elementOf(part), { _ended: true, _flushed: true });
   parent.add(part);
+  const known = new Map([[0, elementOf(part).dictionary]]);
+  const pages = new Set(leaves.pages.map(({ object }) => object));
+  for (let i = 1; i < leaves.objects; i++)
+    if (pages.has(i)) known.set(i, objects.ref({}));
+    else objects._offsets.push(null);
+  const idOf = (object: number): number => first + object;
   const named = new Map<string, { readonly id: number }>([
     [OUTSIDE.pages, objects._root.data.Pages],
     [OUTSIDE.parent, elementOf(parent).dictionary],
@@ -42,7 +46,7 @@ export function boundLeaves(
     named.set(name, font.ref());
   }
   for (const [i, { object, sizePt }] of leaves.pages.entries()) {
-    const page = at(own, object);
+    const page = certain(known.get(object));
     // Pdfkit asks a page for its size where a bookmark leads to it.
     page.data["MediaBox"] = [0, 0, ...sizePt];
     named.set(
@@ -51,19 +55,26 @@ export function boundLeaves(
     );
   }
   const tree = objects.getStructParentTree();
+  const reference = (object: number): string => `${idOf(object)} 0 R`;
   const keys = leaves.elements.map((elements) => {
     const key = objects.createStructParentTreeNextKey() as number;
-    tree.add(
-      key,
-      typeof elements === "number" ? at(own, elements) : elements.map((one) => at(own, one)),
-    );
+    const text =
+      typeof elements === "number" ? reference(elements) : `[${elements.map(reference).join(" ")}]`;
+    tree.add(key, new AsWritten(text));
     return key;
   });
   const outside = leaves.outside.map((name) => certain(named.get(name)).id);
-  write(objects, leaves, own, (kind, which) => {
+  write(objects, leaves, (kind, which, offset) => {
     if (kind === HOLE.key) return at(keys, which);
-    return kind === HOLE.outside ? at(outside, which) : at(own, which).id;
+    if (kind === HOLE.outside) return at(outside, which);
+    const id = idOf(which);
+    if (kind === HOLE.begins) objects._offsets[id - 1] = offset;
+    return id;
   });
+  for (const reference of known.values()) {
+    reference.offset = certain(objects._offsets[reference.id - 1] ?? undefined);
+    objects._refEnd(reference);
+  }
 }
 
 /** Adds a page that is written as it is. @returns what is drawn on it beside that */
@@ -86,27 +97,28 @@ function drawnOn(objects: PdfObjects, page: PdfReference, draw: () => void): Pdf
 
 /** Digits of the largest number. */
 const MOST_DIGITS = 10;
+/** Fewer bytes are copied sooner one by one. */
+const FEW_BYTES = 32;
 
+/** @param numberIn what stands in a hole, at an offset of the document. */
 function write(
   objects: PdfObjects,
   { bytes, holes }: Leaves,
-  own: readonly PdfReference[],
-  numberIn: (kind: number, which: number) => number,
+  numberIn: (kind: number, which: number, offset: number) => number,
 ): void {
   const written = Buffer.allocUnsafe(bytes.length + (holes.length / 3) * MOST_DIGITS);
   let [from, length] = [0, 0];
   const copy = (to: number): void => {
-    written.set(bytes.subarray(from, to), length);
+    if (to - from > FEW_BYTES) written.set(bytes.subarray(from, to), length);
+    else for (let i = from; i < to; i++) written[length + i - from] = at(bytes, i);
     length += to - from;
     from = to;
   };
   for (let i = 0; i < holes.length; i += 3) {
-    const [kind, which] = [at(holes, i + 1), at(holes, i + 2)];
     copy(at(holes, i));
-    if (kind === HOLE.begins) at(own, which).offset = objects._offset + length;
-    length += written.write(String(numberIn(kind, which)), length, "latin1");
+    const number = numberIn(at(holes, i + 1), at(holes, i + 2), objects._offset + length);
+    for (const digit of String(number)) written[length++] = digit.charCodeAt(0);
   }
   copy(bytes.length);
   objects._write(written.subarray(0, length));
-  for (const reference of own) objects._refEnd(reference);
 }

@@ -1,7 +1,7 @@
 /** Words as a font sets them, from one run to the next: to shape one takes as long as to draw many. */
 import { deserialize, serialize } from "node:v8";
 import { contentHash } from "../kept/content-hash.ts";
-import { at } from "../quantities/at.ts";
+import { at, certain } from "../quantities/at.ts";
 
 /** Parts of a glyph of fontkit's. */
 export interface FontGlyph {
@@ -36,13 +36,22 @@ export interface FontOfWords {
   };
 }
 
-/** A word in whole numbers, one after another for each glyph: its own number, {@link PLACES} in units of the font, how many letters, and these. */
-type PackedWord = readonly number[];
+/**
+ * A word in whole numbers, one after another for each glyph: its own number, {@link PLACES} in units of the font, how
+ * many letters, and these.
+ */
+type PackedWord = Int16Array;
 
 const PLACES = ["xAdvance", "yAdvance", "xOffset", "yOffset"] as const;
 
-/** Of a font its bytes' hash, and its words by their text. */
-type PackedFont = readonly [hash: string, words: ReadonlyMap<string, PackedWord>];
+/** Of a font its bytes' hash and its words, the numbers of all in one row: so many are read at once. */
+interface PackedFont {
+  readonly hash: string;
+  readonly texts: readonly string[];
+  readonly numbers: Int16Array;
+  /** Where the numbers of each word end. */
+  readonly ends: Uint32Array;
+}
 
 /** So many words of a font are kept, those of the newest run first. Our own choice. */
 const MOST = 6_000;
@@ -59,8 +68,10 @@ export interface WordsOfFont {
 interface FontNow {
   readonly hash: string;
   readonly font: FontOfWords;
-  /** Of a run before, and used. */
-  readonly used: Map<string, PackedWord>;
+  /** Of a run before. */
+  readonly earlier: ReadonlyMap<string, PackedWord>;
+  /** Of those, by their texts. */
+  readonly used: Set<string>;
   readonly shaped: Map<string, ShapedWord>;
 }
 
@@ -68,8 +79,8 @@ interface FontNow {
 export interface WordsOfRun {
   /** Begin with the words of a run before, as `toKeep` gave them. */
   readonly beginWith: (bytes: Uint8Array) => void;
-  /** What the next run may begin with; undefined where no word is new. */
-  readonly toKeep: () => Uint8Array | undefined;
+  /** What the next run may begin with; undefined where fewer words are new than would be worth it. */
+  readonly toKeep: (worth?: number) => Uint8Array | undefined;
   /** @param name of the font, of which these bytes are all that it is. */
   readonly ofFont: (name: string, font: FontOfWords, bytes: Uint8Array) => WordsOfFont;
 }
@@ -78,39 +89,39 @@ export interface WordsOfRun {
 export function wordsOfRun(): WordsOfRun {
   let before: ReadonlyMap<string, PackedFont> = new Map();
   const now = new Map<string, FontNow>();
-  const wordsBefore = (name: string, hash: string): PackedFont[1] => {
+  const wordsBefore = (name: string, hash: string): ReadonlyMap<string, PackedWord> => {
     const known = before.get(name);
-    return known?.[0] === hash ? known[1] : new Map<string, PackedWord>();
+    return known?.hash === hash ? wordsOf(known) : new Map<string, PackedWord>();
   };
   return {
     beginWith: (bytes) => {
       before = deserialize(bytes) as typeof before;
     },
-    toKeep: () => {
-      if ([...now.values()].every(({ shaped }) => shaped.size === 0)) return undefined;
+    toKeep: (worth = 1) => {
+      if ([...now.values()].reduce((sum, { shaped }) => sum + shaped.size, 0) < worth)
+        return undefined;
       const fonts = new Map(before);
-      for (const [name, { hash, font, used, shaped }] of now) {
-        const fresh = [...shaped].flatMap(([text, word]) => {
+      for (const [name, { hash, font, earlier, used, shaped }] of now) {
+        const all = new Map([...used].map((text) => [text, certain(earlier.get(text))]));
+        for (const [text, word] of shaped) {
           const packed = packedWord(word, font);
-          return packed === undefined ? [] : [[text, packed] as const];
-        });
-        const all = new Map([...used, ...fresh]);
-        for (const [text, packed] of wordsBefore(name, hash))
-          if (!all.has(text)) all.set(text, packed);
-        fonts.set(name, [hash, new Map([...all].slice(0, MOST))]);
+          if (packed !== undefined) all.set(text, packed);
+        }
+        for (const [text, packed] of earlier) if (!all.has(text)) all.set(text, packed);
+        fonts.set(name, packedFont(hash, [...all].slice(0, MOST)));
       }
       return serialize(fonts);
     },
     ofFont: (name, font, bytes) => {
       const hash = contentHash([bytes]).toString("base64url");
       const earlier = wordsBefore(name, hash);
-      const own: FontNow = { hash, font, used: new Map(), shaped: new Map() };
+      const own: FontNow = { hash, font, earlier, used: new Set(), shaped: new Map() };
       now.set(name, own);
       return {
         kept: (text) => {
           const packed = earlier.get(text);
           if (packed === undefined) return undefined;
-          own.used.set(text, packed);
+          own.used.add(text);
           return unpacked(packed, font);
         },
         shaped: (text, word) => own.shaped.set(text, word),
@@ -119,12 +130,30 @@ export function wordsOfRun(): WordsOfRun {
   };
 }
 
+function packedFont(
+  hash: string,
+  words: readonly (readonly [text: string, word: PackedWord])[],
+): PackedFont {
+  const ends = new Uint32Array(words.length);
+  let length = 0;
+  for (const [i, [, word]] of words.entries()) ends[i] = length += word.length;
+  const numbers = new Int16Array(length);
+  for (const [i, [, word]] of words.entries()) numbers.set(word, at(ends, i) - word.length);
+  return { hash, texts: words.map(([text]) => text), numbers, ends };
+}
+
+function wordsOf({ texts, numbers, ends }: PackedFont): ReadonlyMap<string, PackedWord> {
+  return new Map(
+    texts.map((text, i) => [text, numbers.subarray(i === 0 ? 0 : at(ends, i - 1), at(ends, i))]),
+  );
+}
+
 /** Those of this process. */
 export const WORDS = wordsOfRun();
 
-/** Undefined where whole units of the font would not give the very same word. */
+/** Undefined where whole units of the font, in two bytes each, would not give the very same word. */
 function packedWord(word: ShapedWord, font: FontOfWords): PackedWord | undefined {
-  const packed = word.glyphs.flatMap(({ id, codePoints }, i) => {
+  const numbers = word.glyphs.flatMap(({ id, codePoints }, i) => {
     const place = at(word.positions, i);
     return [
       id,
@@ -133,7 +162,10 @@ function packedWord(word: ShapedWord, font: FontOfWords): PackedWord | undefined
       ...codePoints,
     ];
   });
-  return isSame(unpacked(packed, font), word) ? packed : undefined;
+  const packed = Int16Array.from(numbers);
+  return packed.every((number, i) => number === numbers[i]) && isSame(unpacked(packed, font), word)
+    ? packed
+    : undefined;
 }
 
 function unpacked(packed: PackedWord, { scale, font }: FontOfWords): ShapedWord {
@@ -146,7 +178,7 @@ function unpacked(packed: PackedWord, { scale, font }: FontOfWords): ShapedWord 
     ) as [number, number, number, number];
     const letters = from + PLACES.length + 2;
     const end = letters + at(packed, letters - 1);
-    const glyph = font.getGlyph(at(packed, from), packed.slice(letters, end));
+    const glyph = font.getGlyph(at(packed, from), [...packed.subarray(letters, end)]);
     glyphs.push(glyph);
     positions.push({
       xAdvance,

@@ -47,16 +47,39 @@ export const OUTSIDE = {
   drawnOn: "drawn on ",
 } as const;
 
+/** What pdfkit writes as it is. */
+export class AsWritten {
+  readonly #text: string;
+
+  constructor(text: string) {
+    this.#text = text;
+  }
+
+  /** By which pdfkit tells it from a dictionary. */
+  get [Symbol.toStringTag](): string {
+    return "AsWritten";
+  }
+
+  toString(): string {
+    return this.#text;
+  }
+}
+
 /** Parts of pdfkit that its types leave out. */
 export interface PdfObjects {
   readonly _root: { readonly data: { readonly Pages: PdfReference } };
   page: PdfPage;
   readonly _offset: number;
+  /** Of each object by its number less one; null until it is written. */
+  readonly _offsets: (number | null)[];
   _write: (data: string | Uint8Array) => void;
   readonly _refEnd: (reference: PdfReference) => void;
   ref: (data: object) => PdfReference;
   readonly getStructParentTree: () => {
-    readonly add: (key: unknown, elements: PdfReference | readonly PdfReference[]) => void;
+    readonly add: (
+      key: unknown,
+      elements: PdfReference | readonly PdfReference[] | AsWritten,
+    ) => void;
     readonly get: (key: unknown) => PdfReference | readonly PdfReference[];
   };
   createStructParentTreeNextKey: () => unknown;

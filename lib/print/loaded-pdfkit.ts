@@ -1,9 +1,12 @@
 import { createRequire } from "node:module";
 import type PDFDocument from "pdfkit";
 
-const require = createRequire(import.meta.url);
-
-/** pdfkit, loaded when the first document is begun: a build whose papers are drawn in threads, or are as before, needs none. */
+/**
+ * pdfkit, loaded when the first document is begun: a build whose papers are drawn in threads, or are as before, needs
+ * none. A bundle has it within, where `require` is a function of its script; modules that run as they are have none.
+ */
 export function loadedPdfkit(): typeof PDFDocument {
-  return require("pdfkit") as typeof PDFDocument;
+  return (
+    typeof require === "undefined" ? createRequire(import.meta.url)("pdfkit") : require("pdfkit")
+  ) as typeof PDFDocument;
 }

@@ -35,6 +35,8 @@ export interface PrintDocument {
   readonly photographs: ReadonlyMap<string, Uint8Array>;
   readonly fonts: DocumentFonts;
   readonly runs: DocumentFonts["runs"];
+  /** All that was written by now. */
+  readonly written: () => Uint8Array;
 }
 
 /** Undated records are of no day: the first that PDF knows. */
@@ -73,6 +75,7 @@ export function printDocument(
       ModDate: day,
     },
   });
+  const written = gatherWritten(pdf);
   // Fonts are called F2 and on.
   inside(pdf)._fontCount = 1;
   const labSpace = pdf.ref(["Lab", LAB_SPACE]);
@@ -86,6 +89,32 @@ export function printDocument(
     photographs,
     fonts,
     runs: fonts.runs,
+    written,
+  };
+}
+
+/** What pdfkit writes, line by line, put together here: its stream would hold each line as a buffer of its own, of a large document a hundred thousand. */
+function gatherWritten(pdf: PDFKit.PDFDocument): PrintDocument["written"] {
+  const own = inside(pdf);
+  const parts = [pdf.read() as Uint8Array];
+  let text = "";
+  const textEnds = (): void => {
+    parts.push(Buffer.from(text, "latin1"));
+    text = "";
+  };
+  own._write = (data) => {
+    if (typeof data === "string") {
+      text += `${data}\n`;
+      own._offset += data.length + 1;
+    } else {
+      textEnds();
+      parts.push(data);
+      own._offset += data.length;
+    }
+  };
+  return () => {
+    textEnds();
+    return Buffer.concat(parts);
   };
 }
 
@@ -112,12 +141,12 @@ function gatherContent(content: PageContent): void {
 }
 
 /** Ends a document. @returns its bytes, which depend on what was drawn and on nothing else. */
-export function printedBytes({ pdf, fonts }: PrintDocument): Uint8Array {
+export function printedBytes({ pdf, fonts, written }: PrintDocument): Uint8Array {
   fonts.close();
   pdf.end();
-  const bytes = pdf.read() as Buffer | null;
+  const bytes = written();
   // A part that was begun and never ended keeps pdfkit from writing the table that readers start from.
-  if (bytes === null || !bytes.subarray(-8).toString("latin1").includes("%%EOF"))
+  if (!Buffer.from(bytes.subarray(-8)).toString("latin1").includes("%%EOF"))
     throw new Error("A PDF ended with a part of it still open");
   return bytes;
 }
@@ -153,6 +182,8 @@ function inkSpaceOf(pdf: PDFKit.PDFDocument, profile: Uint8Array): PDFKit.PDFKit
 /** Parts of pdfkit that its types leave out. */
 interface PdfInside {
   _fontCount: number;
+  _offset: number;
+  _write: (data: string | Uint8Array) => void;
   readonly _root: { readonly data: Record<string, unknown> };
   readonly page: { readonly colorSpaces: Record<string, unknown>; readonly content: PageContent };
 }

@@ -24,21 +24,38 @@ export interface FamilySheets {
   readonly sheets: readonly RangeSheet[];
 }
 
-export function placedContents(
-  flow: readonly Flow[],
+/** The contents of the range with a place for everything, before they are drawn. */
+export interface RangeContents {
+  readonly flow: readonly Flow[];
+  readonly placed: ReadonlyMap<Piece, PlacedPiece>;
+  readonly pages: number;
+}
+
+/**
+ * Cover and contents in one: the workshop, then every colour by family with its masstone, what it is made of, its sizes and prices, and its page.
+ * @param pageOf asked when a line is drawn, since where a sheet begins follows from how many pages the contents take.
+ */
+export function rangeContents(
+  families: readonly FamilySheets[],
+  pageOf: (slug: string) => number,
+  context: PaperContext,
   paper: PaperSize,
-): { readonly placed: ReadonlyMap<Piece, PlacedPiece>; readonly pages: number } {
+): RangeContents {
+  const flow = contentsFlow(families, pageOf, context, paper);
   const placed = placedPieces(flow, (page) => ({
     page,
     xMm: MARGIN.side,
     topMm: MARGIN.top + 4,
     bottomMm: paper.heightMm - MARGIN.bottom,
   }));
-  return { placed: new Map(placed.map((place) => [place.piece, place])), pages: pageCount(placed) };
+  return {
+    flow,
+    placed: new Map(placed.map((place) => [place.piece, place])),
+    pages: pageCount(placed),
+  };
 }
 
-/** Cover and contents in one: the workshop, then every colour by family with its masstone, what it is made of, its sizes and prices, and its page. */
-export function rangeContents(
+function contentsFlow(
   families: readonly FamilySheets[],
   pageOf: (slug: string) => number,
   { words, records: { workshop }, date }: PaperContext,
@@ -95,10 +112,14 @@ export function rangeContents(
           {
             kind: "group",
             tag: "TOC",
-            children: sheets.map((sheet, i) => ({
-              ...contentsLine(sheet, pageOf(sheet.slug), style),
-              ...(isKept(i, sheets.length) && { keepWithNext: true }),
-            })),
+            children: sheets.map((sheet, i) =>
+              contentsLine(
+                sheet,
+                () => pageOf(sheet.slug),
+                style,
+                isKept(i, sheets.length) && { keepWithNext: true },
+              ),
+            ),
           },
         ],
       })),
@@ -117,7 +138,12 @@ const SWATCH_MM = 12;
 /** Columns of a line [mm], as shares of what is right of the swatch: name, made of, prices; the page number takes the rest. */
 const SHARES = { name: 0.29, madeOf: 0.41, offer: 0.24 } as const;
 
-function contentsLine({ slug, listed: sheet }: RangeSheet, page: number, style: PaperStyle): Piece {
+function contentsLine(
+  { slug, listed: sheet }: RangeSheet,
+  page: () => number,
+  style: PaperStyle,
+  kept: false | Pick<Piece, "keepWithNext">,
+): Piece {
   const { widthMm, sizePt } = style;
   const left = SWATCH_MM + 4;
   const room = widthMm - left;
@@ -155,13 +181,14 @@ function contentsLine({ slug, listed: sheet }: RangeSheet, page: number, style: 
     sizePt - 1,
     { align: "right" },
   );
-  const number = setRuns(sans(String(page)), { widthMm, sizePt, align: "right" });
   // Smaller type begins lower, so that all stands on the baseline of the name.
   const baseline = ({ marks }: SetRuns): number => marks[0]?.yMm ?? 0;
   const below = (set: SetRuns): number => 0.7 + baseline(name) - baseline(set);
   const heightMm = 0.7 + Math.max(...[name, made, offer].map((set) => below(set) + set.heightMm));
   const at = (set: SetRuns, xMm: number) => set.marks.map((mark) => shifted(mark, xMm, below(set)));
-  const content: Tagged = {
+  const numbered = (): SetRuns =>
+    setRuns(sans(String(page())), { widthMm, sizePt, align: "right" });
+  const content = (): Tagged => ({
     tag: "TOCI",
     children: [
       {
@@ -188,11 +215,19 @@ function contentsLine({ slug, listed: sheet }: RangeSheet, page: number, style: 
           ...at(name, left),
           ...at(made, left + room * SHARES.name),
           ...at(offer, left + room * (SHARES.name + SHARES.madeOf) + 3),
-          ...at(number, 0),
+          ...at(numbered(), 0),
         ],
         links: [{ href: `#${slug}`, xMm: 0, yMm: 0, widthMm, heightMm }],
       },
     ],
+  });
+  return {
+    kind: "piece",
+    heightMm,
+    beforeMm: 0,
+    ...kept,
+    get content() {
+      return content();
+    },
   };
-  return { kind: "piece", heightMm, beforeMm: 0, content };
 }

@@ -2,7 +2,7 @@ import { boundLeaves } from "./bound-leaves.ts";
 import { drawFlow } from "./draw-flow.ts";
 import type { PaperSize } from "./layout-tree.ts";
 import { printDocument, printedBytes } from "./print-document.ts";
-import { placedContents, rangeContents, type FamilySheets } from "./range-contents.ts";
+import { rangeContents, type FamilySheets } from "./range-contents.ts";
 import type { PaperContext } from "./sheet-paper.ts";
 import { drawPageNumber, pagesWithFoot } from "./sheet-pdf.ts";
 
@@ -19,18 +19,14 @@ export function rangePdf(
   } = context;
   const text = words.pages.sheetPaper;
   const sheets = families.flatMap(({ sheets: own }) => own);
-  // The numbers in the contents need its own length, which they do not change.
-  const first = placedContents(
-    rangeContents(families, () => 0, context, paper),
-    paper,
-  ).pages;
   const starts = new Map<string, number>();
-  let total = first;
+  const startOf = (slug: string): number => starts.get(slug) ?? 0;
+  const contents = rangeContents(families, (slug) => startOf(slug) + 1, context, paper);
+  let total = contents.pages;
   for (const { slug, leaves } of sheets) {
     starts.set(slug, total);
     total += leaves.pages.length;
   }
-  const startOf = (slug: string): number => starts.get(slug) ?? 0;
   const title = words.pages.title(text.range.title, workshop.name);
   const document = printDocument(
     {
@@ -47,17 +43,13 @@ export function rangePdf(
   const root = pdf.struct("Document");
   pdf.addStructure(root);
 
-  const contents = rangeContents(families, (slug) => startOf(slug) + 1, context, paper);
   const turn = pagesWithFoot(document, paper, {
     lines: [sheets[0]?.caution ?? words.pages.cautionLine, title],
     pageText: (page) => text.pageOf(page + 1, total),
   });
   turn(0);
   bookmark(pdf.outline, text.range.contents);
-  drawFlow(document, root, contents, {
-    placed: placedContents(contents, paper).placed,
-    turnTo: turn,
-  });
+  drawFlow(document, root, contents.flow, { placed: contents.placed, turnTo: turn });
   for (const { name, sheets: own } of families) {
     let family: PDFKit.PDFOutline | undefined;
     for (const { slug, listed, leaves, topPt, sideMm } of own)

@@ -1,4 +1,4 @@
-import { HOLE, type Leaves } from "./leaves.ts";
+import { AsWritten, HOLE, type Leaves } from "./leaves.ts";
 
 /** What stands in a hole, and which one of these. */
 export type InHole = readonly [kind: number, which: number];
@@ -7,21 +7,10 @@ export type InHole = readonly [kind: number, which: number];
 const MARK = /\ue000(\d+):(\d+)\ue001/;
 const BEGINS = /^(\d+) 0 obj$/;
 
-/** A hole in what pdfkit makes text of, which writes it as it is. */
-export class Hole {
-  readonly #text: string;
-
+/** A hole in what pdfkit makes text of. */
+export class Hole extends AsWritten {
   constructor([kind, which]: InHole, after = "") {
-    this.#text = `\ue000${kind}:${which}\ue001${after}`;
-  }
-
-  /** By which pdfkit tells it from a dictionary. */
-  get [Symbol.toStringTag](): string {
-    return "Hole";
-  }
-
-  toString(): string {
-    return this.#text;
+    super(`\ue000${kind}:${which}\ue001${after}`);
   }
 }
 
