@@ -2,7 +2,7 @@
 import { forbiddenWords } from "../support/known.ts";
 import type { StatementLanguage } from "../../lib/hazard/texts/statement-texts.ts";
 import { frenchFaults } from "./french-glossary.ts";
-import { TEXT_PAGES } from "../../lib/pages/text-pages.ts";
+import { PAGE_KINDS } from "../../lib/site/all-pages.ts";
 import type { OwnWords } from "../../lib/words/words.ts";
 import { germanFaults } from "./german-glossary.ts";
 import { spanishFaults } from "./spanish-glossary.ts";
@@ -73,7 +73,7 @@ export function pagesIn({ pages, language }: Pick<OwnWords, "pages" | "language"
   return {
     ...pages,
     ...Object.fromEntries(
-      Object.entries(TEXT_PAGES).map(([folder, { said }]) => [folder, said(language)]),
+      PAGE_KINDS.map(({ said }, nth) => [`kind ${nth + 1}`, said?.(language) ?? {}]),
     ),
   };
 }
