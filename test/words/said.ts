@@ -70,10 +70,5 @@ function saidBy(wording: (...args: unknown[]) => unknown): string {
 
 /** What pages say: what several may, and what one alone is declared with. */
 export function pagesIn({ pages, language }: Pick<OwnWords, "pages" | "language">): object {
-  return {
-    ...pages,
-    ...Object.fromEntries(
-      PAGE_KINDS.map(({ said }, nth) => [`kind ${nth + 1}`, said?.(language) ?? {}]),
-    ),
-  };
+  return { ...pages, said: PAGE_KINDS.flatMap(({ said }) => said?.(language) ?? []) };
 }
