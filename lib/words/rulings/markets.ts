@@ -56,10 +56,10 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       es: `${es.namesWithin(names)} está en la lista de sustancias extremadamente preocupantes ${inForce(act).es}: la ficha de datos de seguridad lo dice a quien la compra para su trabajo`,
     }),
   "cadmium-in-other-paints": ({ names, limit, ...act }) => ({
-    en: `It holds ${en.namesWithin(names)}; entry 23 keeps ${en.percent(limit)} and more of cadmium out of paints of the tariff codes 3208 and 3209 ${inForce(act).en}, and artists' colours in tubes and jars have a code of their own, 3213, which the customs have to confirm of this one.`,
-    de: `Enthält ${de.namesWithin(names)}; Eintrag 23 verbietet ${de.percent(limit)} und mehr Cadmium in Farben der Zolltarifnummern 3208 und 3209 ${inForce(act).de}, doch Künstlerfarben in Tuben und Gläsern haben eine eigene Nummer, 3213, die der Zoll für diese Farbe bestätigen muss.`,
-    fr: `Contient ${fr.namesWithin(names)}\u202f; l’entrée 23 interdit ${fr.percent(limit)} et plus de cadmium dans les peintures des codes douaniers 3208 et 3209 ${inForce(act).fr}, et les couleurs pour artistes en tubes et en pots ont leur propre code, 3213, que la douane doit confirmer pour celle-ci.`,
-    es: `Contiene ${es.namesWithin(names)}; la entrada 23 prohíbe el ${es.percent(limit)} y más de cadmio en pinturas de los códigos arancelarios 3208 y 3209 ${inForce(act).es}, y los colores para artistas en tubos y tarros tienen su propio código, 3213, que la aduana tiene que confirmar para este.`,
+    en: `It holds ${en.namesWithin(names)}. Entry 23 bans ${en.percent(limit)} of cadmium or more from paints of the tariff codes 3208 and 3209 ${inForce(act).en}. Artists' colours in tubes and jars have a code of their own, 3213; for this one the customs have to confirm it.`,
+    de: `Enthält ${de.namesWithin(names)}. Eintrag 23 verbietet ${de.percent(limit)} und mehr Cadmium in Farben der Zolltarifnummern 3208 und 3209 ${inForce(act).de}. Künstlerfarben in Tuben und Gläsern haben eine eigene Nummer, 3213; für diese Farbe muss der Zoll sie bestätigen.`,
+    fr: `Contient ${fr.namesWithin(names)}. L’entrée 23 interdit ${fr.percent(limit)} et plus de cadmium dans les peintures des codes douaniers 3208 et 3209 ${inForce(act).fr}. Les couleurs pour artistes en tubes et en pots ont leur propre code, 3213\u202f; pour celle-ci, la douane doit le confirmer.`,
+    es: `Contiene ${es.namesWithin(names)}. La entrada 23 prohíbe el ${es.percent(limit)} y más de cadmio en pinturas de los códigos arancelarios 3208 y 3209 ${inForce(act).es}. Los colores para artistas en tubos y tarros tienen su propio código, 3213; para este, la aduana tiene que confirmarlo.`,
   }),
   "cmr-not-to-the-public": ({ statements, ...act }) =>
     forbidden(act, {
