@@ -28,6 +28,7 @@ export function studioCautions(
   const own = sheet.cautions.studio.filter(({ general }) => !general);
   const operations = [...new Set(own.map(({ operation }) => operation))].filter(wanted);
   if (operations.length === 0) return [];
+  const said = new Set<string>();
   return [
     {
       kind: "cautions",
@@ -36,10 +37,17 @@ export function studioCautions(
         cautions: cautionsByReason(
           own.filter((caution) => caution.operation === operation),
           words,
-        ),
+        ).map((caution) => sayingOnce(caution, said)),
       })),
     },
   ];
+}
+
+/** A reason that stood at an operation before is not said again. */
+function sayingOnce({ sentences, reason }: CautionView, said: Set<string>): CautionView {
+  if (reason === undefined || said.has(reason)) return { sentences };
+  said.add(reason);
+  return { sentences, reason };
 }
 
 /** Sentences that share a reason, in the order of the first of them. */
