@@ -20,7 +20,7 @@ export function isGraveDust(cautions: Cautions): boolean {
   return cautions.some(({ rule }) => rule === "respirator-p3");
 }
 
-/** Cautions of one colour by operation, but for what holds of every colour; no block for none. */
+/** Cautions of one colour by operation, but for what holds of every colour, each reason once; no block for none. */
 export function studioCautions(
   { sheet, words }: SheetPage,
   wanted: (operation: string) => boolean,
@@ -28,7 +28,12 @@ export function studioCautions(
   const own = sheet.cautions.studio.filter(({ general }) => !general);
   const operations = [...new Set(own.map(({ operation }) => operation))].filter(wanted);
   if (operations.length === 0) return [];
-  const said = new Set<string>();
+  const given = new Set<string>();
+  const withNewReason = ({ sentences, reason = "" }: CautionView): CautionView => {
+    if (given.has(reason)) return { sentences };
+    given.add(reason);
+    return { sentences, reason };
+  };
   return [
     {
       kind: "cautions",
@@ -37,17 +42,10 @@ export function studioCautions(
         cautions: cautionsByReason(
           own.filter((caution) => caution.operation === operation),
           words,
-        ).map((caution) => sayingOnce(caution, said)),
+        ).map(withNewReason),
       })),
     },
   ];
-}
-
-/** A reason that stood at an operation before is not said again. */
-function sayingOnce({ sentences, reason }: CautionView, said: Set<string>): CautionView {
-  if (reason === undefined || said.has(reason)) return { sentences };
-  said.add(reason);
-  return { sentences, reason };
 }
 
 /** Sentences that share a reason, in the order of the first of them. */
