@@ -43,7 +43,7 @@ describe("the list of reprints", () => {
         name: "Bone Black",
         kind: "changed",
         changes: [
-          "Opacity: \u201cTransparent or semi-transparent\u201d is now \u201cSemi-opaque\u201d",
+          "Opacity: \u201cTransparent or nearly so\u201d is now \u201cSemi-opaque\u201d",
         ],
       },
     ]);
@@ -63,7 +63,7 @@ describe("the list of reprints", () => {
     }));
     expect(reprintList(now, KEPT, words).map(({ changes }) => changes)).toEqual([
       [
-        "Opacity: \u201cTransparent or semi-transparent\u201d is now \u201cSemi-transparent, stated\u201d",
+        "Opacity: \u201cTransparent or nearly so\u201d is now \u201cSemi-transparent, stated\u201d",
       ],
     ]);
   });

@@ -31,10 +31,10 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       es: `no está registrado qué compuesto de plomo contiene ${es.namesWithin(names)}, y los carbonatos y sulfatos de plomo no pueden comercializarse ni usarse como pintura ${inForce(act).es}`,
     }),
   "leaded-paint-by-declaration": (act) => ({
-    en: `There is no licence: the buyer signs a declaration of the use, the supplier sends it with a notice to the competent heritage body and may supply three weeks later at the earliest, unless that body objects; only to restore or maintain works of art made before 1992, listed buildings of the highest grades and scheduled monuments ${inForce(act).en}.`,
-    de: `Eine Lizenz gibt es nicht: Der Käufer unterschreibt eine Erklärung über die Verwendung, der Lieferant sendet sie mit einer Anzeige an die zuständige Denkmalbehörde und darf frühestens drei Wochen später liefern, wenn sie nicht widerspricht; nur zum Restaurieren oder Erhalten von Kunstwerken aus der Zeit vor 1992, denkmalgeschützten Gebäuden der höchsten Stufen und geschützten Denkmälern ${inForce(act).de}.`,
-    fr: `Il n’y a pas de licence\u202f: l’acheteur signe une déclaration d’usage, le fournisseur l’envoie avec un avis à l’autorité compétente du patrimoine et peut livrer trois semaines plus tard au plus tôt, sauf opposition de cette autorité\u202f; uniquement pour restaurer ou entretenir des œuvres d’art antérieures à 1992, des bâtiments protégés des plus hautes catégories et des monuments classés ${inForce(act).fr}.`,
-    es: `No hay licencia: el comprador firma una declaración de uso, el proveedor la envía con un aviso al organismo de patrimonio competente y puede suministrar tres semanas después como muy pronto, salvo que ese organismo se oponga; solo para restaurar o mantener obras de arte anteriores a 1992, edificios protegidos de los grados más altos y monumentos protegidos ${inForce(act).es}.`,
+    en: `There is no licence. The buyer signs a declaration of the use; the supplier sends it with a notice to the competent heritage body and may supply after three weeks, unless that body objects. Only to restore or maintain works of art made before 1992, listed buildings of the highest grades and scheduled monuments ${inForce(act).en}.`,
+    de: `Eine Lizenz gibt es nicht. Der Käufer unterschreibt eine Erklärung über die Verwendung; der Lieferant sendet sie mit einer Anzeige an die zuständige Denkmalbehörde und darf nach drei Wochen liefern, wenn diese nicht widerspricht. Nur zum Restaurieren oder Erhalten von Kunstwerken aus der Zeit vor 1992, denkmalgeschützten Gebäuden der höchsten Stufen und geschützten Denkmälern ${inForce(act).de}.`,
+    fr: `Il n’y a pas de licence. L’acheteur signe une déclaration d’usage\u202f; le fournisseur l’envoie avec un avis à l’autorité compétente du patrimoine et peut livrer au bout de trois semaines, sauf opposition de cette autorité. Uniquement pour restaurer ou entretenir des œuvres d’art antérieures à 1992, des bâtiments protégés des plus hautes catégories et des monuments classés ${inForce(act).fr}.`,
+    es: `No hay licencia. El comprador firma una declaración de uso; el proveedor la envía con un aviso al organismo de patrimonio competente y puede suministrar pasadas tres semanas, salvo que ese organismo se oponga. Solo para restaurar o mantener obras de arte anteriores a 1992, edificios protegidos de los grados más altos y monumentos protegidos ${inForce(act).es}.`,
   }),
   "lead-limits-at-work": ({
     airMgPerM3,
@@ -77,10 +77,10 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
     }),
   "cmr-artists-paint-exempt": ({ statements, ...act }) =>
     sentences({
-      en: `${en.listed(statements)} would keep it from the public ${inForce(act).en}; that artists' paints are exempt is quoted from memory`,
-      de: `${de.listed(statements)} würde die Abgabe an die breite Öffentlichkeit verbieten ${inForce(act).de}; dass Künstlerfarben ausgenommen sind, ist aus dem Gedächtnis zitiert`,
-      fr: `${fr.listed(statements)} en interdirait la vente au grand public ${inForce(act).fr}\u202f; l’exemption des peintures pour artistes est citée de mémoire`,
-      es: `${es.listed(statements)} impediría su venta al público ${inForce(act).es}; la exención de las pinturas para artistas se cita de memoria`,
+      en: `${en.listed(statements)} would keep it from the public ${inForce(act).en}, but artists' paints are exempt (from memory)`,
+      de: `${de.listed(statements)} würde die Abgabe an die breite Öffentlichkeit verbieten ${inForce(act).de}, doch Künstlerfarben sind ausgenommen (aus dem Gedächtnis)`,
+      fr: `${fr.listed(statements)} en interdirait la vente au grand public ${inForce(act).fr}, mais les peintures pour artistes en sont exemptées (de mémoire)`,
+      es: `${es.listed(statements)} impediría su venta al público ${inForce(act).es}, pero las pinturas para artistas están exentas (de memoria)`,
     }),
   "restricted-to-professional-users": ({ statements, ...act }) => ({
     en: `Restricted to professional users, since it carries ${en.listed(statements)} ${inForce(act).en}.`,
