@@ -36,9 +36,7 @@ export function priceAct(changed: readonly ChangedThing[]): PriceMove[] {
 }
 
 /** A size that came or went has no price that moved. */
-export function isMove(
-  change: Change,
-): change is Extract<Change, { kind: "price" }> & {
+export function isMove(change: Change): change is Extract<Change, { kind: "price" }> & {
   readonly before: number;
   readonly now: number;
 } {
