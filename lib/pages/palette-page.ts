@@ -6,7 +6,9 @@ import { wallOrder } from "./colour-tile.ts";
 import {
   offeredLead,
   offeredOf,
+  mixingPlaces,
   mixingWays,
+  PALETTE_PATH,
   reachedWhites,
   type MixingPageView,
   type PaintChoice,
@@ -14,6 +16,7 @@ import {
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { pageHead } from "./site-frame.ts";
+import { onePage } from "./page-kind.ts";
 
 /** A chosen set of tubes, kept in the address; without script the order of layering of them all. */
 export interface PaletteView extends MixingPageView {
@@ -72,3 +75,9 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
     ]),
   };
 }
+
+export const PALETTE = onePage(
+  PALETTE_PATH,
+  palettePage,
+  (context) => mixingPlaces(context).maps.length > 0,
+);

@@ -12,6 +12,7 @@ import { isStatement } from "../quantities/statement.ts";
 import { decimalText, type PrintedNumbers } from "../words/number-text.ts";
 import {
   mapPath,
+  mixingPlaces,
   offeredLead,
   offeredOf,
   mixingWays,
@@ -22,7 +23,9 @@ import {
 import { addressTo, type PageContext, type PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 import { median } from "../quantities/median.ts";
+import { at } from "../quantities/at.ts";
 import { given } from "../quantities/given.ts";
+import type { PageKind } from "./page-kind.ts";
 
 /** The range in a*, b*, with what can be mixed of it; alive with script. */
 export interface RangeMapView extends MixingPageView {
@@ -203,3 +206,12 @@ function addsBlocks(
 function lossOf({ value, p68 }: Told): Told {
   return { value: Math.max(1 - value, 0), p68 };
 }
+
+/** A page of each white that something is reached in. */
+export const RANGE_MAPS: PageKind<RangeMapView> = {
+  pages: ({ context }) =>
+    mixingPlaces(context).maps.map((path, nth) => ({
+      path,
+      view: (place) => rangeMapPage(at(reachesOf(context), nth), context, place),
+    })),
+};

@@ -24,7 +24,7 @@ export interface Words extends OwnWords {
   readonly substance: Substance;
 }
 
-/** What this room says in one language. Nothing else in lib or templates holds a reader's sentence. */
+/** What this room says in one language. A reader's sentence stands elsewhere only as a row above the one page that says it. */
 export interface OwnWords {
   readonly language: Language;
   /** "about", before an estimate whose two ends read alike. */
