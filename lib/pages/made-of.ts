@@ -2,11 +2,11 @@ import type { RunView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 
-/** "Bone black (PBk 9); Cold-pressed linseed oil, mulled", the pigments linked. Names stand as their records have them, each where a name may begin with a capital. */
+/** "Bone black (PBk 9) · Cold-pressed linseed oil, mulled", the pigments linked. Names stand as their records have them, each where a name may begin with a capital. */
 export function madeOf(sheet: Sheet, words: Words, root: string): RunView[] {
   const { madeOf: text } = words.pages.sheet;
   const pigments = sheet.pigments.flatMap(({ slug, name, colourIndexName }, i): RunView[] => [
-    ...(i === 0 ? [] : [{ text: text.comma }]),
+    ...(i === 0 ? [] : [{ text: text.between }]),
     { text: name, href: `${root}pigments/${slug}/` },
     ...(colourIndexName === undefined
       ? []
@@ -16,8 +16,11 @@ export function madeOf(sheet: Sheet, words: Words, root: string): RunView[] {
   const others = sheet.additions.filter(({ oil }) => oil === undefined).map(({ name }) => name);
   return [
     ...pigments,
-    { text: text[sheet.dispersion ?? "plain"](sheet.vehicle.name) },
-    ...(others.length === 0 ? [] : [{ text: text.withAdditions(others) }]),
+    {
+      text: [text[sheet.dispersion ?? "plain"](sheet.vehicle.name), ...others]
+        .map((each) => `${text.between}${each}`)
+        .join(""),
+    },
   ];
 }
 

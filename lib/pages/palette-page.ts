@@ -1,6 +1,6 @@
 import type { ScreenColour } from "../plots/screen-colour.ts";
 import { section, statement, tableOf } from "../blocks/section-blocks.ts";
-import { fatterBelow, layeringOrder } from "../mixing/layering-order.ts";
+import { layeringOrder } from "../mixing/layering-order.ts";
 import { REACH_LEVELS, TOLD_LEVEL } from "../mixing/reach/range-reach.ts";
 import { wallOrder } from "./colour-tile.ts";
 import {
@@ -42,7 +42,6 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
   const bySlug = new Map(paints.map((paint) => [paint.slug, paint]));
   const { columns } = palette;
   const ordered = layeringOrder(paints);
-  const fatter = fatterBelow(ordered);
   return {
     kind: "palette",
     ...pageHead(context, place, palette.heading, palette.description),
@@ -61,17 +60,15 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
         ...(screen === undefined && { missing: context.words.pages.catalogue.noSwatch }),
       })),
     sections: section("order", palette.order, [
+      // Of a whole range nearly every colour is leaner than some below it: the note says it once.
       statement(palette.orderNote, "note"),
       tableOf({
         caption: palette.order,
         columns: [columns.colour, columns.dries, columns.oil, columns.lasts],
-        rows: ordered.map(({ slug, name, facts }, i) => [
+        rows: ordered.map(({ slug, name, facts }) => [
           { text: name, href: `${place.root}colours/${slug}/` },
           facts.drying?.text ?? NO_VALUE,
-          {
-            text: facts.oil?.text ?? NO_VALUE,
-            ...(fatter[i] !== undefined && { note: palette.leaner(fatter[i].name) }),
-          },
+          facts.oil?.text ?? NO_VALUE,
           facts.lightfastness?.text ?? NO_VALUE,
         ]),
       }),

@@ -1,4 +1,4 @@
-import type { Block } from "../blocks/block.ts";
+import type { Block, SectionBlock } from "../blocks/block.ts";
 import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import type { MixingRange } from "../mixing/mixing-range.ts";
 import { predictedMix } from "../mixing/prediction/predicted-mix.ts";
@@ -35,6 +35,8 @@ export interface RangeMapView extends MixingPageView {
   readonly whites: readonly LinkView[];
   readonly colours: readonly PaintChoice[];
   readonly picture: PictureView;
+  /** What each tube adds, beside the picture. */
+  readonly adds: readonly SectionBlock[];
   /** Where a* and b* lie in the wide picture and in the narrow one. */
   readonly scales: { readonly wide: string; readonly narrow: string };
 }
@@ -102,17 +104,16 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
       caption: text.key(outlineWidth(reach, context.words.numbers)),
     },
     scales: { wide: scaleText(wide.scale), narrow: scaleText(narrow.scale) },
-    sections: [
-      ...section("adds", text.adds.heading, addsBlocks(reach, context, place)),
-      ...(absent.length === 0
+    adds: section("adds", text.adds.heading, addsBlocks(reach, context, place)),
+    sections:
+      absent.length === 0
         ? []
         : section("absent", text.absent, [
             statement(
               [...named(text.untried, false), ...named(text.readOtherwise, true)].join(" "),
               "note",
             ),
-          ])),
-    ],
+          ]),
   };
 }
 

@@ -20,17 +20,20 @@ export function valueText(row: FigureRow, figure: Printed, words: Words): string
   return figure.bound === undefined ? text : `${words.bounds[figure.bound]} ${text}`;
 }
 
-/** A class in a word; where what it was chosen by reaches into several, all of these: "medium or slow". */
+/** A class in a word; where what it was chosen by reaches into several, all of these: "medium or slow", "opaque or nearly so". */
 export function classText(
   {
     value,
     reaches = [],
   }: { readonly value: string; readonly reaches?: readonly string[] | undefined },
   wordOf: (word: string) => string,
-  { reach, lowerFirst }: Pick<Words, "reach" | "lowerFirst">,
+  { between, reach, lowerFirst }: Pick<Words, "between" | "reach" | "lowerFirst">,
 ): string {
   if (reaches.length < 2) return wordOf(value);
-  return reach(reaches.map((each, i) => (i === 0 ? wordOf(each) : lowerFirst(wordOf(each)))));
+  return (
+    between(reaches) ??
+    reach(reaches.map((each, i) => (i === 0 ? wordOf(each) : lowerFirst(wordOf(each)))))
+  );
 }
 
 function roundedText(row: FigureRow, figure: Printed, words: Words): string {

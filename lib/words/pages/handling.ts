@@ -58,10 +58,10 @@ export const HANDLING = {
     es: "Aún sin clasificar: sin ese documento no puede calcularse ninguna etiqueta.",
   },
   basisWorkedOut: (frame: string, edition: string) => ({
-    en: `Worked out from the suppliers' data by ${frame} (${edition}). The maker's label prevails.`,
-    de: `Errechnet aus den Daten der Lieferanten nach ${frame} (${edition}). Das Etikett des Herstellers geht vor.`,
-    fr: `Calculé d’après les données des fournisseurs selon ${frame} (${edition}). L’étiquette du fabricant prévaut.`,
-    es: `Calculado a partir de los datos de los proveedores según ${frame} (${edition}). Prevalece la etiqueta del fabricante.`,
+    en: `Worked out from the suppliers' data by ${frame} (${edition}). The label on the package comes first.`,
+    de: `Errechnet aus den Daten der Lieferanten nach ${frame} (${edition}). Das Etikett auf der Packung geht vor.`,
+    fr: `Calculé d’après les données des fournisseurs selon ${frame} (${edition}). L’étiquette de l’emballage prévaut.`,
+    es: `Calculado a partir de los datos de los proveedores según ${frame} (${edition}). Prevalece la etiqueta del envase.`,
   }),
   classification: (classes: readonly string[]) => ({
     en: `Classified as ${en.listed(classes)}.`,
