@@ -36,10 +36,7 @@ const DIRECTIONS = 72;
 /** Hue angles [degree] at which the hues of PALETTE.hues begin: by the eye, no standard draws them. */
 const HUE_FROM = [10, 45, 75, 100, 130, 175, 220, 285, 310, 340];
 
-withRange("[data-palette]", (at, paints) => {
-  document.querySelector("[data-static]")?.classList.add("palette-static");
-  palette(at, paints);
-});
+withRange("[data-palette]", palette);
 
 function palette(at: HTMLElement, paints: MixingRange): void {
   const buttons = [...at.querySelectorAll("button.tile")].filter(
@@ -56,6 +53,8 @@ function palette(at: HTMLElement, paints: MixingRange): void {
       button.setAttribute("aria-pressed", String(chosen.some(({ slug }) => slug === button.value)));
     const isEnough = chosen.filter(({ kind }) => kind === "colour").length >= 2;
     held(at, "[data-body]", HTMLElement).hidden = !isEnough;
+    // Until there is a palette, the order of the whole range stands in its place.
+    document.querySelector("[data-static]")?.classList.toggle("palette-static", isEnough);
     status.textContent = [...said, ...(isEnough ? [] : [PALETTE.tooFew])].join(" ");
     if (!isEnough) return;
     const L = Number(levels.find(({ checked }) => checked)?.value);

@@ -5,6 +5,7 @@ import type { AnswerLink, PageContext, PagePlace } from "../pages/page-context.t
 import { ownColour } from "../pages/screen-swatch.ts";
 import { textPage } from "../pages/text-page.ts";
 import { THEMES } from "../records/schema/terms.ts";
+import { onePage } from "../pages/page-kind.ts";
 
 /** Every answer, theme by theme. */
 export function answerIndex(context: PageContext, place: PagePlace): TextPageView {
@@ -58,3 +59,9 @@ const MOST_COLOURS = 6;
 function firstSentence(text: string): string {
   return /^.*?[.!?](?=\s+\p{Lu}|$)/su.exec(text)?.[0] ?? text;
 }
+
+export const ANSWER_INDEX = onePage(
+  "answers/index.html",
+  answerIndex,
+  ({ records }) => records.answers.size > 0,
+);

@@ -16,6 +16,7 @@ import type { Sheet } from "../sheet/sheet.ts";
 import { claimTable } from "./claim-table.ts";
 import { renderedAnswer } from "./rendered-answer.ts";
 import { replyView } from "./reply-view.ts";
+import type { PageKind, PlannedSite } from "../pages/page-kind.ts";
 
 /** One answer: in short, what to do, why; and at its side the colours that it speaks of. */
 export interface AnswerPageView extends PageView {
@@ -155,3 +156,22 @@ export function answerReply(
     heading: context.words.pages.answers.reply.heading,
   });
 }
+
+/** A site with its answers held against its sheets: whoever asks has read what they were made from. */
+interface AnsweredSite extends PlannedSite {
+  readonly answers: {
+    readonly heldOf: (slug: string) => HeldAnswer;
+    readonly index: FigureIndex;
+  };
+}
+
+export const ANSWERS: PageKind<AnswerPageView, AnsweredSite> = {
+  pages: (site) =>
+    [...site.context.records.answers.keys()].map((slug) => ({
+      path: answerPath(slug),
+      view: (place) => {
+        const { heldOf, index } = site.answers;
+        return answerPage(heldOf(slug), site.context, place, index);
+      },
+    })),
+};

@@ -1,4 +1,4 @@
-import { lostHint } from "../claims/figure-index.ts";
+import { lostHint, pathParts } from "../claims/figure-index.ts";
 import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { isKnown } from "../quantities/figure.ts";
 import { isPrivatePath } from "../sheet/figure-table.ts";
@@ -37,7 +37,7 @@ export const ARG_KINDS: Readonly<Record<ArgKind, Kind>> = {
     },
   },
   colour: {
-    expected: "the slug of a colour",
+    expected: "a file of colours/, without its ending",
     *faults(value, at) {
       yield* colourFaults(value, at);
       if (listed(value).length > 1)
@@ -48,12 +48,12 @@ export const ARG_KINDS: Readonly<Record<ArgKind, Kind>> = {
         };
     },
   },
-  colours: { expected: "slugs of colours, by commas", faults: colourFaults },
+  colours: { expected: "files of colours/ without their endings, by commas", faults: colourFaults },
   white: {
     expected: "a white that colours were let down in",
     faults(value, { room: { context } }) {
       const whites = [...context.range.letDownIn.keys()];
-      return unknownName("No colour was let down in", value, whites, "white");
+      return unknownName(value, whites, "white", `No colour was let down in ${value}`);
     },
   },
   level: {
@@ -68,10 +68,10 @@ export const ARG_KINDS: Readonly<Record<ArgKind, Kind>> = {
     },
   },
   answer: {
-    expected: "the slug of an answer",
+    expected: "a file of answers/, without its ending",
     faults(value, { room: { context } }) {
       const answers = [...context.records.answers.keys()];
-      return unknownName("No answer has the slug", value, answers, "answer");
+      return unknownName(value, answers, "answer");
     },
   },
   text: { expected: "text", faults: () => [] },
@@ -79,20 +79,19 @@ export const ARG_KINDS: Readonly<Record<ArgKind, Kind>> = {
 
 function* colourFaults(value: string, { room }: ArgPlace): Generator<ShortcodeFault> {
   const slugs = room.index.sheets.map((sheet) => sheet.slug);
-  for (const slug of listed(value))
-    yield* unknownName("No colour has the slug", slug, slugs, "colour");
+  for (const slug of listed(value)) yield* unknownName(slug, slugs, "colour");
 }
 
 /** A name that is among none of those known. */
 function* unknownName(
-  message: string,
   name: string,
   known: readonly string[],
-  kind: ArgKind,
+  kind: "colour" | "answer" | "white",
+  message = `There is no ${kind} ${name} in ${kind}s/`,
 ): Generator<ShortcodeFault> {
   if (!known.includes(name))
     yield {
-      message: `${message} ${name}`,
+      message,
       actual: name,
       expected: ARG_KINDS[kind].expected,
       hint: nearestHint(name, known),
@@ -103,7 +102,10 @@ function* figureFaults(path: string, { room }: ArgPlace): Generator<ShortcodeFau
   const found = room.index.figure(path);
   if ("lost" in found)
     yield {
-      message: `No sheet has a figure ${path}`,
+      message:
+        found.lost === "colour"
+          ? `There is no colour ${pathParts(path).colour} in colours/`
+          : `No sheet has a figure ${path}`,
       actual: path,
       expected: ARG_KINDS.figure.expected,
       hint: lostHint(found),

@@ -12,8 +12,9 @@ import type { EqualLightness, TintSection } from "../sheet/tints/tint-figures.ts
 import type { Words } from "../words/words.ts";
 import type { Args, Shortcode, ShortcodeRoom } from "./shortcode.ts";
 
-/** Width where there is room for one line of swatches [user units]. */
+/** Width where there is room: for one line of swatches, and of a square [user units]. */
 const WIDE = 640;
+const WIDE_SQUARE = 480;
 
 /** The ladder of one colour in one white, as its sheet has it. */
 export const LADDER: Shortcode = {
@@ -58,15 +59,19 @@ export const TRAIL: Shortcode = {
     );
     if (trails.length === 0) return undefined;
     const title = words.pages.answers.picture.trailTitle(white);
-    const picture = {
-      svg: tintTrail({
+    const drawn = (idPrefix: string, width?: number) =>
+      tintTrail({
         decimalMark: words.numbers.mark,
-        idPrefix: room.id,
+        idPrefix,
+        width,
         title,
         description: words.pages.whites.trailDescription(trails.map(({ label }) => label)),
         trails,
         ends: words.pages.whites.trailEnds,
-      }),
+      });
+    const picture = {
+      svg: drawn(room.id, WIDE_SQUARE),
+      narrow: drawn(`${room.id}-narrow`),
       caption: glossCaption(title, tints, words),
     };
     return { blocks: plots([picture]) };

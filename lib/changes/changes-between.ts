@@ -47,8 +47,9 @@ export type Change =
       readonly kind: "price";
       readonly ml: number;
       readonly currency: string;
-      readonly before: number;
-      readonly now: number;
+      /** Undefined where the size came, or went. */
+      readonly before: number | undefined;
+      readonly now: number | undefined;
     }
   | {
       readonly kind: "sizes" | "photographs";
@@ -201,7 +202,7 @@ function saidChanges(
   }));
 }
 
-/** Sizes that came and went, and each that has another price since. */
+/** Each size that came, went or has another price since; of sizes without a price, those that came and went. */
 function sizeChanges(before: PublishedColour, now: PublishedColour): Change[] {
   const prices = priceChanges(before.prices, now.prices);
   const isPriced = (text: string): boolean =>
@@ -223,11 +224,12 @@ function priceChanges(
 ): Extract<Change, { readonly kind: "price" }>[] {
   if (before === undefined || before.currency !== now?.currency) return [];
   const { currency } = now;
-  return now.sizes.flatMap(({ ml, price }) => {
-    const old = before.sizes.find((size) => size.ml === ml)?.price;
-    return old === undefined || old === price
-      ? []
-      : [{ kind: "price", ml, currency, before: old, now: price }];
+  const sizes = new Set([...now.sizes, ...before.sizes].map(({ ml }) => ml));
+  return [...sizes].flatMap((ml) => {
+    const [old, own] = [before, now].map(
+      (prices) => prices.sizes.find((size) => size.ml === ml)?.price,
+    );
+    return old === own ? [] : [{ kind: "price", ml, currency, before: old, now: own }];
   });
 }
 

@@ -1,4 +1,4 @@
-import type { ChangedThing } from "./changes-between.ts";
+import type { Change, ChangedThing } from "./changes-between.ts";
 
 /** From so many colours on whose prices move, that is one act of the workshop's. */
 const MANY = 3;
@@ -16,9 +16,7 @@ export interface PriceMove {
 export function priceAct(changed: readonly ChangedThing[]): PriceMove[] {
   const moves = changed.flatMap(({ slug, changes }) =>
     changes.flatMap((change) =>
-      change.kind === "price" && change.before > 0
-        ? [{ slug, percent: 100 * (change.now / change.before - 1) }]
-        : [],
+      isMove(change) ? [{ slug, percent: 100 * (change.now / change.before - 1) }] : [],
     ),
   );
   if (new Set(moves.map(({ slug }) => slug)).size < MANY) return [];
@@ -35,4 +33,12 @@ export function priceAct(changed: readonly ChangedThing[]): PriceMove[] {
       },
     ];
   });
+}
+
+/** A size that came or went has no price that moved. */
+export function isMove(change: Change): change is Extract<Change, { kind: "price" }> & {
+  readonly before: number;
+  readonly now: number;
+} {
+  return change.kind === "price" && change.now !== undefined && (change.before ?? 0) > 0;
 }

@@ -274,9 +274,9 @@ function lostFault(path: string, key: string, found: LostPath): ClaimFault {
   const told = {
     colour: {
       rule: "claims/unknown-colour",
-      message: `No colour has the slug ${colour}`,
+      message: `There is no colour ${colour} in colours/`,
       actual: colour,
-      expected: "the slug of a colour",
+      expected: "a file of colours/, without its ending",
     },
     member: {
       rule: "claims/absent-figure",

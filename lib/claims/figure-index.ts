@@ -74,7 +74,7 @@ export function figureIndex(
       if (found !== undefined) return found;
       const { colour, figure } = pathParts(path);
       const entry = bySlug.get(colour);
-      if (entry === undefined) return lost("colour", nearestWord(colour, bySlug.keys()));
+      if (entry === undefined) return lost("colour", meantColour(path));
       const within = entry.paths().filter((path) => path.startsWith(`${figure}.`));
       if (within.length > 0)
         return { lost: "figure", within: within.map((path) => `${colour}.${path}`) };
@@ -82,10 +82,32 @@ export function figureIndex(
       const what = isPattern(figure) ? "member" : "figure";
       if (near !== undefined) return lost(what, `${colour}.${near}`);
       const part = figure.slice(0, figure.lastIndexOf(".") + 1);
-      const beside = part === "" ? [] : entry.paths().filter((path) => path.startsWith(part));
-      return { lost: what, beside };
+      return {
+        lost: what,
+        beside:
+          what === "figure"
+            ? pathsBeside(figure, entry.paths())
+            : entry.paths().filter((path) => part !== "" && path.startsWith(part)),
+      };
     },
   };
+
+  /** A colour's name misspelt, or left out before the figure. */
+  function meantColour(path: string): string | undefined {
+    const near = nearestWord(pathParts(path).colour, bySlug.keys());
+    const [owner] = [...bySlug].find(([, { has }]) => near === undefined && has(path)) ?? [];
+    return owner === undefined ? near : `${owner}.${path}`;
+  }
+}
+
+/** Those that share as much of its path as any does; where none shares its section, the sections. */
+function pathsBeside(figure: string, paths: readonly string[]): readonly string[] {
+  const parts = figure.split(".").slice(0, -1);
+  for (; parts.length > 0; parts.pop()) {
+    const beside = paths.filter((path) => path.startsWith(`${parts.join(".")}.`));
+    if (beside.length > 0) return beside;
+  }
+  return [...new Set(paths.map((path) => path.split(".")[0] ?? path))];
 }
 
 function figuresOf(sheet: Sheet): FiguresOfSheet {

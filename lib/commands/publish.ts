@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "nod
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { changesBetween, removedColours, type ChangedThing } from "../changes/changes-between.ts";
-import { priceAct, type PriceMove } from "../changes/price-act.ts";
+import { isMove, priceAct, type PriceMove } from "../changes/price-act.ts";
 import { weakenings } from "../changes/weakenings.ts";
 import { fields, publishedState } from "../changes/published-state.ts";
 import { changeSentences, changeTexts } from "../present/change-text.ts";
@@ -141,7 +141,7 @@ function priceMoveText({ way, colours, leastPercent, mostPercent }: PriceMove): 
 function withoutPrices(changed: readonly ChangedThing[]): ChangedThing[] {
   return changed.map((thing) => ({
     ...thing,
-    changes: thing.changes.filter(({ kind }) => kind !== "price"),
+    changes: thing.changes.filter((change) => !isMove(change)),
   }));
 }
 

@@ -1,15 +1,18 @@
 /** Volume, density and volume solids of a paint from what was weighed into it. */
 import { requirePositive } from "../quantities/positive.ts";
 
-export interface PaintComponent {
+interface Weighed {
   /** Mass weighed in [g], > 0. */
   readonly massG: number;
   readonly densityGPerCm3: number;
+}
+
+export interface PaintComponent extends Weighed {
   /** Whether it leaves the film as it dries, as a thinner does. A drying oil stays. */
   readonly volatile: boolean;
 }
 
-function volumesMl(components: readonly PaintComponent[]): number[] {
+function volumesMl(components: readonly Weighed[]): number[] {
   if (components.length === 0)
     throw new RangeError("The paint has no components; right would be at least one");
   return components.map(({ massG, densityGPerCm3 }) => {
@@ -26,7 +29,7 @@ const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) 
  * @throws RangeError for no component, or a mass or density that is not above 0.
  * @validity no air stirred in, no change of volume on mixing.
  */
-export function paintVolumeMl(components: readonly PaintComponent[]): number {
+export function paintVolumeMl(components: readonly Weighed[]): number {
   return sum(volumesMl(components));
 }
 
@@ -35,7 +38,7 @@ export function paintVolumeMl(components: readonly PaintComponent[]): number {
  * @throws RangeError as {@link paintVolumeMl}.
  * @example paintDensityGPerCm3([{ massG: 100, densityGPerCm3: 4, volatile: false }, { massG: 25, densityGPerCm3: 1, volatile: false }]) // 2.5
  */
-export function paintDensityGPerCm3(components: readonly PaintComponent[]): number {
+export function paintDensityGPerCm3(components: readonly Weighed[]): number {
   return sum(components.map(({ massG }) => massG)) / paintVolumeMl(components);
 }
 

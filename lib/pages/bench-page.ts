@@ -19,6 +19,7 @@ import { strengthBlocks } from "./strength-blocks.ts";
 import { lotsText } from "../present/lots-text.ts";
 import { dateText } from "../present/date-text.ts";
 import { given } from "../quantities/given.ts";
+import { pageOfEachSheet } from "./page-kind.ts";
 
 export function benchPath(slug: string): string {
   return `colours/${slug}/bench/index.html`;
@@ -49,10 +50,10 @@ export function benchPage(
         note: words.pages.downloads.reading,
       },
     ]),
-    revision: [
+    revision: given([
       words.pages.sheet.revision(revision, dateText(sheet.recordDate, words)),
-      ...(sheet.lots === undefined ? [] : [lotsText(sheet.lots, words)]),
-    ].join(". "),
+      sheet.lots !== undefined && lotsText(sheet.lots, words),
+    ]).join(". "),
   };
 }
 
@@ -79,3 +80,7 @@ function benchSections(page: SheetPage): SectionBlock[] {
     ]),
   ];
 }
+
+export const BENCHES = pageOfEachSheet(benchPath, (one, context, place) =>
+  benchPage(one.worded, one.revision, context, place),
+);

@@ -204,9 +204,10 @@ export function bluenessPicture<L extends BluenessLane>(
   { words: { numbers, pages } }: PageContext,
   { idPrefix, title, words, tell, valuesOf, caption }: ToldBlueness<L>,
 ): PictureView {
-  return {
-    svg: bluenessRows({
-      idPrefix,
+  const drawn = (prefix: string, width?: number) =>
+    bluenessRows({
+      idPrefix: prefix,
+      width,
       title,
       description: words.description(
         rows.map(({ label, lanes }) => words.row(label, lanes.map(tell))),
@@ -216,10 +217,12 @@ export function bluenessPicture<L extends BluenessLane>(
       decimalMark: numbers.mark,
       ends: pages.blacks.picture.ends,
       rows,
-    }),
-    caption,
-  };
+    });
+  return { svg: drawn(idPrefix, WIDE), narrow: drawn(`${idPrefix}-narrow`), caption };
 }
+
+/** Where there is room for an axis that tells blacks apart [user units]. */
+const WIDE = 640;
 
 /** White pigments in the order that the pictures of blacks have their paints in; those that no black is let down in come last. */
 export const whitesInOrder = remembered((context: PageContext): readonly string[] => {

@@ -21,10 +21,12 @@ import { oilGroups } from "./oil-order-page.ts";
 import { strengthGroups } from "./strength-order-page.ts";
 import { addressTo, type PageContext, type PagePlace } from "./page-context.ts";
 import { ON_ONE_PAGE, pagesOf, partHeading, partLinks, partPaths } from "./range-parts.ts";
+import { madeStep } from "../kept/kept-steps.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { pageHead } from "./site-frame.ts";
 import { nameOrder } from "../quantities/name-order.ts";
 import { grouped } from "../quantities/grouped.ts";
+import type { PageKind } from "./page-kind.ts";
 
 export interface CatalogueGridView extends PageView {
   readonly kind: "catalogue-grid";
@@ -419,3 +421,31 @@ const HUE_FAMILIES = [
   "Purples (P)",
   "Red-purples (RP)",
 ];
+
+/** The swatches, and every order of theirs as a table: of a large range several pages each. */
+export const CATALOGUE: PageKind<CatalogueGridView | CatalogueTableView> = {
+  pages: ({ context }) => {
+    const { grid, tables } = keptPaths(context);
+    return [
+      ...grid.map((path, nth) => ({
+        path,
+        view: (place: PagePlace) => catalogueGrid(nth, context, place),
+      })),
+      ...tables.map(({ path, order, nth }) => ({
+        path,
+        view: (place: PagePlace) => catalogueTable(order, nth, context, place),
+      })),
+    ];
+  },
+};
+
+/** Asked of the colours again only where what it goes by changed. */
+function keptPaths(context: PageContext) {
+  const step = { modules: ["lib/pages/catalogue-pages.ts"], name: "places of the catalogue" };
+  return madeStep(context.steps, step, () => ({
+    grid: orderPaths("grid", context),
+    tables: ORDERS.flatMap((order) =>
+      orderPaths(order, context).map((path, nth) => ({ path, order, nth })),
+    ),
+  }));
+}

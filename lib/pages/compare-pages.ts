@@ -4,16 +4,17 @@ import type { EntryView, SectionBlock } from "../blocks/block.ts";
 import { section } from "../blocks/section-blocks.ts";
 import { comparisonMarkup } from "../present/comparison-html.ts";
 import { comparisonView } from "../present/comparison-model.ts";
-import type { ShownColour } from "../present/comparison-types.ts";
 import type { LinkView, PageView, Markup } from "../present/views.ts";
 import { chosenPairs, type ChosenPair } from "../records/chosen-pairs.ts";
 import { colourTile, wallOrder } from "./colour-tile.ts";
 import { evenly, ON_ONE_PAGE } from "./range-parts.ts";
 import { wordedSheet } from "./worded-sheet.ts";
+import { shownColour } from "./comparison-cells.ts";
 import { rowOf } from "./colour-rows.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pictureFolder, picturedColours, sharedPicture } from "./shared-picture.ts";
 import { pageHead } from "./site-frame.ts";
+import { onePage, type PageKind } from "./page-kind.ts";
 
 /** Any two to four colours, chosen by pressing swatches; without script the pairs that the workshop chose. */
 export interface CompareView extends PageView {
@@ -95,15 +96,15 @@ function pairEntry(pair: ChosenPair, context: PageContext, { root }: PagePlace):
 /** A chosen pair, finished: nothing of it waits for a script. */
 export function comparePairPage(
   pair: ChosenPair,
-  shown: readonly ShownColour[],
   context: PageContext,
   place: PagePlace,
 ): ComparePairView {
   const { words } = context;
   const text = words.pages.compare;
-  const colours = pair.colours.flatMap(
-    (slug) => shown.find((colour) => colour.slug === slug) ?? [],
-  );
+  const colours = pair.colours.flatMap((slug) => {
+    const worded = wordedSheet(slug, context);
+    return worded === undefined ? [] : shownColour(worded, context);
+  });
   const comparison = comparisonView(
     colours,
     { compare: text, rulings: words.comparisons, notStated: words.standings["not stated"].word },
@@ -163,3 +164,13 @@ export function pairHeading(pair: ChosenPair, context: PageContext): string {
 function sheetOf(slug: string, context: PageContext) {
   return wordedSheet(slug, context)?.sheet;
 }
+
+export const COMPARE = onePage("compare/index.html", comparePage);
+
+export const PAIRS: PageKind<ComparePairView> = {
+  pages: ({ context }) =>
+    chosenPairs(context.records.workshop).map((pair) => ({
+      path: `${pairAddress(pair)}index.html`,
+      view: (place) => comparePairPage(pair, context, place),
+    })),
+};

@@ -15,6 +15,7 @@ import {
 } from "../sheet/tints/tint-figures.ts";
 import { saidOfEveryPaint } from "../hazard/markets/market-statements.ts";
 import { hazardView } from "./label-view.ts";
+import { rememberedOfTwo } from "../quantities/remembered.ts";
 import { ownColour } from "./screen-swatch.ts";
 import type { PageContext } from "./page-context.ts";
 import { sixFacts, whiteningParts } from "./six-facts.ts";
@@ -23,34 +24,39 @@ import { strengthReferenceName } from "./strength-reference.ts";
 import type { SheetPath } from "../sheet/sheet-path.ts";
 
 /** What a comparison shows of one colour: what is compared, and beside each its finished text, its standing, its small print. */
-export function shownColour(worded: SheetTexts, context: PageContext): ShownColour {
-  const { sheet } = worded;
-  const whitening = whiteningParts(sheet.slug, context);
-  // By weight two whites compare otherwise than as they are squeezed out.
-  const compared = comparedColour(sheet, whitening?.by === "volume" ? whitening.figure : undefined);
-  const masstone = ownColour(sheet.notations.masstone);
-  const cells = cellsOf(worded, context);
-  return {
-    ...compared,
-    address: `colours/${sheet.slug}/`,
-    ...indexOf(sheet),
-    ...(masstone !== undefined && { masstone }),
-    whites: sheet.tints.map(({ white, atL }) => ({
-      slug: white.slug,
-      name: white.name,
-      tints: Object.fromEntries(
-        levelsOf(atL).flatMap((level) => {
-          const colour = ownColour(atL[level]);
-          return colour === undefined ? [] : [[level, colour]];
-        }),
+export const shownColour = rememberedOfTwo(
+  (worded: SheetTexts, context: PageContext): ShownColour => {
+    const { sheet } = worded;
+    const whitening = whiteningParts(sheet.slug, context);
+    // By weight two whites compare otherwise than as they are squeezed out.
+    const compared = comparedColour(
+      sheet,
+      whitening?.by === "volume" ? whitening.figure : undefined,
+    );
+    const masstone = ownColour(sheet.notations.masstone);
+    const cells = cellsOf(worded, context);
+    return {
+      ...compared,
+      address: `colours/${sheet.slug}/`,
+      ...indexOf(sheet),
+      ...(masstone !== undefined && { masstone }),
+      whites: sheet.tints.map(({ white, atL }) => ({
+        slug: white.slug,
+        name: white.name,
+        tints: Object.fromEntries(
+          levelsOf(atL).flatMap((level) => {
+            const colour = ownColour(atL[level]);
+            return colour === undefined ? [] : [[level, colour]];
+          }),
+        ),
+      })),
+      // A cell stands where there is something to compare, and nowhere else.
+      cells: Object.fromEntries(
+        Object.entries(cells).filter(([key]) => compared.amounts[key] !== undefined),
       ),
-    })),
-    // A cell stands where there is something to compare, and nowhere else.
-    cells: Object.fromEntries(
-      Object.entries(cells).filter(([key]) => compared.amounts[key] !== undefined),
-    ),
-  };
-}
+    };
+  },
+);
 
 /** Colour Index names of its pigments; nothing where one has none. */
 function indexOf({ pigments }: SheetTexts["sheet"]): { readonly index?: string } {

@@ -8,6 +8,7 @@ import { dateText } from "../present/date-text.ts";
 import { pageOfSheet } from "./page-of-sheet.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { textPage } from "./text-page.ts";
+import { pageOfEachSheet } from "./page-kind.ts";
 
 export function evidencePath(slug: string): string {
   return `colours/${slug}/evidence/index.html`;
@@ -46,3 +47,7 @@ export function evidencePage(
     sections,
   });
 }
+
+export const EVIDENCE = pageOfEachSheet(evidencePath, (one, context, place) =>
+  evidencePage(one.worded, one.revision, context, place),
+);

@@ -4,6 +4,7 @@ import { wholeAddress, type PageContext, type PagePlace } from "./page-context.t
 import { textPage } from "./text-page.ts";
 import { given } from "../quantities/given.ts";
 import { dateText } from "../present/date-text.ts";
+import type { PageKind } from "./page-kind.ts";
 
 export type Former = NonNullable<WorkshopRecord["former"]>[number];
 
@@ -88,3 +89,12 @@ function pageName(address: string, { colours, pigments, answers }: PageContext["
           : undefined;
   return name ?? address;
 }
+
+export const FORMER: PageKind<TextPageView> = {
+  pages: ({ context }) =>
+    formerPages(context.records.workshop).map(({ path, former }) => ({
+      path,
+      isUnlisted: true,
+      view: (place) => formerPage(former, context, place),
+    })),
+};

@@ -9,6 +9,7 @@ import { rangeCounts } from "./range-counts.ts";
 import { ON_ONE_PAGE } from "./range-parts.ts";
 import { upperFirst } from "../words/letter-case.ts";
 import { pageHead } from "./site-frame.ts";
+import { onePage } from "./page-kind.ts";
 
 export interface HomeView extends PageView {
   readonly kind: "home";
@@ -82,3 +83,5 @@ export function homePage(context: PageContext, place: PagePlace): HomeView {
     },
   };
 }
+
+export const HOME = onePage("index.html", homePage);

@@ -25,7 +25,7 @@ import { proseSection } from "./prose-section.ts";
 import { pigmentName } from "./pigment-name.ts";
 
 /** What each line of a label and of a sheet means, with the range's own examples: no figure here is typed by hand. */
-export const LABELS_PAGE = declaredPage(LABEL_PAGE, (text, context, place) => {
+export const LABELS_PAGE = declaredPage("label/index.html", LABEL_PAGE, (text, context, place) => {
   const { words, sheets } = context;
   const example = exampleSheet(context);
   const mixed = sheets.filter(({ sheet }) => sheet.pigments.length > 1);

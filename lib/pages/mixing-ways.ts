@@ -8,6 +8,8 @@ import { rangeReach, reachLevels, type Reach } from "../mixing/reach/range-reach
 import { offeredPaints } from "../mixing/offered-paints.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { given } from "../quantities/given.ts";
+import { hasMixing } from "./mixing-data.ts";
+import { madeStep } from "../kept/kept-steps.ts";
 import { addressTo, type PageContext, type PagePlace } from "./page-context.ts";
 
 /** A paint to choose on a page that mixes. */
@@ -103,6 +105,21 @@ function reachesIn(range: MixingRange, context: PageContext): Reach[] {
 /** The map in the first white has the address of the map. */
 export function mapPath({ slug }: MixingPaint, context: PageContext): string {
   return slug === reachedWhites(context)[0]?.slug ? MAP_PATH : `bench/map/${slug}/index.html`;
+}
+
+/** Whether there are pages that mix, and where the maps of what is reached lie: asked of the fits only where these changed. */
+export function mixingPlaces(context: PageContext): {
+  readonly mixes: boolean;
+  readonly maps: readonly string[];
+} {
+  const step = { modules: ["lib/pages/mixing-ways.ts"], name: "places of pages that mix" };
+  return madeStep(context.steps, step, () => {
+    const mixes = hasMixing(context);
+    return {
+      mixes,
+      maps: mixes ? reachedWhites(context).map((white) => mapPath(white, context)) : [],
+    };
+  });
 }
 
 /** Pages that mix, as a row of links. */

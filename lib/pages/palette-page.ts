@@ -1,12 +1,14 @@
 import type { ScreenColour } from "../plots/screen-colour.ts";
 import { section, statement, tableOf } from "../blocks/section-blocks.ts";
-import { fatterBelow, layeringOrder } from "../mixing/layering-order.ts";
+import { layeringOrder } from "../mixing/layering-order.ts";
 import { REACH_LEVELS, TOLD_LEVEL } from "../mixing/reach/range-reach.ts";
 import { wallOrder } from "./colour-tile.ts";
 import {
   offeredLead,
   offeredOf,
+  mixingPlaces,
   mixingWays,
+  PALETTE_PATH,
   reachedWhites,
   type MixingPageView,
   type PaintChoice,
@@ -14,6 +16,7 @@ import {
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { pageHead } from "./site-frame.ts";
+import { onePage } from "./page-kind.ts";
 
 /** A chosen set of tubes, kept in the address; without script the order of layering of them all. */
 export interface PaletteView extends MixingPageView {
@@ -39,7 +42,6 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
   const bySlug = new Map(paints.map((paint) => [paint.slug, paint]));
   const { columns } = palette;
   const ordered = layeringOrder(paints);
-  const fatter = fatterBelow(ordered);
   return {
     kind: "palette",
     ...pageHead(context, place, palette.heading, palette.description),
@@ -58,20 +60,24 @@ export function palettePage(context: PageContext, place: PagePlace): PaletteView
         ...(screen === undefined && { missing: context.words.pages.catalogue.noSwatch }),
       })),
     sections: section("order", palette.order, [
+      // Of a whole range nearly every colour is leaner than some below it: the note says it once.
       statement(palette.orderNote, "note"),
       tableOf({
         caption: palette.order,
         columns: [columns.colour, columns.dries, columns.oil, columns.lasts],
-        rows: ordered.map(({ slug, name, facts }, i) => [
+        rows: ordered.map(({ slug, name, facts }) => [
           { text: name, href: `${place.root}colours/${slug}/` },
           facts.drying?.text ?? NO_VALUE,
-          {
-            text: facts.oil?.text ?? NO_VALUE,
-            ...(fatter[i] !== undefined && { note: palette.leaner(fatter[i].name) }),
-          },
+          facts.oil?.text ?? NO_VALUE,
           facts.lightfastness?.text ?? NO_VALUE,
         ]),
       }),
     ]),
   };
 }
+
+export const PALETTE = onePage(
+  PALETTE_PATH,
+  palettePage,
+  (context) => mixingPlaces(context).maps.length > 0,
+);

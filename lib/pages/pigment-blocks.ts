@@ -94,7 +94,7 @@ export function pigmentFacts(record: PigmentRecord | undefined, words: Words): P
   const fact = (name: string, value: string | undefined): PropertyView[] =>
     value === undefined || value === ""
       ? []
-      : [{ name, value, standing: standingWord("stated", words) }];
+      : [{ name, value, isProse: true, standing: standingWord("stated", words) }];
   return [
     ...fact(text.facts.origin, record?.origin),
     ...fact(text.facts.chemistry, record?.chemistry),

@@ -40,6 +40,7 @@ import { wordedSheet } from "./worded-sheet.ts";
 import { textPage } from "./text-page.ts";
 import { cautionsByReason, isGraveDust } from "./studio-cautions.ts";
 import { nameOrder } from "../quantities/name-order.ts";
+import { onePage, type PageKind } from "./page-kind.ts";
 
 export interface PigmentPageView extends PageView {
   readonly kind: "pigment";
@@ -263,3 +264,13 @@ export function pigmentPage(
     ...(colours.length === 0 && { noColours: text.noColours }),
   };
 }
+
+export const PIGMENT_INDEX = onePage("pigments/index.html", pigmentIndex);
+
+export const PIGMENTS: PageKind<PigmentPageView> = {
+  pages: ({ context }) =>
+    [...context.records.pigments.values()].map((pigment) => ({
+      path: `pigments/${pigment.slug}/index.html`,
+      view: (place) => pigmentPage(pigment, context, place),
+    })),
+};

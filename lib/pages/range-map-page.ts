@@ -1,4 +1,4 @@
-import type { Block } from "../blocks/block.ts";
+import type { Block, SectionBlock } from "../blocks/block.ts";
 import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import type { MixingRange } from "../mixing/mixing-range.ts";
 import { predictedMix } from "../mixing/prediction/predicted-mix.ts";
@@ -12,6 +12,7 @@ import { isStatement } from "../quantities/statement.ts";
 import { decimalText, type PrintedNumbers } from "../words/number-text.ts";
 import {
   mapPath,
+  mixingPlaces,
   offeredLead,
   offeredOf,
   mixingWays,
@@ -22,7 +23,9 @@ import {
 import { addressTo, type PageContext, type PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 import { median } from "../quantities/median.ts";
+import { at } from "../quantities/at.ts";
 import { given } from "../quantities/given.ts";
+import type { PageKind } from "./page-kind.ts";
 
 /** The range in a*, b*, with what can be mixed of it; alive with script. */
 export interface RangeMapView extends MixingPageView {
@@ -32,6 +35,8 @@ export interface RangeMapView extends MixingPageView {
   readonly whites: readonly LinkView[];
   readonly colours: readonly PaintChoice[];
   readonly picture: PictureView;
+  /** What each tube adds, beside the picture. */
+  readonly adds: readonly SectionBlock[];
   /** Where a* and b* lie in the wide picture and in the narrow one. */
   readonly scales: { readonly wide: string; readonly narrow: string };
 }
@@ -99,17 +104,16 @@ export function rangeMapPage(reach: Reach, context: PageContext, place: PagePlac
       caption: text.key(outlineWidth(reach, context.words.numbers)),
     },
     scales: { wide: scaleText(wide.scale), narrow: scaleText(narrow.scale) },
-    sections: [
-      ...section("adds", text.adds.heading, addsBlocks(reach, context, place)),
-      ...(absent.length === 0
+    adds: section("adds", text.adds.heading, addsBlocks(reach, context, place)),
+    sections:
+      absent.length === 0
         ? []
         : section("absent", text.absent, [
             statement(
               [...named(text.untried, false), ...named(text.readOtherwise, true)].join(" "),
               "note",
             ),
-          ])),
-    ],
+          ]),
   };
 }
 
@@ -202,3 +206,12 @@ function addsBlocks(
 function lossOf({ value, p68 }: Told): Told {
   return { value: Math.max(1 - value, 0), p68 };
 }
+
+/** A page of each white that something is reached in. */
+export const RANGE_MAPS: PageKind<RangeMapView> = {
+  pages: ({ context }) =>
+    mixingPlaces(context).maps.map((path, nth) => ({
+      path,
+      view: (place) => rangeMapPage(at(reachesOf(context), nth), context, place),
+    })),
+};

@@ -4,12 +4,15 @@ import {
   colourChoices,
   offeredLead,
   offeredOf,
+  mixingPlaces,
   mixingWays,
+  RECIPES_PATH,
   type MixingPageView,
   type PaintChoice,
 } from "./mixing-ways.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
+import { onePage } from "./page-kind.ts";
 
 /** Mixtures of the range that come near a colour; without script those that were looked up beforehand. */
 export interface RecipesView extends MixingPageView {
@@ -45,3 +48,5 @@ export function recipesPage(context: PageContext, place: PagePlace): RecipesView
     ),
   };
 }
+
+export const RECIPES = onePage(RECIPES_PATH, recipesPage, (context) => mixingPlaces(context).mixes);

@@ -23,6 +23,7 @@ import { sharedPicture } from "./shared-picture.ts";
 import { sixFacts } from "./six-facts.ts";
 import { whitePurposes } from "./white-blocks.ts";
 import { given } from "../quantities/given.ts";
+import { pageOfEachSheet } from "./page-kind.ts";
 
 /** A colour's page for a painter: first screen, then what is read at the easel. */
 export function sheetPage(worded: SheetTexts, context: PageContext, place: PagePlace): SheetView {
@@ -154,3 +155,8 @@ export function offerViews({ offer, discontinued }: Sheet, words: OwnWords): Off
       : { ...priced, text: `${size} ${priced.text}`, size };
   });
 }
+
+export const SHEETS = pageOfEachSheet(
+  (slug) => `colours/${slug}/index.html`,
+  ({ worded }, context, place) => sheetPage(worded, context, place),
+);

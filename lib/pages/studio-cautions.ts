@@ -20,7 +20,7 @@ export function isGraveDust(cautions: Cautions): boolean {
   return cautions.some(({ rule }) => rule === "respirator-p3");
 }
 
-/** Cautions of one colour by operation, but for what holds of every colour; no block for none. */
+/** Cautions of one colour by operation, but for what holds of every colour, each reason once; no block for none. */
 export function studioCautions(
   { sheet, words }: SheetPage,
   wanted: (operation: string) => boolean,
@@ -28,6 +28,12 @@ export function studioCautions(
   const own = sheet.cautions.studio.filter(({ general }) => !general);
   const operations = [...new Set(own.map(({ operation }) => operation))].filter(wanted);
   if (operations.length === 0) return [];
+  const given = new Set<string>();
+  const withNewReason = ({ sentences, reason = "" }: CautionView): CautionView => {
+    if (given.has(reason)) return { sentences };
+    given.add(reason);
+    return { sentences, reason };
+  };
   return [
     {
       kind: "cautions",
@@ -36,7 +42,7 @@ export function studioCautions(
         cautions: cautionsByReason(
           own.filter((caution) => caution.operation === operation),
           words,
-        ),
+        ).map(withNewReason),
       })),
     },
   ];

@@ -1,10 +1,10 @@
 import type { SectionBlock } from "../blocks/block.ts";
 import type { TextPageView } from "../blocks/page-kinds.ts";
 import { pageHead } from "./site-frame.ts";
-import { saidIn, type Said, type Texts } from "../words/texts.ts";
-import type { Language } from "../quantities/languages.ts";
+import type { Said, Texts } from "../words/texts.ts";
 import type { InEach } from "../words/in-each.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
+import { pageWithRows, type PageKind } from "./page-kind.ts";
 
 /** What a page to read through says; the rest follows. */
 interface TextPage extends Partial<
@@ -37,26 +37,16 @@ export function textPage(
   };
 }
 
-/** A page to read through that a site has once, with the words that are its own. */
-export interface DeclaredPage {
-  /** All that it alone says. */
-  readonly said: (language: Language) => object;
-  readonly filled: (context: PageContext, place: PagePlace) => TextPageView;
-}
-
-/** A page declared by what it says, in rows, and by what it is made of, told in the language of the page. */
+/** A page to read through that a site has once, declared by what it says, in rows, and by what it is made of, told in the language of the page. */
 export function declaredPage<T extends Texts & { readonly heading: InEach }>(
-  texts: T,
+  path: string,
+  rows: T,
   made: (text: Said<T>, context: PageContext, place: PagePlace) => Omit<TextPage, "heading">,
-): DeclaredPage {
-  return {
-    said: (language) => saidIn(language, texts),
-    filled: (context, place) => {
-      const { language } = context.words;
-      return textPage(context, place, {
-        heading: texts.heading[language],
-        ...made(saidIn(language, texts), context, place),
-      });
-    },
-  };
+): PageKind<TextPageView> {
+  return pageWithRows(path, rows, (text, context, place) =>
+    textPage(context, place, {
+      heading: rows.heading[context.words.language],
+      ...made(text, context, place),
+    }),
+  );
 }

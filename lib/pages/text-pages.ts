@@ -9,9 +9,10 @@ import type { LinkView } from "../present/views.ts";
 import { LABELS_PAGE } from "./label-page.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { languageFolder, pageLanguages } from "./page-languages.ts";
-import { standingsKey } from "./site-frame.ts";
+import { NOT_FOUND_PATH, standingsKey } from "./site-frame.ts";
 import { sourceEntry } from "./source-entry.ts";
-import { declaredPage, textPage, type DeclaredPage } from "./text-page.ts";
+import type { PageKind } from "./page-kind.ts";
+import { declaredPage, textPage } from "./text-page.ts";
 import { ABOUT } from "../words/pages/about.ts";
 import { METHODS } from "../words/pages/methods.ts";
 import { SOURCES } from "../words/pages/sources.ts";
@@ -20,7 +21,7 @@ import { WORDS } from "../words/languages.ts";
 import { slugOrder } from "../quantities/name-order.ts";
 import { grouped } from "../quantities/grouped.ts";
 
-const METHODS_PAGE = declaredPage(METHODS, (text, { words, records }) => ({
+const METHODS_PAGE = declaredPage("methods/index.html", METHODS, (text, { words, records }) => ({
   description: text.lead,
   opening: [standingsKey(words)],
   sections: text.sections.map(([id, heading, prose]) =>
@@ -45,7 +46,7 @@ const METHODS_PAGE = declaredPage(METHODS, (text, { words, records }) => ({
 }));
 
 /** The bibliography: what these sheets use, then what the engine knows beside. */
-const SOURCES_PAGE = declaredPage(SOURCES, (text, context, place) => {
+const SOURCES_PAGE = declaredPage("sources/index.html", SOURCES, (text, context, place) => {
   const { words, records, sheets } = context;
   const usedBy = grouped(
     sheets.flatMap((worded) => {
@@ -91,16 +92,20 @@ function fewLinks(links: readonly LinkView[]): readonly LinkView[] {
   return links.length > MOST_LINKS ? [] : links;
 }
 
-const ABOUT_PAGE = declaredPage(ABOUT, (text, { records: { workshop }, revision }) => {
-  const description = text.lead(workshop.name);
-  return {
-    description,
-    lead: [workshop.about ?? description, text.revision(revision)],
-    sections: text.sections.map((one) => proseSection(one)),
-  };
-});
+const ABOUT_PAGE = declaredPage(
+  "about/index.html",
+  ABOUT,
+  (text, { records: { workshop }, revision }) => {
+    const description = text.lead(workshop.name);
+    return {
+      description,
+      lead: [workshop.about ?? description, text.revision(revision)],
+      sections: text.sections.map((one) => proseSection(one)),
+    };
+  },
+);
 
-export function notFoundPage(context: PageContext, place: PagePlace): TextPageView {
+function notFoundPage(context: PageContext, place: PagePlace): TextPageView {
   const text = context.words.pages.notFound;
   return textPage(context, place, {
     heading: text.heading,
@@ -123,10 +128,16 @@ function inOtherLanguages({ records, words }: PageContext, { root }: PagePlace):
   });
 }
 
-/** Pages to read through that a site has once, each by its folder. */
-export const TEXT_PAGES: Readonly<Record<string, DeclaredPage>> = {
-  methods: METHODS_PAGE,
-  label: LABELS_PAGE,
-  sources: SOURCES_PAGE,
-  about: ABOUT_PAGE,
+/** The server may show it at any depth, so that its links start at the site's own folder. */
+export const NOT_FOUND_PAGE: PageKind<TextPageView> = {
+  pages: ({ context }) => [
+    {
+      path: NOT_FOUND_PATH,
+      root: context.records.siteBase,
+      view: (place) => notFoundPage(context, place),
+    },
+  ],
 };
+
+/** Pages to read through that a site has once. */
+export const TEXT_PAGES = [METHODS_PAGE, LABELS_PAGE, SOURCES_PAGE, ABOUT_PAGE];

@@ -14,6 +14,8 @@ import {
   colourChoices,
   offeredLead,
   offeredOf,
+  BENCH_PATH,
+  mixingPlaces,
   mixingWays,
   type MixingPageView,
   type PaintChoice,
@@ -21,6 +23,7 @@ import {
 import type { PageContext, PagePlace } from "./page-context.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { pageHead } from "./site-frame.ts";
+import { onePage } from "./page-kind.ts";
 
 /** Colours and a white mixed under the reader's hand; without script what was worked out beforehand. */
 export interface TintBenchView extends MixingPageView {
@@ -111,3 +114,9 @@ function munsellOf({ spectrum, lab, uncertainty }: PredictedMix): string {
 function width({ uncertainty }: PredictedMix, { decimal }: PrintedNumbers): string {
   return decimal(uncertainty.p68, 1);
 }
+
+export const TINT_BENCH = onePage(
+  BENCH_PATH,
+  tintBenchPage,
+  (context) => mixingPlaces(context).mixes,
+);

@@ -15,6 +15,7 @@ import {
   type NearNeutral,
   type NeutralsInWhite,
 } from "../collection/near-neutrals.ts";
+import { madeStep } from "../kept/kept-steps.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { numberColumns, tableView } from "../present/table-view.ts";
 import type { Sheet } from "../sheet/sheet.ts";
@@ -27,6 +28,8 @@ import type { PageContext, PagePlace } from "./page-context.ts";
 import { pageHead } from "./site-frame.ts";
 import { trailOf, trailPoint } from "./trail-picture.ts";
 import { knownAb } from "../sheet/notations/known-lab.ts";
+import type { PageKind } from "./page-kind.ts";
+import { given } from "../quantities/given.ts";
 
 /** All blacks and greys of the range, white by white. */
 export interface WhitesPageView extends PageView {
@@ -90,10 +93,14 @@ export function whitesPage(nth: number, context: PageContext, place: PagePlace):
     orders: orderLinks(context, place, WHITES_PATH),
     parts: partLinks(whitesPaths(context), place),
     sections: [
-      ...section("swatches", text.sections.swatches, [
-        ...(withGloss.length === 0 ? [] : [statement(text.readWithGloss(withGloss))]),
-        ...swatchBoard(groups, context, place),
-      ]),
+      ...section(
+        "swatches",
+        text.sections.swatches,
+        given([
+          withGloss.length > 0 && statement(text.readWithGloss(withGloss)),
+          ...swatchBoard(groups, context, place),
+        ]),
+      ),
       ...section("trails", text.sections.trails, trailPlots(groups, context)),
       ...section(
         "figures",
@@ -272,3 +279,16 @@ function byBlueness(neutrals: readonly NearNeutral[]): NearNeutral[] {
     (one, other) => b(one) - b(other) || (one.sheet.slug < other.sheet.slug ? -1 : 1),
   );
 }
+
+/** Of a range that has near-neutrals; asked of the colours again only where what it goes by changed. */
+export const IN_THE_WHITES: PageKind<WhitesPageView> = {
+  pages: ({ context }) => {
+    const step = { modules: ["lib/pages/whites-page.ts"], name: "places of the near-neutrals" };
+    const paths = madeStep(context.steps, step, () =>
+      context.sheets.some((worded) => rowOf(worded, context).isNearNeutral)
+        ? whitesPaths(context)
+        : [],
+    );
+    return paths.map((path, nth) => ({ path, view: (place) => whitesPage(nth, context, place) }));
+  },
+};

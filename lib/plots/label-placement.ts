@@ -34,10 +34,13 @@ export interface LabelWish {
 export interface Obstacles {
   readonly boxes: readonly Box[];
   readonly segments: readonly Segment[];
+  /** Lines that can be followed behind a label's rim: kept clear of where a place nearby allows it. */
+  readonly faint?: readonly Segment[];
 }
 
 /** Crossing a line by its length costs as much as this many units of area a unit of length. */
 const LINE_COST = 5;
+const FAINT_LINE_COST = 0.35;
 const OUTSIDE_COST = 40;
 const CROSSED_TIE_COST = 60;
 const RANK_COST = 0.4;
@@ -99,6 +102,8 @@ function fixedConflict({ box, leader, tie }: LabelSpot, obstacles: Obstacles, bo
     cost += LINE_COST * lengthInside(segment, rimmed);
     if (doCross(segment, tie)) cost += CROSSED_TIE_COST;
   }
+  for (const segment of obstacles.faint ?? [])
+    cost += FAINT_LINE_COST * lengthInside(segment, rimmed);
   if (leader !== undefined)
     for (const mark of obstacles.boxes) cost += LINE_COST * lengthInside(leader, mark);
   return cost;

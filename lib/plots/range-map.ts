@@ -94,8 +94,9 @@ export function rangeMap(params: RangeMap): { readonly svg: Markup; readonly sca
         grown(frame.area, -3),
         {
           boxes: named.map(({ box }) => box),
-          // An outline may run behind a name's rim: it can be followed there, a short trail can't.
           segments: colours.flatMap((colour) => segmentsThrough([colour, ...colour.trail].map(at))),
+          // An outline can be followed behind a name's rim, a short trail can't.
+          faint: drawn.flatMap(({ line }) => segmentsThrough(line)),
         },
       ),
       ...named.map(({ node }) => node),

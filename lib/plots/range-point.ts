@@ -45,7 +45,9 @@ export function drawnRangePoints(
   const obstacles = {
     boxes: [...points.map(({ at }) => boxAround(at, HALF_SIDE + 1)), ...keepClear.boxes],
     // Of many, a name that crosses a line is better than none.
-    segments: areAllNamed ? keepClear.segments : [],
+    ...(areAllNamed
+      ? { segments: keepClear.segments, faint: keepClear.faint ?? [] }
+      : { segments: [] }),
   };
   return [...points.map(drawnPoint), ...drawnLabels(wishes, obstacles, bounds)];
 }

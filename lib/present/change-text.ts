@@ -23,8 +23,12 @@ export function changeTexts(change: Change, what: ChangedThing["what"], words: W
         ]).join(" "),
       ];
     case "price": {
-      const money = (amount: number) => words.pages.handling.offer.price(amount, change.currency);
-      return [text.figure(text.price(change.ml), money(change.before), money(change.now))];
+      const [before, now] = [change.before, change.now].map((amount) =>
+        amount === undefined
+          ? undefined
+          : words.pages.handling.offer.price(amount, change.currency),
+      );
+      return [cameOrWent(text.price(change.ml), before, now, words)];
     }
     case "discontinued":
       return [text.discontinued(words.date(change.date))];
@@ -61,14 +65,23 @@ function figureText(
   { figure, before, now }: Extract<Change, { readonly kind: "figure" }>,
   words: Words,
 ): string {
-  const text = words.pages.changes;
   const word = FIGURE_TABLE.find(({ pattern }) => pattern === figure)?.word;
   const what = word === undefined ? figure : words.figures[word];
   // A difference has no unit: what it is a difference of, its sign says.
   const sign = word === "deltaEab" ? "\u0394E*ab " : "";
   const [old, own] = [before, now].map((one) => one && `${sign}${one}`);
-  if (own === undefined) return text.figureWent(what, old ?? "");
-  return old === undefined ? text.figureCame(what, own) : text.figure(what, old, own);
+  return cameOrWent(what, old, own, words);
+}
+
+/** One that came has nothing before, one that went nothing now. */
+function cameOrWent(
+  what: string,
+  before: string | undefined,
+  now: string | undefined,
+  { pages: { changes: text } }: Words,
+): string {
+  if (now === undefined) return text.figureWent(what, before ?? "");
+  return before === undefined ? text.figureCame(what, now) : text.figure(what, before, now);
 }
 
 function saidText(

@@ -1,7 +1,7 @@
 import type { Amount, Known } from "../quantities/figure.ts";
 import { isInterval, type Quantity } from "../quantities/interval.ts";
 import type { FigureRow } from "../sheet/figure-table.ts";
-import { placesWithin, quantityText } from "../words/number-text.ts";
+import { outward, placesWithin, quantityText, significantPlaces } from "../words/number-text.ts";
 import type { Words } from "../words/words.ts";
 
 /** What of a figure is printed. */
@@ -20,21 +20,24 @@ export function valueText(row: FigureRow, figure: Printed, words: Words): string
   return figure.bound === undefined ? text : `${words.bounds[figure.bound]} ${text}`;
 }
 
-/** A class in a word; where what it was chosen by reaches into several, all of these: "medium or slow". */
+/** A class in a word; where what it was chosen by reaches into several, all of these: "medium or slow", "opaque or nearly so". */
 export function classText(
   {
     value,
     reaches = [],
   }: { readonly value: string; readonly reaches?: readonly string[] | undefined },
   wordOf: (word: string) => string,
-  { reach, lowerFirst }: Pick<Words, "reach" | "lowerFirst">,
+  { between, reach, lowerFirst }: Pick<Words, "between" | "reach" | "lowerFirst">,
 ): string {
   if (reaches.length < 2) return wordOf(value);
-  return reach(reaches.map((each, i) => (i === 0 ? wordOf(each) : lowerFirst(wordOf(each)))));
+  return (
+    between(reaches) ??
+    reach(reaches.map((each, i) => (i === 0 ? wordOf(each) : lowerFirst(wordOf(each)))))
+  );
 }
 
 function roundedText(row: FigureRow, figure: Printed, words: Words): string {
-  const { value, uncertainty } = figure;
+  const { value } = figure;
   if (typeof value === "string")
     return classText(
       { value, reaches: figure.reaches },
@@ -47,32 +50,40 @@ function roundedText(row: FigureRow, figure: Printed, words: Words): string {
       words.numbers.significant(Math.min(...value), 2),
       words.numbers.significant(Math.max(...value), 2),
     );
+  const text = quantityText(value, numberText(row, figure, words), words.about);
+  return row.kind === "share" ? `${text}\u00a0%` : text;
+}
+
+/** How one number of the figure is rounded: to what its row and its uncertainty bear, a bound outward. */
+function numberText(
+  row: FigureRow,
+  figure: Printed,
+  { numbers }: Words,
+): (value: number) => string {
+  const { bound, uncertainty } = figure;
+  const decimal = (value: number, places: number): string =>
+    numbers.decimal(outward(value, bound, places), places);
   switch (row.kind) {
     case "share":
-      return `${quantityText(value, (share) => words.numbers.decimal(share * 100, sharePlaces(share, figure, row)), words.about)}\u00a0%`;
-    case "significant":
-      return quantityText(
-        value,
-        figure.standing === "derived" &&
-          uncertainty === undefined &&
-          row.workedOutPlaces !== undefined
-          ? (number) => words.numbers.decimal(number, row.workedOutPlaces ?? 0)
-          : (number) =>
-              words.numbers.significant(
-                number,
-                isInterval(value) ? Math.min(row.digits, ESTIMATE_DIGITS) : row.digits,
-                uncertainty,
-              ),
-        words.about,
-      );
+      return (share) => decimal(share * 100, sharePlaces(share, figure, row));
     case "days":
-      return quantityText(value, words.numbers.days, words.about);
+      return numbers.days;
+    case "significant": {
+      const { workedOutPlaces } = row;
+      if (
+        figure.standing === "derived" &&
+        uncertainty === undefined &&
+        workedOutPlaces !== undefined
+      )
+        return (value) => decimal(value, workedOutPlaces);
+      const digits = isInterval(figure.value) ? Math.min(row.digits, ESTIMATE_DIGITS) : row.digits;
+      return (value) => {
+        const places = placesWithin(uncertainty, significantPlaces(value, digits));
+        return numbers.significant(outward(value, bound, places), digits, uncertainty);
+      };
+    }
     default:
-      return quantityText(
-        value,
-        (number) => words.numbers.decimal(number, placesWithin(uncertainty, row.digits)),
-        words.about,
-      );
+      return (value) => decimal(value, placesWithin(uncertainty, row.digits));
   }
 }
 

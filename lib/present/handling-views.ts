@@ -74,5 +74,6 @@ export interface LabelView {
 /** What to do or leave, a sentence each, and the one reason for all of them. */
 export interface CautionView {
   readonly sentences: readonly string[];
-  readonly reason: string;
+  /** Left out where an operation above has given it. */
+  readonly reason?: string;
 }

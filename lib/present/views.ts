@@ -77,6 +77,8 @@ export interface KnownPropertyView {
   /** Set where the name is first met on the page. */
   readonly gloss?: string;
   readonly value: string;
+  /** A text in a record's own words, however short. */
+  readonly isProse?: true;
   readonly unit?: string;
   readonly standing: StandingView;
   /** Further small print under the value: uncertainty, conditions. */

@@ -14,6 +14,9 @@ import {
   type RangeCards,
   type RevisedCard,
 } from "./range-cards.ts";
+import type { PageKind, PlannedSite } from "../pages/page-kind.ts";
+import { madeStep } from "../kept/kept-steps.ts";
+import { at } from "../quantities/at.ts";
 
 /** Every shelf card of one size, as it will print. */
 export interface CardsPageView extends PageView {
@@ -154,3 +157,32 @@ function faces(
       ),
   );
 }
+
+/** A site with its cards, laid out when they are first asked for. */
+interface SiteWithCards extends PlannedSite {
+  readonly cards: RangeCards;
+  readonly laidOut: () => {
+    readonly sizes: readonly { readonly card: (card: RangeCard) => RevisedCard | CardFault }[];
+  };
+}
+
+/** In each size; asked of the cards again only where what it goes by changed. */
+export const CARDS: PageKind<CardsPageView, SiteWithCards> = {
+  pages: (site) => {
+    const { context } = site;
+    const sizes = cardSizes(context.records.workshop);
+    const step = { modules: ["lib/print/cards-page.ts"], name: "places of the cards" };
+    const paths = madeStep(context.steps, step, () =>
+      sizes.map((size) => cardsPaths(site.cards, size, context)),
+    );
+    return sizes.flatMap((size, i) =>
+      at(paths, i).map((path, nth) => ({
+        path,
+        view: (place) => {
+          const laid = at(site.laidOut().sizes, i);
+          return cardsPage(site.cards, size, laid.card, nth, context, place);
+        },
+      })),
+    );
+  },
+};

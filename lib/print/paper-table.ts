@@ -18,9 +18,6 @@ const ROW_LEADING = 1.25;
 /** A table with no more rows is not parted. */
 const KEPT_ROWS = 5;
 
-/** Letters of a value that is a figure or a word or two. */
-const SHORT_VALUE = 40;
-
 interface Cell {
   readonly runs: readonly Run[];
   /** Under the runs, small. */
@@ -44,9 +41,9 @@ export function propertyTable(
   const [nameMm = 0, valueMm = 0] = widths;
   const across = [nameMm * 0.6, widthMm - nameMm * 0.6 - GUTTER_MM];
   const shown = known.map((row): Row => {
-    const { name, value, standing } = row;
+    const { name, value, isProse = false, standing } = row;
     const cells = [headCell(name), ...valueCells(row)];
-    const isShort = measureText(value, "sans bold", sizePt) <= valueMm;
+    const isShort = !isProse && measureText(value, "sans bold", sizePt) <= valueMm;
     if (isShort) return { cells, widths };
     const words = wordsCell(value, standing);
     return isRunIn
@@ -75,11 +72,11 @@ function runInFigures(
   colon: string,
   style: PaperStyle,
 ): Flow[] {
-  const runs = known.flatMap(({ name, value, unit, note, standing }, i): Run[] => [
+  const runs = known.flatMap(({ name, value, isProse, unit, note, standing }, i): Run[] => [
     { text: `${i === 0 ? "" : " "}${name}${colon}`, face: "sans" },
     {
       text: unit === undefined ? value : `${value}\u00a0${unit}`,
-      face: value.length > SHORT_VALUE ? "sans" : "sans bold",
+      face: isProse === true ? "sans" : "sans bold",
     },
     ...quiet(`${note === undefined ? "" : ` ${note}`} ${standing.word}`),
     { text: i === known.length - 1 ? "." : ";", face: "sans" },

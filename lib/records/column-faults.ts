@@ -1,6 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { askedColumns, columnKey, drawdowns, type AskedColumns } from "./asked-columns.ts";
-import { errorAt, type Fault, type Faults } from "./fault.ts";
+import { errorAt, warningAt, type Fault, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { remembered } from "../quantities/remembered.ts";
@@ -16,7 +16,7 @@ interface Use extends AskedColumns {
  * A column that stands for two things. Within a colour one of the two is a slip, but for a film
  * that may hide as the masstone does; of two colours one most likely has the other's file.
  */
-export function* columnFaults({ workshop, colours }: ParsedFiles): Faults {
+export function* columnFaults({ workshop, colours, readings }: ParsedFiles): Faults {
   const grounds = workshop?.record.grounds;
   const uses = [
     ...GROUNDS.flatMap((ground) =>
@@ -56,6 +56,12 @@ export function* columnFaults({ workshop, colours }: ParsedFiles): Faults {
   );
   for (const [found, ...more] of ofTwo.values())
     if (found !== undefined) yield sharedFault(found, more.length);
+  for (const colour of colours.values()) {
+    const { slug } = colour;
+    const others = usesOf(colour).find(({ file }) => file !== slug && colours.has(file));
+    const isTold = shared.some(({ one }) => one.from === colour && one.file === others?.file);
+    if (others !== undefined && !isTold && readings.has(slug)) yield othersFileFault(others, slug);
+  }
 }
 
 /** Two records that ask for one column; the first of them is told of it. */
@@ -110,6 +116,16 @@ function sharedFault({ one, other, column }: Shared, more: number): Diagnostic {
     actual: column,
     expected: "a column of this colour's own drawdowns",
     hint: "is it the file of the other colour?",
+  });
+}
+
+/** Files are named for their colours where a colour has one of its own: another's is most likely a slip. */
+function othersFileFault({ as, file, from, path }: Use, slug: string): Diagnostic {
+  return warningAt(from.yaml.place([...path, "reading"]), "records/file-of-another", {
+    message: `The ${as} of ${slug} is read from the file ${file}, which bears another colour's name, and there is a file ${slug}`,
+    actual: file,
+    expected: slug,
+    hint: `reading: ${slug}?`,
   });
 }
 

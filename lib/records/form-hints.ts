@@ -88,6 +88,8 @@ const LISTS_OF_WORDS: ReadonlySet<PropertyKey> = new Set([
 const NAMED_BY: Readonly<Record<string, string>> = { pigments: "pigment", additions: "vehicle" };
 
 function memberHint(list: PropertyKey | undefined, found: unknown): string | undefined {
+  if (list === "pairs" && typeof found === "string")
+    return `each pair stands in brackets of its own: [[${found}, another-colour]]`;
   const key = NAMED_BY[String(list)];
   return key === undefined || typeof found !== "string"
     ? undefined
@@ -122,6 +124,7 @@ function formatHint(
     return `written so: ${found.toUpperCase()}`;
   if (key === "currency" && Object.hasOwn(CURRENCY_SIGNS, found.trim()))
     return `nearest: ${CURRENCY_SIGNS[found.trim()] ?? ""}`;
+  if (key === "contact" && /^[^\s:@]+@[^\s:@]+$/.test(found)) return `mailto:${found}`;
   if (format === "url" && /^[\w-]+(\.[\w-]+)+(\/|$)/.test(found)) return `https://${found}`;
   const [, quoted] =
     /^[\u2018-\u201f\u00ab\u00bb](.*)[\u2018-\u201f\u00ab\u00bb]$/.exec(found) ?? [];

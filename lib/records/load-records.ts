@@ -156,6 +156,9 @@ export function checkedRecords(
   );
 
   const sorted = onceTold(inOrder(diagnostics));
+  // A second look at the range is worth it once all of it could be read.
+  if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error"))
+    return { diagnostics: sorted, notes: [] };
   const notes = inOrder([
     ...rangeNotes(read, files),
     ...grainNotes(files),
@@ -163,8 +166,6 @@ export function checkedRecords(
     ...suffixNotes(files, knowledge),
     ...translatedNumberNotes(files),
   ]);
-  if (files.workshop === undefined || sorted.some(({ severity }) => severity === "error"))
-    return { diagnostics: sorted, notes };
   const { again } = parsers;
   const { withReplicateNoise } = ofReadings;
   const newestDate = newestDateOf(allRecords(files).map(({ record }) => record));

@@ -5,8 +5,8 @@ import { masstoneLab } from "./colour-faults.ts";
 import { errorAt, noteAt, warningAt, type Faults } from "./fault.ts";
 import { OLDEST_YEARS } from "./amount-faults.ts";
 import { lotColumnFaults } from "./lot-column-faults.ts";
-import { lotFillingFaults } from "./lot-filling-faults.ts";
-import { lotWeightFaults } from "./lot-weights.ts";
+import { densityByWeights, lotFillingFaults } from "./lot-filling-faults.ts";
+import { lotWeightFaults, PAINT_DENSITY } from "./lot-weights.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import { datesIn } from "./record-values.ts";
@@ -37,8 +37,9 @@ export function* lotFaults(
   yield* dateFaults(files);
   for (const lot of files.lots.values()) {
     yield* weighedFaults(lot, files);
-    yield* lotFillingFaults(lot);
+    yield* lotFillingFaults(lot, files);
     yield* recipeFaults(lot, files);
+    yield* plannedFaults(lot);
     yield* grindFaults(lot, files);
     yield* readBeforeMade(lot);
     yield* madeBeforeDelivery(lot, files);
@@ -118,13 +119,13 @@ function* dateFaults({ colours, lots, trials }: ParsedFiles): Faults {
 
 /** A slip of one weight is told once: where the recipe tells which, there, and else by what came out. */
 function weighedFaults(lot: Parsed<LotRecord>, files: ParsedFiles): Faults {
-  const [byYield, byRecipe] = [[...yieldFaults(lot)], [...lotWeightFaults(lot, files)]];
+  const [byYield, byRecipe] = [[...yieldFaults(lot, files)], [...lotWeightFaults(lot, files)]];
   const isImpossible = byYield.some(({ severity }) => severity === "error");
   return byYield.length === 0 || (byRecipe.length > 0 && !isImpossible) ? byRecipe : byYield;
 }
 
-function* yieldFaults({ record, yaml }: Parsed<LotRecord>): Faults {
-  const { yieldG, tubes = [], densityGPerCm3 } = record;
+function* yieldFaults({ record, yaml }: Parsed<LotRecord>, files: ParsedFiles): Faults {
+  const { yieldG, tubes = [] } = record;
   if (yieldG === undefined) return;
   const weighed = weighedInG(record);
   if (yieldG > weighed * MOST_YIELD) {
@@ -143,8 +144,9 @@ function* yieldFaults({ record, yaml }: Parsed<LotRecord>): Faults {
       expected: `at least ${grams(weighed * LEAST_YIELD)}`,
       hint: "a weight left out, or a digit exchanged?",
     });
+  const density = record.densityGPerCm3 ?? densityByWeights(record, files) ?? PAINT_DENSITY[0];
   const filledG = tubes.reduce(
-    (sum, { ml, count, massG }) => sum + count * (massG ?? ml * (densityGPerCm3 ?? 0)),
+    (sum, { ml, count, massG }) => sum + count * (massG ?? ml * density),
     0,
   );
   const emptyG = tubes.reduce((sum, { count, tareG = 0 }) => sum + count * tareG, 0);
@@ -216,6 +218,27 @@ function* recipeFaults({ record, yaml }: Parsed<LotRecord>, files: ParsedFiles):
         actual: vehicle,
         expected: named.join(" | "),
       });
+}
+
+/** A lot that is not made yet has nothing to read or to fill, and what its record says of that is passed over. */
+function* plannedFaults({ record, yaml }: Parsed<LotRecord>): Faults {
+  if (record.planned !== true) return;
+  const { masstone, tints = [], yieldG, tubes = [], densityGPerCm3, finenessOfGrindUm } = record;
+  const made = [
+    { key: "masstone", is: masstone !== undefined },
+    { key: "tints", is: tints.length > 0 },
+    { key: "yieldG", is: yieldG !== undefined },
+    { key: "tubes", is: tubes.length > 0 },
+    { key: "densityGPerCm3", is: densityGPerCm3 !== undefined },
+    { key: "finenessOfGrindUm", is: finenessOfGrindUm !== undefined },
+  ].flatMap(({ key, is }) => (is ? [key] : []));
+  if (made.length === 0) return;
+  yield warningAt(yaml.place(["planned"]), "records/lot-planned", {
+    message: `Lot ${record.number} is planned, and its record has ${made.join(", ")}, which only a lot that was made has`,
+    actual: "planned: true",
+    expected: "a lot without them, or one that is not planned",
+    hint: "without planned, once it is made",
+  });
 }
 
 /** So many times coarser or finer than its colour's is another grind, or a decimal lost. Our own limit. */
@@ -322,6 +345,8 @@ function* letDownFaults(
   lots: ReadonlyMap<string, Lot>,
 ): Faults {
   if (colour === undefined || colour.record.standard === lot.slug) return;
+  // What of the standard could not be read is told by itself.
+  if (colour.tints.length < (colour.record.tints?.length ?? 0)) return;
   const retained = lots.get(colour.record.standard ?? "");
   const standards = [...(lot.standard?.letDowns ?? []), ...standardLetDowns(colour, retained)];
   const [first] = lot.letDowns;

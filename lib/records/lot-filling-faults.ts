@@ -3,6 +3,9 @@ import { takenVolumeMl } from "../formulation/container-fill.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { warningAt, type Faults } from "./fault.ts";
 import { PAINT_DENSITY } from "./lot-weights.ts";
+import { paintDensityGPerCm3 } from "../formulation/paint-volume.ts";
+import { amountEnds } from "./amount-ends.ts";
+import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
 import type { LotRecord } from "./schema/lot.ts";
 
@@ -12,21 +15,30 @@ const MOST_FILLED = 1.12;
 /** Mass of an empty tube, jar or tin beside the paint in it [1]: foil is light, and glass weighs as much as a light paint. Our own limits. */
 const TARE_OF_PAINT = [0.02, 1.5] as const;
 
+/** Where a density follows from the weights alone, a tube holds so much of what stands on it [1]: air, and densities of pigments, move it by less. Our own limits. */
+const FILLED_BY_WEIGHTS = [0.8, 1.25] as const;
+
 /** What the tubes of a lot were weighed to hold, beside what stands on them. */
-export function* lotFillingFaults({
-  record: { densityGPerCm3, tubes = [] },
-  yaml,
-}: Parsed<LotRecord>): Faults {
-  const [leastDensity, mostDensity] = PAINT_DENSITY;
+export function* lotFillingFaults(lot: Parsed<LotRecord>, files: ParsedFiles): Faults {
+  const { densityGPerCm3: measured } = lot.record;
+  const [least, most] = PAINT_DENSITY;
+  const byWeights = densityByWeights(lot.record, files);
+  if (measured === undefined) {
+    if (byWeights !== undefined) yield* tareFaults(lot, byWeights);
+    yield* fillingByWeights(lot, byWeights);
+  }
   // A density that no paint has is told by itself.
-  if (
-    densityGPerCm3 === undefined ||
-    !(densityGPerCm3 >= leastDensity && densityGPerCm3 <= mostDensity)
-  )
-    return;
+  else if (measured >= least && measured <= most) {
+    yield* tareFaults(lot, measured);
+    yield* fillingByDensity(lot, measured);
+  }
+}
+
+function* fillingByDensity(
+  { record: { tubes = [] }, yaml }: Parsed<LotRecord>,
+  densityGPerCm3: number,
+): Faults {
   for (const [i, { ml, massG, tareG }] of tubes.entries()) {
-    if (tareG !== undefined)
-      yield* tareFaults(tareG, ml * densityGPerCm3, yaml.place(["tubes", i, "tareG"]));
     if (massG === undefined) continue;
     const heldMl = takenVolumeMl(massG, densityGPerCm3);
     const told = `The tubes of ${ml} ml hold ${massG} g, which at ${densityGPerCm3} g/cm3 are ${heldMl.toPrecision(3)} ml`;
@@ -61,8 +73,67 @@ export function* lotFillingFaults({
   }
 }
 
+/** What a tube holds of a lot whose density nobody measured: by what was weighed in, or else by what paints weigh at all. */
+function* fillingByWeights(
+  { record: { tubes = [] }, yaml }: Parsed<LotRecord>,
+  density: number | undefined,
+): Faults {
+  const [least, most] =
+    density === undefined
+      ? PAINT_DENSITY
+      : ([FILLED_BY_WEIGHTS[0] * density, FILLED_BY_WEIGHTS[1] * density] as const);
+  const usual =
+    density === undefined
+      ? `paints weigh ${PAINT_DENSITY.join(" to ")} g`
+      : `what was weighed in comes to ${density.toPrecision(3)} g`;
+  const fills = (netG: number, sizeMl: number): boolean =>
+    netG >= least * sizeMl && netG <= most * sizeMl;
+  for (const [i, { ml, massG, tareG }] of tubes.entries()) {
+    if (massG === undefined || fills(massG, ml)) continue;
+    yield warningAt(yaml.place(["tubes", i, "massG"]), "records/lot-filling", {
+      message: `The tubes of ${ml} ml hold ${massG} g, ${Number((massG / ml).toPrecision(3))} g to the millilitre, and ${usual}`,
+      actual: `${massG} g`,
+      expected: `${Number((least * ml).toPrecision(3))} to ${Number((most * ml).toPrecision(3))} g`,
+      hint:
+        massG > most * ml
+          ? overfilledHint(massG, tareG, fills, ml)
+          : tareG !== undefined && fills(tareG, ml)
+            ? "massG and tareG exchanged?"
+            : fills(1000 * massG, ml)
+              ? `${1000 * massG} g, if it was given in kg`
+              : undefined,
+    });
+  }
+}
+
+/** Density that pigments, oil and additions come to by their weights [g/cm3]; nothing where one of them has none, or a range. */
+export function densityByWeights(
+  { pigments, oil, additions = [] }: LotRecord,
+  files: Pick<ParsedFiles, "pigments" | "vehicles">,
+): number | undefined {
+  const weighed = [
+    ...pigments.map(({ pigment, massG }) => ({ massG, of: files.pigments.get(pigment) })),
+    ...[...(oil === undefined ? [] : [oil]), ...additions].map(({ vehicle, massG }) => ({
+      massG,
+      of: files.vehicles.get(vehicle),
+    })),
+  ].map(({ massG, of }) => ({ massG, ends: amountEnds(of?.record.densityGPerCm3, []) }));
+  const parts = weighed.flatMap(({ massG, ends: [one, other] }) =>
+    one === undefined || other !== undefined ? [] : [{ massG, densityGPerCm3: one.value }],
+  );
+  return oil === undefined || parts.length < weighed.length
+    ? undefined
+    : paintDensityGPerCm3(parts);
+}
+
+function* tareFaults({ record, yaml }: Parsed<LotRecord>, densityGPerCm3: number): Faults {
+  for (const [i, { ml, tareG }] of (record.tubes ?? []).entries())
+    if (tareG !== undefined)
+      yield* tareFault(tareG, ml * densityGPerCm3, yaml.place(["tubes", i, "tareG"]));
+}
+
 /** An empty tube, jar or tin beside the paint that it takes [g]. */
-function* tareFaults(tareG: number, paintG: number, place: Diagnostic["place"]): Faults {
+function* tareFault(tareG: number, paintG: number, place: Diagnostic["place"]): Faults {
   const [least, most] = TARE_OF_PAINT;
   if (tareG >= least * paintG && tareG <= most * paintG) return;
   const slip = [

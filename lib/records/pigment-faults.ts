@@ -211,6 +211,9 @@ const calledFaults: Rule = function* ({ record: { name, colourIndexName }, yaml 
 const ROUND: readonly string[] = ["red", "orange", "yellow", "green", "blue", "violet"];
 /** Families without a hue of their own. */
 const NEUTRAL: readonly string[] = ["white", "black"];
+/** Iron oxides run from yellow to violet and to black, and there are green earths: these are no earth. */
+const EARTHS: readonly string[] = ["earth", "brown"];
+const NO_EARTHS: readonly string[] = ["blue", "white"];
 
 /** A family that the letters of the Colour Index name rule out: lists, neighbours and the check of the masstone go by it. */
 const familyFaults: Rule = function* (
@@ -228,6 +231,8 @@ const familyFaults: Rule = function* (
 };
 
 function areOpposed(one: string, other: string): boolean {
+  if (EARTHS.some((of) => of === one || of === other))
+    return NO_EARTHS.some((of) => of === one || of === other);
   const [at, beside] = [ROUND.indexOf(one), ROUND.indexOf(other)];
   if (at >= 0 && beside >= 0) {
     const steps = Math.abs(at - beside);

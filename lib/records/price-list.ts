@@ -1,8 +1,9 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { nearestHint } from "../diagnostics/nearest-word.ts";
+import { nearestHint, nearestWord } from "../diagnostics/nearest-word.ts";
 import { eanFault } from "./ean.ts";
 import { priceHint, thousandsFault } from "./price-slips.ts";
-import { csvCells } from "./readings/csv-cells.ts";
+import { cellSlips, cutPrice, type PricedCells } from "./price-cells.ts";
+import { csvCells, delimiterOf } from "./readings/csv-cells.ts";
 import { faultList, type FaultList } from "./readings/fault-list.ts";
 import type { WrittenCell } from "./readings/reading-column.ts";
 import { textSpots } from "./readings/text-spots.ts";
@@ -13,6 +14,7 @@ import { within } from "./schema/reach.ts";
 const COLUMNS = ["colour", "ml", "price", "code", "ean"] as const;
 const REQUIRED: readonly Column[] = ["colour", "ml", "price"];
 export type Column = (typeof COLUMNS)[number];
+const FIRST_LINE = "colour,ml,price, with code and ean where they are used";
 /** What a cell of it is called in a sentence. */
 const NAMES: Readonly<Record<Column, string>> = {
   colour: "colour",
@@ -54,7 +56,19 @@ export function priceList(file: string, text: string, currency: string | undefin
   const at = columnPlaces(header, faults);
   if (faults.errorCount() > 0) return { rows: [], diagnostics: faults.diagnostics };
   const rows = lines.flatMap((cells) => priceRow(cells, at, header.length, currency, faults) ?? []);
+  if (faults.errorCount() === 0) {
+    const priced = lines.flatMap((cells) => pricedCells(cells, at) ?? []);
+    cellSlips(priced, delimiterOf(body), currency, faults);
+  }
   return { rows, diagnostics: faults.diagnostics };
+}
+
+function pricedCells(
+  cells: readonly WrittenCell[],
+  at: ReadonlyMap<Column, number>,
+): PricedCells | undefined {
+  const [price, code] = [cells[at.get("price") ?? -1], cells[at.get("code") ?? -1]];
+  return price === undefined || code === undefined ? undefined : { price, code };
 }
 
 function columnPlaces(
@@ -62,8 +76,18 @@ function columnPlaces(
   faults: FaultList,
 ): ReadonlyMap<Column, number> {
   const places = new Map<Column, number>();
+  const columnOf = ({ text }: WrittenCell): Column | undefined =>
+    COLUMNS.find((known) => known === text.toLowerCase());
+  if (!header.some(columnOf)) {
+    faults.error("price-column", header[0] ?? { line: 1, column: 1 }, {
+      message: `The first line of the price list names no columns: it is ${FIRST_LINE}`,
+      actual: header.map(({ text }) => text).join(", "),
+      expected: COLUMNS.join(", "),
+    });
+    return places;
+  }
   header.forEach((cell, i) => {
-    const column = COLUMNS.find((known) => known === cell.text.toLowerCase());
+    const column = columnOf(cell);
     if (column === undefined || places.has(column))
       faults.error("price-column", cell, {
         message:
@@ -76,10 +100,11 @@ function columnPlaces(
       });
     else places.set(column, i);
   });
+  const misspelt = header.map(({ text }) => nearestWord(text, COLUMNS));
   for (const column of REQUIRED)
-    if (!places.has(column))
+    if (!places.has(column) && !misspelt.includes(column))
       faults.error("price-column", header[0] ?? { line: 1, column: 1 }, {
-        message: `The price list has no column ${column}: its first line is colour,ml,price, with code and ean where they are used`,
+        message: `The price list has no column ${column}: its first line is ${FIRST_LINE}`,
         actual: header.map(({ text }) => text).join(", "),
         expected: COLUMNS.join(", "),
       });
@@ -130,7 +155,14 @@ function priceRow(
   if (thousands !== undefined) faults.error("price", cell("price"), { ...thousands });
   const { text: ean } = cell("ean");
   const fault = ean === "" ? undefined : eanFault(ean);
-  if (fault !== undefined) refuse("ean", fault);
+  const cut = pricedCells(cells, at);
+  const meant = cut && cutPrice(cut, currency);
+  if (fault !== undefined)
+    refuse(
+      "ean",
+      fault,
+      meant && `a decimal comma in the price? between commas it is written ${meant}`,
+    );
   if (faults.errorCount() > before || ml === undefined) return undefined;
   const { text: code } = cell("code");
   return {
@@ -153,12 +185,19 @@ function spotOf({ line, column }: WrittenCell): PriceRow["at"][Column] {
   return { line, column };
 }
 
-/** A row whose cells are parted by another sign than the first row's is one cell, or a few. */
+const ML_IN: Readonly<Record<string, number>> = { l: 1000, dl: 100, cl: 10 };
+
+/** A size in another unit. A row whose cells are parted by another sign than the first row's is one cell, or a few. */
 function sizeHint(
   cells: readonly WrittenCell[],
   at: ReadonlyMap<Column, number>,
 ): string | undefined {
   const [first] = cells;
+  const written = cells[at.get("ml") ?? -1]?.text ?? "";
+  const [, amount = "", unit = ""] = /^(\d+(?:[.,]\d+)?)\s*(l|dl|cl)$/i.exec(written) ?? [];
+  const times = ML_IN[unit.toLowerCase()];
+  if (times !== undefined)
+    return `written so: ${Number((Number(amount.replace(",", ".")) * times).toPrecision(6))}`;
   return first !== undefined && cells.length < at.size && /[;,\t].*[;,\t]/.test(first.text)
     ? "this row's cells are parted by another sign than those of the first row"
     : undefined;

@@ -45,6 +45,7 @@ export function* priceReachFaults(colours: readonly Colour[], files: ParsedFiles
       expected: `far below ${Number((MOST_OF_MATERIALS * KG_PER_ML * ml * dearestPerKg(slug, files)).toPrecision(3))}`,
       hint: `${Number((written / 100).toPrecision(6))}, if it was given in pence or cents`,
     });
+  yield* exchangedFaults(priced);
   const rest = priced.filter((one) => !beyond.includes(one));
   if (rest.length <= MANY) return;
   const usual = median(rest.map(({ perMl }) => perMl));
@@ -62,6 +63,20 @@ export function* priceReachFaults(colours: readonly Colour[], files: ParsedFiles
       actual: String(written),
       expected: `within ${TIMES} times of ${Number((written / times).toPrecision(3))}`,
       hint: "a decimal point may have slipped, in the price or in the size",
+    });
+  }
+}
+
+/** A size that nothing else is sold in, at a price that is the size of many others. */
+function* exchangedFaults(priced: readonly Priced[]): Faults {
+  const soldIn = (size: number): number => priced.filter(({ ml }) => ml === size).length;
+  for (const { ml, written, place } of priced) {
+    if (soldIn(ml) > 1 || soldIn(written) < MANY) continue;
+    yield warningAt(place("ml"), "records/price-reach", {
+      message: `Nothing else is sold in ${ml} ml, and its price here, ${written}, is the size of ${soldIn(written)} others`,
+      actual: `${ml} ml at ${written}`,
+      expected: `${written} ml at ${ml}, or a size that others have`,
+      hint: "size and price exchanged?",
     });
   }
 }

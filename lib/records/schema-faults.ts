@@ -131,6 +131,7 @@ function unknownKey(
   const cut = cutNumber(key, path, record);
   if (cut !== undefined) return cut;
   const known = knownKeys(schema, path);
+  if (known.includes(key)) return keyOfAnotherForm(key, path, record);
   const near = nearestWord(key, known);
   const [, begun, mark] = /^([\w-]+)(:| )\s*\S/.exec(key) ?? [];
   const hint = /^\d+$/.test(key)
@@ -147,6 +148,16 @@ function unknownKey(
     actual: key,
     expected: known.length > MOST_EXPECTED ? "a key of this record" : known.join(", "),
     hint,
+  });
+}
+
+/** Where one thing is written in one of several forms, a key of a second of them. */
+function keyOfAnotherForm(key: string, path: RecordPath, record: YamlRecord): Diagnostic {
+  return errorAt(record.keyPlace(path, key), "records/unknown-key", {
+    message: `The key ${key} does not go with the others ${path.length === 0 ? "of this record" : `under ${printedPath(path)}`}, which are those of another form`,
+    actual: key,
+    expected: "the keys of one form",
+    hint: `without ${key}, or with ${key} in their place`,
   });
 }
 
@@ -239,7 +250,10 @@ function expectation(issue: Issue): string {
         issue.inclusive === false ? "less than" : "or less",
       ]);
     case "invalid_format":
-      return FORMAT_WORDS[issue.format] ?? issue.message;
+      // What a schema says by itself comes before what the checker says of every such text.
+      return issue.message.startsWith("Invalid ")
+        ? (FORMAT_WORDS[issue.format] ?? issue.message)
+        : issue.message;
     case "invalid_union":
       return "one of the known forms";
     default:

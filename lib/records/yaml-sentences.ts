@@ -59,6 +59,8 @@ function fault(error: YAMLError, document: Document.Parsed, text: string): YamlF
   const rest = lineFrom(text, offset);
   const here = (said: string): YamlFault => ({ offset, message: said });
   if (isTooDeep(error)) return here(TOO_DEEP);
+  const indented = INDENTED_BY_ANOTHER_BLANK.exec(text);
+  if (indented !== null) return { offset: indented.index, message: ANOTHER_BLANK };
   const byWords = BY_WORDS.find(([words]) => words.test(message))?.[1];
   if (byWords !== undefined) return here(byWords);
   if (/^Missing closing/.test(message)) return openQuote(document, offset) ?? here(UNCLOSED_QUOTE);
@@ -87,7 +89,9 @@ function fault(error: YAMLError, document: Document.Parsed, text: string): YamlF
           ? INDENTED
           : text[offset - 1] === "'"
             ? APOSTROPHE
-            : "More text stands behind a value that is closed already",
+            : isOdd(lineAt(text, offset).split('"').length - 1)
+              ? "A quotation mark is missing on this line: before here one is opened and not closed"
+              : "More text stands behind a value that is closed already",
       );
     default:
       return here(
@@ -98,6 +102,10 @@ function fault(error: YAMLError, document: Document.Parsed, text: string): YamlF
 
 const APOSTROPHE =
   "An apostrophe ends a text that stands in single quotes; a text that holds one stands in double quotes";
+/** A word processor's and a web page's, at the head of a line. */
+const INDENTED_BY_ANOTHER_BLANK = /^ *[\u00a0\u2000-\u200a\u202f]/m;
+const ANOTHER_BLANK =
+  "This line is indented by a no-break space, and a record is indented by plain blanks";
 const UNCLOSED_QUOTE = "A quotation mark is opened here and not closed";
 
 function openQuote(document: Document.Parsed, offset: number): YamlFault | undefined {
@@ -150,6 +158,14 @@ function withoutColon(line: string): string {
     return `Behind the colon of ${excerpt(spaced)} stands a no-break space: a plain blank parts a key from its value`;
   const [, key] = /^([\w-]+):\S/.exec(line) ?? [];
   return key === undefined ? NO_COLON : `A blank is missing after the colon of ${excerpt(key)}`;
+}
+
+function lineAt(text: string, offset: number): string {
+  return lineFrom(text, text.lastIndexOf("\n", offset - 1) + 1);
+}
+
+function isOdd(count: number): boolean {
+  return count % 2 === 1;
 }
 
 function lineFrom(text: string, offset: number): string {

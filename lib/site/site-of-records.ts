@@ -1,9 +1,10 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { cautionLine } from "../pages/caution-line.ts";
 import { benchPath } from "../pages/bench-page.ts";
+import type { PageContext } from "../pages/page-context.ts";
+import type { SheetTexts } from "../present/sheet-texts.ts";
 import { shownColour } from "../pages/comparison-cells.ts";
-import type { ShownColour } from "../present/comparison-types.ts";
-import { allPagePaths, sitePages, type AnyPageView, type Shown } from "./all-pages.ts";
+import { allPagePaths, sitePages, type AnyPageView } from "./all-pages.ts";
 import { sitePictures } from "../pictures/site-pictures.ts";
 import { hostFiles } from "./host-files.ts";
 import { readingsOf, readingsOfRange } from "./exchange-files.ts";
@@ -98,26 +99,18 @@ export function siteOf(
 /** Pages for Eleventy, data as text, and what may be printed. */
 export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site {
   const { context } = worked;
-  const shown: Shown = new Map(
-    context.sheets.map((worded) => [
-      worded.sheet.slug,
-      readWhenAsked(() => shownColour(worded, context)),
-    ]),
-  );
   const states = readWhenAsked(() => stated(worked));
   const changes =
     earlier && allChanges(changesBetween(earlier, publishedState(states())), earlier.past, context);
   const atom = changes && feed(changes, context);
-  const pages = sitePages(worked, shown).map((page) =>
-    atom === undefined ? page : withFeed(page),
-  );
+  const pages = sitePages(worked).map((page) => (atom === undefined ? page : withFeed(page)));
   const sheets = sheetsToPrint(worked, pages);
   const sheetOf = new Map(sheets.map((sheet) => [sheet.slug, sheet]));
   const filesOf = (what: string, made: () => readonly DataFile[]): readonly DataFile[] =>
     dataFilesOf(worked.steps, { name: `files of ${what}` }, made);
   const mixing = readWhenAsked(() => filesOf("mixing", () => mixingFiles(context)));
   function* files(): Generator<DataFile> {
-    yield* dataFiles(worked, pages, shown);
+    yield* dataFiles(worked, pages);
     yield* filesOf("paints beside those offered", () => otherPaintFiles(context));
     if (atom !== undefined) yield { path: FEED_PATH, text: atom };
   }
@@ -273,11 +266,7 @@ function withFeed(page: PageEntry): PageEntry {
   );
 }
 
-function* dataFiles(
-  worked: WorkedSite,
-  pages: readonly PageEntry[],
-  shown: Shown,
-): Generator<DataFile> {
+function* dataFiles(worked: WorkedSite, pages: readonly PageEntry[]): Generator<DataFile> {
   const { published, context, steps } = worked;
   const { records } = context;
   const { siteAddress } = records.workshop;
@@ -303,7 +292,7 @@ function* dataFiles(
     ]);
     // While what its sheet says is held: for the manifest it would be made again.
     statedOfSheet(one, worked);
-    yield* ofColour(slug, "compared", () => [comparisonData(certain(shown.get(slug))())]);
+    yield* ofColour(slug, "compared", () => [comparisonData(one.worded, context)]);
     yield* ofColour(slug, "readings", () => readingsOf(slug, context));
   }
   yield* of("former sheets", () => formerSheets(context));
@@ -326,6 +315,7 @@ function schemaFiles(): DataFile[] {
 }
 
 /** What the page Compare fetches of a colour. */
-function comparisonData(colour: ShownColour): DataFile {
+function comparisonData(worded: SheetTexts, context: PageContext): DataFile {
+  const colour = shownColour(worded, context);
   return { path: `compare/${colour.slug}.json`, text: `${JSON.stringify(colour)}\n` };
 }

@@ -66,6 +66,40 @@ export const OPACITIES: Readonly<Record<OpacityClass, InOthers>> = {
   transparent: { de: "lasierend", fr: "transparent", es: "transparente" },
 };
 
+/** Of a paint whose readings or estimate reach into two neighbouring classes. */
+export const BETWEEN_OPACITIES: readonly {
+  readonly classes: readonly [OpacityClass, OpacityClass];
+  readonly text: InEach;
+}[] = [
+  {
+    classes: ["transparent", "semi-transparent"],
+    text: {
+      en: "transparent or nearly so",
+      de: "lasierend oder fast",
+      fr: "transparent ou presque",
+      es: "transparente o casi",
+    },
+  },
+  {
+    classes: ["semi-transparent", "semi-opaque"],
+    text: {
+      en: "neither transparent nor opaque",
+      de: "weder lasierend noch deckend",
+      fr: "ni transparent ni opaque",
+      es: "ni transparente ni opaca",
+    },
+  },
+  {
+    classes: ["semi-opaque", "opaque"],
+    text: {
+      en: "opaque or nearly so",
+      de: "deckend oder fast",
+      fr: "opaque ou presque",
+      es: "opaca o casi",
+    },
+  },
+];
+
 export const FINISHES: Readonly<Record<Finish, InOthers>> = {
   gloss: { de: "glänzend", fr: "brillant", es: "brillante" },
   "semi-gloss": { de: "seidenglänzend", fr: "demi-brillant", es: "semibrillante" },

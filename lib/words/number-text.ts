@@ -1,3 +1,4 @@
+import type { Bound } from "../quantities/figure.ts";
 import { ends, isInterval, type Quantity } from "../quantities/interval.ts";
 
 /** A number to fixed places, with a true minus sign and no "-0.0". @throws RangeError for NaN and Infinity, which are never print. */
@@ -19,10 +20,28 @@ const NOUGHT_WITHIN = 1e-12;
 export function significantText(value: number, digits: number, uncertainty?: number): string {
   if (Math.abs(value) < NOUGHT_WITHIN) return "0";
   const rounded = Number(value.toPrecision(digits));
-  const places = Number.isInteger(value)
-    ? 0
-    : Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(rounded))));
+  const places = Number.isInteger(value) ? 0 : Math.max(0, significantPlaces(rounded, digits));
   return decimalText(rounded, placesWithin(uncertainty, places));
+}
+
+/**
+ * A bound as it may be printed: "at least" is rounded down and "at most" up, so that what is printed
+ * holds as well. Without a bound the number itself.
+ *
+ * @param places decimals that are printed; below nought, noughts before the point.
+ * @source outward rounding, as IEEE 1788 has it for the ends of an interval (from memory)
+ * @example outward(327.379, "at least", -1) // 320
+ */
+export function outward(value: number, bound: Bound | undefined, places: number): number {
+  if (bound === undefined) return value;
+  // Of twelve digits: 0.29 times 100 would be 28.999999999999996.
+  const scaled = Number((value * 10 ** places).toPrecision(12));
+  return Number(`${bound === "at least" ? Math.floor(scaled) : Math.ceil(scaled)}e${-places}`);
+}
+
+/** Decimals of a number to significant digits; below nought, noughts before the point. */
+export function significantPlaces(value: number, digits: number): number {
+  return value === 0 ? digits - 1 : digits - 1 - Math.floor(Math.log10(Math.abs(value)));
 }
 
 /** Days as a film is looked at: whole, and under three to the half. */

@@ -1,4 +1,5 @@
 import type { Language } from "../quantities/languages.ts";
+import { BETWEEN_OPACITIES } from "./closed-sets.ts";
 import { contributionWords } from "./contribution-name.ts";
 import { criteriaIn, limitsText } from "./lot-criteria.ts";
 import { pageWords } from "./pages/all-pages.ts";
@@ -22,6 +23,8 @@ export function ownWords(language: Language): OwnWords {
     language,
     about: ABOUT,
     reach: (classes) => listed(classes, "or"),
+    between: (classes) =>
+      BETWEEN_OPACITIES.find((one) => one.classes.join() === classes.join())?.text[language],
     colon: COLON,
     semicolon: SEMICOLON,
     numbers: NUMBERS,

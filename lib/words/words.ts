@@ -24,7 +24,7 @@ export interface Words extends OwnWords {
   readonly substance: Substance;
 }
 
-/** What this room says in one language. Nothing else in lib or templates holds a reader's sentence. */
+/** What this room says in one language. A reader's sentence stands elsewhere only as a row above the one page that says it. */
 export interface OwnWords {
   readonly language: Language;
   /** "about", before an estimate whose two ends read alike. */
@@ -33,6 +33,8 @@ export interface OwnWords {
   readonly bounds: Readonly<Record<Bound, string>>;
   /** Classes that one thing reaches into, in their order, two or more: "medium or slow". */
   readonly reach: (classes: readonly string[]) => string;
+  /** The same of neighbours that have one short phrase, by their English; undefined of others. */
+  readonly between: (classes: readonly string[]) => string | undefined;
   /** Between a head and what it heads, and between parts of a line that have commas of their own. */
   readonly colon: string;
   readonly semicolon: string;

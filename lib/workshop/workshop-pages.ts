@@ -1,13 +1,8 @@
-import type { WorkshopPageView } from "../blocks/page-kinds.ts";
 import type { FigureIndex } from "../claims/figure-index.ts";
 import type { HeldAnswer } from "../claims/held-claims.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import {
-  pagePlace,
-  shortAddress,
-  type PageContext,
-  type PagePlace,
-} from "../pages/page-context.ts";
+import { pagePlace, shortAddress, type PageContext } from "../pages/page-context.ts";
+import type { PlannedPage } from "../pages/page-kind.ts";
 import { wordedSheet } from "../pages/worded-sheet.ts";
 import { madeStep } from "../kept/kept-steps.ts";
 import { certain } from "../quantities/at.ts";
@@ -28,7 +23,7 @@ import { NEXT_PATH, workshopNextPage } from "./workshop-next.ts";
 import { workshopHome } from "./workshop-home.ts";
 
 /** What pages of the workshop are filled with. */
-export type WorkshopView = WorkshopPageView | BatchSheetView;
+export type WorkshopView = ReturnType<ReturnType<typeof plannedPages>[number]["view"]>;
 
 /** One page of the workshop's own, below the root of its own output. */
 interface WorkshopPage {
@@ -51,22 +46,20 @@ interface WorkshopMatter {
   readonly labels: LabelMatter;
 }
 
-interface PlannedPage {
-  readonly path: string;
-  readonly view: (place: PagePlace) => BatchSheetView;
-}
-
 /** To take to the slab: of each planned lot its batch, of one that is off what would bring it back. */
-function sheetsOfLots({ colour, planned, lots }: LotBook, context: PageContext): PlannedPage[] {
+function sheetsOfLots(
+  { colour, planned, lots }: LotBook,
+  context: PageContext,
+): PlannedPage<BatchSheetView>[] {
   const worded = wordedSheet(colour.slug, context);
   return [
     ...(worded === undefined
       ? []
-      : planned.map((lot): PlannedPage => ({
+      : planned.map((lot): PlannedPage<BatchSheetView> => ({
           path: `${lotBatchAddress(lot.slug)}index.html`,
           view: (place) => batchSheetPage(worded, context, place, lot),
         }))),
-    ...lots.flatMap((judged): PlannedPage[] =>
+    ...lots.flatMap((judged): PlannedPage<BatchSheetView>[] =>
       !madeStep(
         context.steps,
         { modules: ["lib/workshop/lot-page.ts"], name: "corrections", of: judged.lot.slug },
@@ -114,13 +107,18 @@ export function workshopPages(context: PageContext, matter: WorkshopMatter): Wor
     { text: nav.trials, href: "trials/" },
     { text: nav.answers, href: "#answers" },
   ];
-  const page = (path: string, view: (place: PagePlace) => WorkshopView): WorkshopPage => {
+  return plannedPages(context, matter).map(({ path, view }) => {
     const place = pagePlace(path);
     return {
       path,
       filled: () => ({ site: workshopFrame(context, place, ways), view: view(place) }),
     };
-  };
+  });
+}
+
+// Its type is what it returns: to write it down would be to list all kinds once more.
+function plannedPages(context: PageContext, matter: WorkshopMatter) {
+  const page = <V>(path: string, view: PlannedPage<V>["view"]): PlannedPage<V> => ({ path, view });
   return [
     page("index.html", (place) => workshopHome(context, place, matter)),
     page(NEXT_PATH, (place) => workshopNextPage(context, place, matter.answers, matter.due)),
@@ -137,9 +135,7 @@ export function workshopPages(context: PageContext, matter: WorkshopMatter): Wor
         ),
       ),
     ),
-    ...lotBooks(context.records)
-      .flatMap((book) => sheetsOfLots(book, context))
-      .map(({ path, view }) => page(path, view)),
+    ...lotBooks(context.records).flatMap((book) => sheetsOfLots(book, context)),
     ...context.sheets.map((worded) =>
       page(batchSheetPath(worded.sheet.slug), (place) => batchSheetPage(worded, context, place)),
     ),

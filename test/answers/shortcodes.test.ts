@@ -43,11 +43,15 @@ describe("a shortcode that leads nowhere is told at its line and column", () => 
     ["So {% figre soot-black.drying.class %}.", 'so.md:5:4 error There is no shortcode "figre"'],
     [
       "One.\n\nTwo, {% figure sot-black.drying.class %}.",
-      "so.md:7:6 error No sheet has a figure sot-black.drying.class; nearest: soot-black answers/shortcode",
+      "so.md:7:6 error There is no colour sot-black in colours/; nearest: soot-black answers/shortcode",
     ],
     [
       "One\ntwo {% figure soot-black.drying.clas %}.",
       "so.md:6:5 error No sheet has a figure soot-black.drying.clas; nearest: soot-black.drying.class answers/shortcode",
+    ],
+    [
+      "It is {% figure drying.class %}.",
+      "so.md:5:7 error There is no colour drying in colours/; nearest: bare-black.drying.class answers/shortcode",
     ],
     [
       "It is {% figure bare-black.oil.oilIndexGPer100g %}.",
@@ -83,7 +87,7 @@ describe("a shortcode that leads nowhere is told at its line and column", () => 
     ],
     [
       `{% table colours="soot-black, coal" figures=drying.class %}`,
-      "so.md:5:1 error No colour has the slug coal",
+      "so.md:5:1 error There is no colour coal in colours/",
     ],
     [
       "{% table colours=soot-black figures=drying.clas %}",
@@ -99,7 +103,7 @@ describe("a shortcode that leads nowhere is told at its line and column", () => 
     ],
     [
       "See {% answer sow %}.",
-      "so.md:5:5 error No answer has the slug sow; nearest: so answers/shortcode",
+      "so.md:5:5 error There is no answer sow in answers/; nearest: so answers/shortcode",
     ],
   ])("%s", (body, line) => {
     expect(told(body)).toHaveLength(1);

@@ -70,8 +70,13 @@ describe("what a customer would see differ", () => {
       { sizes: ["40 ml £9.00", "120 ml £18.00"], prices: priced(9, 18) },
       [
         { kind: "price", ml: 40, currency: "GBP", before: 8, now: 9 },
-        { kind: "sizes", came: ["120 ml £18.00"], went: [] },
+        { kind: "price", ml: 120, currency: "GBP", before: undefined, now: 18 },
       ],
+    ],
+    [
+      "a size that went with its price",
+      { sizes: [], prices: { currency: "GBP", sizes: [] } },
+      [{ kind: "price", ml: 40, currency: "GBP", before: 8, now: undefined }],
     ],
     [
       "a price in another currency",

@@ -40,6 +40,18 @@ const BROKEN: readonly (readonly [string, string, string, string])[] = [
     "15 error No sheet has a figure lamp-black.permanence.lightfastness; there are permanence.category, permanence.expectation, permanence.blueWool, permanence.deltaEab claims/unknown-figure",
   ],
   [
+    "a path into a part that there is not, with what the part above it has",
+    "figure: lamp-black.oil.oilIndexGPer100g, above: 90",
+    "figure: lamp-black.permanence.light.tint, above: 90",
+    "15 error No sheet has a figure lamp-black.permanence.light.tint; there are permanence.category, permanence.expectation, permanence.blueWool, permanence.deltaEab claims/unknown-figure",
+  ],
+  [
+    "a path into a section that there is not, with the sections that there are",
+    "figure: lamp-black.oil.oilIndexGPer100g, above: 90",
+    "figure: lamp-black.lightfastness.tint, above: 90",
+    "15 error No sheet has a figure lamp-black.lightfastness.tint; there are vehicle, pigments, notations, optics, oil, batch and 2 more claims/unknown-figure",
+  ],
+  [
     "a rank that is lost",
     "figure: bone-black.oil.oilIndexGPer100g, lowestOf: black",
     "figure: lamp-black.oil.oilIndexGPer100g, lowestOf: black",
@@ -61,7 +73,7 @@ const BROKEN: readonly (readonly [string, string, string, string])[] = [
     "a colour that is not there",
     "figure: lamp-black.oil.oilIndexGPer100g, between: [99, 99]",
     "figure: lamp-blak.oil.oilIndexGPer100g, above: 90",
-    "15 error No colour has the slug lamp-blak; nearest: lamp-black claims/unknown-colour",
+    "15 error There is no colour lamp-blak in colours/; nearest: lamp-black claims/unknown-colour",
   ],
   [
     "a fact that is another",

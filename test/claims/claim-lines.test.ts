@@ -137,7 +137,7 @@ const BROKEN: readonly (readonly [kind: string, key: string, claim: string, told
     "unknown colour",
     "figure",
     `{ figure: sot-black.${OIL}, below: 5 }`,
-    "error No colour has the slug sot-black; nearest: soot-black claims/unknown-colour",
+    "error There is no colour sot-black in colours/; nearest: soot-black claims/unknown-colour",
   ],
   [
     "unknown figure",

@@ -13,7 +13,12 @@ function cautionsOf(slug: string) {
     block.kind === "cautions" ? block.operations.map(({ operation }) => operation) : [],
   );
   const folded = blocks.flatMap((block) => (block.kind === "fold" ? [block.summary] : []));
-  return { seen, folded };
+  const reasons = blocks.flatMap((block) =>
+    block.kind === "cautions"
+      ? block.operations.flatMap(({ cautions }) => cautions.map(({ reason }) => reason))
+      : [],
+  );
+  return { seen, folded, reasons };
 }
 
 /** Common practice: who sands a lead paint does not unfold a line first. */
@@ -30,4 +35,11 @@ test("what is only rarely done stays under one", () => {
   const { seen, folded } = cautionsOf("cobalt-blue");
   expect(seen).not.toContain("Heating or spraying");
   expect(folded).toContain("Heating or spraying");
+});
+
+test("why is said once, of all that it is the reason for", () => {
+  expect(cautionsOf("cadmium-red").reasons).toEqual([
+    "It holds cadmium.",
+    ...[1, 2, 3, 4].map(() => undefined),
+  ]);
 });

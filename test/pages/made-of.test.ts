@@ -6,7 +6,7 @@ import { SHEETS, sheetOf } from "../sheet/demonstration-sheets.ts";
 describe("what a colour is made of, under its name", () => {
   test("names a drier, which a label names as well", () => {
     expect(madeOfText(sheetOf("lamp-black"), ENGLISH)).toBe(
-      "Lamp black (PBk 6); Cold-pressed linseed oil, mulled; also in it: Cobalt-zirconium drier",
+      "Lamp black (PBk 6)\u00a0· Cold-pressed linseed oil, mulled\u00a0· Cobalt-zirconium drier",
     );
   });
 

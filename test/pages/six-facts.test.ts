@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { LABEL_PAGE } from "../../lib/words/pages/label-page.ts";
 import { saidIn } from "../../lib/words/texts.ts";
 import { LABELS_PAGE } from "../../lib/pages/label-page.ts";
+import { at } from "../../lib/quantities/at.ts";
 import { orderKeys } from "../../lib/pages/order-keys.ts";
 import { pagePlace } from "../../lib/pages/page-context.ts";
 import { sixFacts } from "../../lib/pages/six-facts.ts";
@@ -99,17 +100,19 @@ test("a page that tells what lines of a first screen say has one of its own for 
   const rows = (slug: string): readonly (string | undefined)[] => {
     const leadingPair: [string, string] = [slug, "lamp-black"];
     const workshop = { ...context.records.workshop, leadingPair };
-    const view = LABELS_PAGE.filled(
-      { ...context, records: { ...context.records, workshop } },
-      pagePlace("label/index.html"),
-    );
-    return view.sections.flatMap(({ id, blocks }) =>
-      id === "sheet"
-        ? blocks.flatMap((block) =>
-            block.kind === "table" ? block.table.rows.map(([, says]) => says?.text) : [],
-          )
-        : [],
-    );
+    const site = {
+      published: [],
+      context: { ...context, records: { ...context.records, workshop } },
+    };
+    return at(LABELS_PAGE.pages(site), 0)
+      .view(pagePlace("label/index.html"))
+      .sections.flatMap(({ id, blocks }) =>
+        id === "sheet"
+          ? blocks.flatMap((block) =>
+              block.kind === "table" ? block.table.rows.map(([, says]) => says?.text) : [],
+            )
+          : [],
+      );
   };
   const { facts, whitens } = saidIn(context.words.language, LABEL_PAGE).sheet;
   expect(rows("bone-black")).toContain(facts.strength);

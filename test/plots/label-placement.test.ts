@@ -49,6 +49,24 @@ test("a line through the first spot sends it elsewhere", () => {
   expect(spot?.anchor).not.toBe("start");
 });
 
+test("a faint line through the first spot sends it elsewhere where that is near, and never far", () => {
+  const faint = (x: number) =>
+    [
+      [
+        { x, y: 0 },
+        { x, y: 300 },
+      ],
+    ] as const;
+  const placed = (label: LabelWish) =>
+    placedLabels([label], { boxes: [], segments: [], faint: faint(140) }, BOUNDS)[0];
+  expect(placed(wish(100, 100, false))?.anchor).not.toBe("start");
+  // Where nothing but the far spots is clear, behind its rim the line can be followed.
+  const [first, ...others] = wish(100, 100, false).spots;
+  const far = others.slice(-1);
+  const fillers = Array.from({ length: 60 }, () => first).flatMap((spot) => spot ?? []);
+  expect(placed({ ...wish(100, 100, false), spots: [...fillers, ...far] })).toBe(first);
+});
+
 test("labels that may be dropped never overlap marks, edges or each other", () => {
   const points = fc.array(
     fc.record({ x: fc.integer({ min: 5, max: 295 }), y: fc.integer({ min: 5, max: 295 }) }),

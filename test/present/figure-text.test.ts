@@ -3,8 +3,11 @@ import { claimText } from "../../lib/present/claim-text.ts";
 import { figureText } from "../../lib/present/figure-text.ts";
 import { figureRow } from "../../lib/sheet/figure-table.ts";
 import { figureEntries } from "../../lib/sheet/figure-entries.ts";
+import type { Bound } from "../../lib/quantities/figure.ts";
 import { WORDED } from "../support/worded.ts";
 import { answered, answerWith } from "../claims/answered-workshop.ts";
+
+type Bounded = { readonly value: number; readonly bound?: Bound };
 
 const STRENGTH = figureRow("optics.tintingStrength");
 const share = (value: number, uncertainty?: number): string =>
@@ -51,6 +54,18 @@ test("oil that was reckoned from grams is printed in whole grams, and as weighed
   expect(grams(165.4, "derived")).toBe("165 g/100\u00a0g");
   expect(grams(29.7, "measured")).toBe("29.7 g/100\u00a0g");
   expect(grams(29.7, "derived", 0.2)).toBe("29.7 g/100\u00a0g");
+});
+
+/** 10 000 / 30.5456 \u00b5m is 327.379 cm2: of "at least 330" more would be promised than is known. */
+test("a bound is printed on the safe side of what is known", () => {
+  const text = (path: "optics.hidingFilmUm" | "optics.coverageCm2PerMl", figure: Bounded): string =>
+    figureText(figureRow(path), { unit: "", ...figure }, WORDED.en);
+  expect(text("optics.hidingFilmUm", { value: 30.5456, bound: "at most" })).toBe("at most 31");
+  expect(text("optics.hidingFilmUm", { value: 30.4, bound: "at most" })).toBe("at most 31");
+  expect(text("optics.coverageCm2PerMl", { value: 327.379, bound: "at least" })).toBe(
+    "at least 320",
+  );
+  expect(text("optics.coverageCm2PerMl", { value: 327.379 })).toBe("330");
 });
 
 test("a limit in percent reads as its author wrote it", () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import {
   decimalText,
+  outward,
   placesWithin,
   printedNumbers,
   quantityText,
@@ -27,6 +28,23 @@ test.each([
 ])("significantText(%s, %s) is %s", (value, digits, text) => {
   expect(significantText(value, digits)).toBe(text);
 });
+
+// Outward rounding of an interval's ends, IEEE 1788 (from memory): what is printed contains what is known.
+test.each([
+  [327.379, "at least", -1, 320],
+  [30.4, "at most", 0, 31],
+  [0.9785, "at least", 2, 0.97],
+  [0.97, "at least", 2, 0.97],
+  [0.29, "at most", 2, 0.29],
+  [100, "at most", -1, 100],
+  [-4.06, "at least", 1, -4.1],
+  [327.379, undefined, -1, 327.379],
+] as const)(
+  "%s, a bound \u201c%s\u201d, is printed to %s places as %s",
+  (value, bound, places, printed) => {
+    expect(outward(value, bound, places)).toBe(printed);
+  },
+);
 
 test.each([
   [undefined, 1, 1],

@@ -64,6 +64,7 @@ test("a short column beside long ones stays whole", () => {
 test("figures run in keep name, value, unit, note and standing, and what is not stated", () => {
   const standing = { kind: "measured", word: "measured" } as const;
   const rows = [
+    { name: "Origin", value: "Soot.", isProse: true, standing },
     { name: "Oil index", value: "13", unit: "g/100 g", note: "± 1", standing },
     { name: "Finish", value: "gloss", standing },
     {
@@ -72,14 +73,22 @@ test("figures run in keep name, value, unit, note and standing, and what is not 
       standing: { kind: "not stated", word: "not stated" },
     },
   ] as const;
-  const text = (style: PaperStyle): string =>
+  const texts = (style: PaperStyle) =>
     headedPieces(propertyTable({ caption: "", rows: [...rows] }, STYLE.words, style))
       .flatMap(({ piece }) => marksOf(piece.content))
-      .flatMap((mark) => (mark.kind === "text" ? [mark.text] : []))
+      .flatMap((mark) => (mark.kind === "text" ? [mark] : []));
+  const text = (style: PaperStyle): string =>
+    texts(style)
+      .map((mark) => mark.text)
       .join("")
       .replaceAll("\u00a0", " ");
-  expect(text({ ...STYLE, isSpare: true })).toBe(
-    "Oil index: 13 g/100 g ± 1 measured; Finish: gloss measured.Not stated: Colour change.",
+  expect(text({ ...STYLE, isSpare: true, widthMm: 180 })).toBe(
+    "Origin: Soot. measured; Oil index: 13 g/100 g ± 1 measured; Finish: gloss measured.Not stated: Colour change.",
   );
   expect(text(STYLE)).not.toContain("Oil index: ");
+  for (const style of [STYLE, { ...STYLE, isSpare: true }]) {
+    const faces = texts(style).map(({ text: said, face }) => [said.trim(), face]);
+    expect(faces).toContainEqual(["gloss", "sans bold"]);
+    expect(faces).toContainEqual(["Soot.", "sans"]);
+  }
 });

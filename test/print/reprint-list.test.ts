@@ -42,9 +42,7 @@ describe("the list of reprints", () => {
         slug: "bone-black",
         name: "Bone Black",
         kind: "changed",
-        changes: [
-          "Opacity: \u201cTransparent or semi-transparent\u201d is now \u201cSemi-opaque\u201d",
-        ],
+        changes: ["Opacity: \u201cTransparent or nearly so\u201d is now \u201cSemi-opaque\u201d"],
       },
     ]);
   });
@@ -62,9 +60,7 @@ describe("the list of reprints", () => {
       },
     }));
     expect(reprintList(now, KEPT, words).map(({ changes }) => changes)).toEqual([
-      [
-        "Opacity: \u201cTransparent or semi-transparent\u201d is now \u201cSemi-transparent, stated\u201d",
-      ],
+      ["Opacity: \u201cTransparent or nearly so\u201d is now \u201cSemi-transparent, stated\u201d"],
     ]);
   });
 

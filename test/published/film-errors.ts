@@ -183,7 +183,7 @@ function densityGPerCm3(id: string): number {
   if (ground === undefined) throw new RangeError(`Nothing is known of how ${name} was ground`);
   const [densityOfPigment, oilG] = ground;
   return paintDensityGPerCm3([
-    { massG: 100, densityGPerCm3: densityOfPigment, volatile: false },
-    { massG: oilG, densityGPerCm3: OIL_G_PER_CM3, volatile: false },
+    { massG: 100, densityGPerCm3: densityOfPigment },
+    { massG: oilG, densityGPerCm3: OIL_G_PER_CM3 },
   ]);
 }

@@ -118,6 +118,18 @@ describe("a lot", () => {
       "content/lots/lb-1.yaml:8 warning The tubes of 4 ml hold 49 g, which at 1.2 g/cm3 are 40.8 ml: more than such a tube takes; a digit of 40 ml lost?",
     ],
     [
+      "of tubes with a digit too many, which nobody weighed",
+      "tubes: [{ ml: 40, count: 18, massG: 49 }]",
+      "tubes: [{ ml: 40, count: 180 }]",
+      "content/lots/lb-1.yaml:7 error The tubes hold 5760 g together, and the yield is 900 g",
+    ],
+    [
+      "that is planned and was made",
+      "yieldG: 900",
+      "planned: true\nyieldG: 900",
+      "content/lots/lb-1.yaml:6 warning Lot LB-1 is planned, and its record has masstone, yieldG, tubes, which only a lot that was made has; without planned, once it is made",
+    ],
+    [
       "whose density no paint has, which is told once",
       "yieldG: 900",
       "yieldG: 900\ndensityGPerCm3: 12",
@@ -229,6 +241,65 @@ describe("a lot", () => {
       ]);
       expect(shares(300)).toEqual([]);
     });
+  });
+
+  describe("whose density nobody measured", () => {
+    // 500 g of 1.8 g/cm3 and 450 g of 0.93 g/cm3 take 277.8 and 483.9 ml: 1.247 g/ml, 49.9 g in 40 ml.
+    const weighed = (tube: string): string[] =>
+      told({
+        "pigments/lamp-black.yaml": "name: Lamp black\ndensityGPerCm3: 1.8\n",
+        "vehicles/linseed-oil.yaml":
+          "name: Linseed oil\nkind: oil\noil: linseed\ndensityGPerCm3: 0.93\n",
+        "lots/lb-1.yaml": edited(
+          "{ ml: 40, count: 18, massG: 49 }",
+          `{ ml: 40, count: 2, ${tube} }`,
+        ),
+      });
+    const filling = (massG: number): string =>
+      `content/lots/lb-1.yaml:7 warning The tubes of 40 ml hold ${massG} g, ${massG / 40} g to the millilitre, and what was weighed in comes to 1.25 g`;
+
+    test("is held to what was weighed in", () => {
+      expect(weighed("massG: 41")).toEqual([]);
+      expect(weighed("massG: 62")).toEqual([]);
+      expect(weighed("massG: 38")).toEqual([filling(38)]);
+      expect(weighed("massG: 64")).toEqual([
+        `${filling(64)}; massG is what is in the tube; was the empty tube weighed with it? its own mass goes into tareG`,
+      ]);
+      expect(weighed("massG: 64, tareG: 8")).toEqual([
+        `${filling(64)}; 56 g without the empty tube`,
+      ]);
+      expect(weighed("massG: 8, tareG: 49")).toEqual([`${filling(8)}; massG and tareG exchanged?`]);
+      expect(weighed("massG: 0.05")).toEqual([
+        "content/lots/lb-1.yaml:7 warning The tubes of 40 ml hold 0.05 g, 0.00125 g to the millilitre, and what was weighed in comes to 1.25 g; 50 g, if it was given in kg",
+      ]);
+      expect(weighed("massG: 49, tareG: 0.008")).toEqual([
+        "content/lots/lb-1.yaml:7 warning An empty tube of 0.008 g is hardly anything beside the 49.9 g of paint that it takes; 8 g, if it was given in kilograms",
+      ]);
+    });
+
+    test("is held to what paints weigh, where nothing tells its own", () => {
+      expect(told({ "lots/lb-1.yaml": edited("massG: 49 }]", "massG: 8, tareG: 49 }]") })).toEqual([
+        "content/lots/lb-1.yaml:7 warning The tubes of 40 ml hold 8 g, 0.2 g to the millilitre, and paints weigh 0.8 to 8 g; massG and tareG exchanged?",
+      ]);
+    });
+  });
+
+  test("whose colour has let-downs that could not be read, says nothing of its own", () => {
+    const tint = (reading: string): string =>
+      `tints: [{ white: white, massRatio: "1:5", ratioKind: paint, reading: ${reading}, column: again, scale: factor, geometry: "45/0" }]\n`;
+    const lines = (reading: string): string[] =>
+      told({
+        "pigments/white.yaml": "name: White\n",
+        "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(
+          "masstone:",
+          `${tint(reading)}masstone:`,
+        ),
+        "readings/broken.csv": "",
+        "lots/lb-1.yaml": LOT + tint("lots"),
+      });
+    expect(lines("broken")).toEqual([
+      "content/readings/broken.csv:1 error The file is empty, and would hold CSV",
+    ]);
   });
 
   test("made before what is in it was delivered", () => {

@@ -48,6 +48,19 @@ describe("what is written in another form", () => {
       "colourIndexName:\u00a0PBk 9",
       "1 error Behind the colon of colourIndexName stands a no-break space: a plain blank parts a key from its value records/yaml",
     ),
+    workshop(
+      "security: { contact: me@saltreach.example, expires: 2027-01-01 }",
+      '22 error security.contact can\'t be "me@saltreach.example": it takes an address that begins with mailto:, https: or tel:; mailto:me@saltreach.example records/schema',
+    ),
+    workshop(
+      "pairs: [lamp-black]",
+      '9 error pairs[0] can\'t be "lamp-black": it takes keys and values; each pair stands in brackets of its own: [[lamp-black, another-colour]] records/schema',
+    ),
+    colour(
+      "masstone: {",
+      "masstone: { lab: [20, 0, 0],",
+      "5:13 error The key lab does not go with the others under masstone, which are those of another form; without lab, or with lab in their place records/unknown-key",
+    ),
     ...(
       [
         ["02.04.2026", "; 2026-04-02"],

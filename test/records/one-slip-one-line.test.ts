@@ -43,6 +43,26 @@ describe("one slip, one line", () => {
       told: `${READING}:2:1 error The wavelengths are in micrometres, from 0.40 to 0.70, and are read in nm; each times 1000 readings/wavelength`,
     },
     {
+      what: "the files of two colours exchanged, once for each",
+      files: {
+        "colours/lamp-black.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace(
+          "reading: lamp-black",
+          "reading: soot",
+        ),
+        "colours/soot.md": SMALLEST_WORKSHOP["colours/lamp-black.md"].replace("Lamp Black", "Soot"),
+        "readings/soot.csv": flatReadings({ masstone: 0.03 }),
+      },
+      told: [
+        "content/colours/lamp-black.md:5:22 warning The masstone of lamp-black is read from the file soot, which bears another colour's name, and there is a file lamp-black; reading: lamp-black? records/file-of-another",
+        "content/colours/soot.md:5:22 warning The masstone of soot is read from the file lamp-black, which bears another colour's name, and there is a file soot; reading: soot? records/file-of-another",
+      ],
+    },
+    {
+      what: "wavelengths that are none, once for all",
+      files: file(rows((line, nm) => line.replace(String(nm), "0.02"))),
+      told: `${READING}:2:1 error None of these 31 is a wavelength, from "0.02" to "0.02": that is a number of nm, 100 to 4000; two columns exchanged, or their heads? readings/wavelength`,
+    },
+    {
       what: "wavelengths that begin too late",
       files: file(rows((line, nm) => (nm < 430 ? undefined : line))),
       told: `${READING}:2:5 error Every column begins at 430 nm, and a reading begins at 420 nm or below readings/wavelength-range`,

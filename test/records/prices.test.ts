@@ -76,11 +76,53 @@ describe("a price list", () => {
       what: "a head that is not there, and one that nobody knows",
       files: { ...CURRENCY, "prices.csv": "colour,mls,prize\nlamp-black,40,8\n" },
       told: [
-        `${LINE}:1:1 error The price list has no column ml: its first line is colour,ml,price, with code and ean where they are used records/price-column`,
-        `${LINE}:1:1 error The price list has no column price: its first line is colour,ml,price, with code and ean where they are used records/price-column`,
         `${LINE}:1:8 error A price list has no column "mls": its columns are colour, ml, price, code, ean; nearest: ml records/price-column`,
         `${LINE}:1:12 error A price list has no column "prize": its columns are colour, ml, price, code, ean; nearest: price records/price-column`,
       ],
+    },
+    {
+      what: "a head without a price",
+      files: { ...CURRENCY, "prices.csv": "colour,ml\nlamp-black,40\n" },
+      told: `${LINE}:1:1 error The price list has no column price: its first line is colour,ml,price, with code and ean where they are used records/price-column`,
+    },
+    {
+      what: "no head at all, once",
+      files: { ...CURRENCY, "prices.csv": "lamp-black,40,8\nlamp-black,120,20\n" },
+      told: `${LINE}:1:1 error The first line of the price list names no columns: it is colour,ml,price, with code and ean where they are used records/price-column`,
+    },
+    {
+      what: "a size in another unit",
+      files: { ...CURRENCY, "prices.csv": "colour;ml;price\nlamp-black;0,04 l;8\n" },
+      told: `${LINE}:2:12 error The size can't be "0,04 l": it is contents in millilitres, such as 40; written so: 40 records/price`,
+    },
+    {
+      what: "prices cut in two at their decimal comma, once",
+      files: {
+        ...CURRENCY,
+        "prices.csv":
+          "colour,ml,price,code\nlamp-black,15,4,50\nlamp-black,40,9,00\nlamp-black,60,13.00,07\n",
+      },
+      told: `${LINE}:2:15 warning The price 4 and the code 50 stand where 4,50 would, since a comma parts the cells, and so in 1 more line; 4.50 if it is one price; 4.00 if 50 is its code records/price-cut`,
+    },
+    {
+      what: "price groups that are no coins, or between semicolons",
+      files: { ...CURRENCY, "prices.csv": "colour,ml,price,code\nlamp-black,15,4,5\n" },
+      told: [],
+    },
+    {
+      what: "price groups of two digits between semicolons",
+      files: { ...CURRENCY, "prices.csv": "colour;ml;price;code\nlamp-black;15;4;50\n" },
+      told: [],
+    },
+    {
+      what: "a price cut in two before an EAN",
+      files: { ...CURRENCY, "prices.csv": "colour,ml,price,code,ean\nlamp-black,15,4,50,3,\n" },
+      told: `${LINE}:2:20 error The ean can't be "3": it is 13 digits, the last of them the check digit of an EAN-13; a decimal comma in the price? between commas it is written 4.50 records/price`,
+    },
+    {
+      what: "price and price group exchanged",
+      files: { ...CURRENCY, "prices.csv": "colour,ml,price,code\nlamp-black,15,4,12.50\n" },
+      told: `${LINE}:2:17 warning The code 12.50 is written as a price, and the price 4 is not; price and code exchanged? records/price-cell`,
     },
     {
       what: "a size that the colour's own record has already",
@@ -174,6 +216,30 @@ describe("a price list", () => {
       told: `content/colours/lamp-black.md:6:24 error sizes[0].ean can't be "6291041500214": it takes 6291041500213, by the check digit of an EAN-13 records/schema`,
     },
   ]);
+});
+
+describe("a size and its price exchanged", () => {
+  const told = (rows: string): string[] => {
+    const { content, home } = contentFolder({
+      ...SMALLEST_WORKSHOP,
+      ...CURRENCY,
+      ...Object.fromEntries(
+        ["a", "b", "c", "d"].map((name) => [
+          `colours/${name}.md`,
+          `---\nname: ${name}\npigments: [{ pigment: lamp-black }]\n---\n`,
+        ]),
+      ),
+      "prices.csv": `colour,ml,price\n${rows}`,
+    });
+    return loadRecords(content, home).diagnostics.map(({ message }) => message);
+  };
+  test("is told where no other is sold in it, and many are in its price", () => {
+    expect(told("a,40,9\nb,40,8\nc,40,9\nd,24,40\n")).toEqual([
+      "Nothing else is sold in 24 ml, and its price here, 40, is the size of 3 others",
+    ]);
+    expect(told("a,40,9\nb,40,8\nc,24,9\nd,24,40\n")).toEqual([]);
+    expect(told("a,40,9\nb,40,8\nd,24,40\n")).toEqual([]);
+  });
 });
 
 describe("a price that is far from those of the range", () => {

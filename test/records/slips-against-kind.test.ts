@@ -158,6 +158,16 @@ describe("names and families", () => {
       told: [],
     },
     {
+      what: "an earth called blue",
+      files: pigment("colourIndexName: PBr 7\nfamily: blue\n"),
+      told: `${PIGMENT}:3:9 warning The family is blue, and PBr 7 is among the earth pigments; a record that was copied? records/family`,
+    },
+    {
+      what: "an earth called green or red, as some are",
+      files: pigment("colourIndexName: PBr 7\nfamily: red\n"),
+      told: [],
+    },
+    {
       what: "a white called black",
       files: { ...pigment("colourIndexName: PW 6\nfamily: black\n") },
       told: `${PIGMENT}:3:9 warning The family is black, and PW 6 is among the white pigments; a record that was copied? records/family`,

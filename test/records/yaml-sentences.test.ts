@@ -55,6 +55,16 @@ describe("a slip in the marks of a record is told in one sentence, at its place"
       "a: [b: 1, c: [\n",
       "1:14 The [ that is opened here is not closed by a ]",
     ],
+    [
+      "a quotation mark missing between two others",
+      'a: { b: "1:5, c: d, e: "1:5" }\n',
+      "1:25 A quotation mark is missing on this line: before here one is opened and not closed",
+    ],
+    [
+      "a line indented by no-break blanks",
+      "list:\n\u00a0\u00a0- { a: b, c: d }\n",
+      "2:1 This line is indented by a no-break space, and a record is indented by plain blanks",
+    ],
     ["a bracket too many", "a: { b: 1 } }\n", "1:13 This bracket closes nothing that was opened"],
     [
       "a quotation mark not closed, told where it opens",

@@ -66,7 +66,7 @@ test.each(["alizarin-crimson", "phthalocyanine-blue", "vine-black"])(
       for (const width of [1440, 1280, 390]) {
         await page.setViewportSize({ width, height: 900 });
         const apart = await page.evaluate<number[]>(
-          "[...document.querySelectorAll('.fact__marked')].map((one) => one.getClientRects().length)",
+          "[...document.querySelectorAll('.marked')].map((one) => one.getClientRects().length)",
         );
         expect(apart.filter((lines) => lines > 1)).toEqual([]);
       }

@@ -12,7 +12,7 @@ test("a sheet's revision is asked for where a page is filled, so that the page i
       return "as it is now";
     },
   }));
-  const pages = sitePages({ ...worked(), published }, new Map());
+  const pages = sitePages({ ...worked(), published });
   expect(asked).toBe(0);
   const bench = pages.find(({ path }) => path === "colours/bone-black/bench/index.html");
   expect(JSON.stringify(bench?.view)).toContain("as it is now");

@@ -136,6 +136,7 @@ export function everyBlock({
           operation: "Cleaning up",
           cautions: [{ sentences: ["Wipe up wet."], reason: "Dust goes up again." }],
         },
+        { operation: "Sanding", cautions: [{ sentences: ["Never sand the film dry."] }] },
       ],
     },
     { kind: "links", links: [{ text: "Beside lamp black", href: "../../compare/" }] },

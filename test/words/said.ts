@@ -2,7 +2,7 @@
 import { forbiddenWords } from "../support/known.ts";
 import type { StatementLanguage } from "../../lib/hazard/texts/statement-texts.ts";
 import { frenchFaults } from "./french-glossary.ts";
-import { TEXT_PAGES } from "../../lib/pages/text-pages.ts";
+import { PAGE_KINDS } from "../../lib/site/all-pages.ts";
 import type { OwnWords } from "../../lib/words/words.ts";
 import { germanFaults } from "./german-glossary.ts";
 import { spanishFaults } from "./spanish-glossary.ts";
@@ -70,10 +70,5 @@ function saidBy(wording: (...args: unknown[]) => unknown): string {
 
 /** What pages say: what several may, and what one alone is declared with. */
 export function pagesIn({ pages, language }: Pick<OwnWords, "pages" | "language">): object {
-  return {
-    ...pages,
-    ...Object.fromEntries(
-      Object.entries(TEXT_PAGES).map(([folder, { said }]) => [folder, said(language)]),
-    ),
-  };
+  return { ...pages, said: PAGE_KINDS.flatMap(({ said }) => said?.(language) ?? []) };
 }

@@ -64,7 +64,8 @@ const CSV_FAULTS: Readonly<Record<string, string>> = {
 };
 
 /** Of comma, semicolon and tab the one that ends the first cell of the header. */
-function delimiterOf(text: string): string {
+/** What parts the cells of a CSV: whichever of comma, semicolon and tab comes first in its header. */
+export function delimiterOf(text: string): string {
   const header = /(?:^|[\r\n])[^\S\r\n]*(?![#\s])([^\r\n]*)/.exec(text)?.[1] ?? "";
   return /[,;\t]/.exec(header)?.[0] ?? ",";
 }

@@ -69,6 +69,20 @@ export function foundGrid(
     });
     return undefined;
   }
+  if (
+    cells.length > 1 &&
+    cells.every(({ text }) => text !== "" && wavelengthOf(text) === undefined)
+  ) {
+    const [first] = cells;
+    faults.error("wavelength", first ?? at, {
+      path,
+      message: `None of these ${cells.length} is a wavelength, from "${first?.text ?? ""}" to "${cells.at(-1)?.text ?? ""}": that is a number of nm, ${NM_MIN} to ${NM_MAX}`,
+      actual: first?.text ?? "",
+      expected: `a number of nm, ${NM_MIN} to ${NM_MAX}`,
+      hint: "two columns exchanged, or their heads?",
+    });
+    return undefined;
+  }
   const errorsBefore = faults.errorCount();
   const wavelengths: Wavelength[] = [];
   for (const cell of cells) {

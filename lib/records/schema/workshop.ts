@@ -57,7 +57,10 @@ export const workshopSchema = z.strictObject({
   security: optional(
     z.strictObject({
       contact: z
-        .url({ protocol: /^(?:https|mailto|tel)$/ })
+        .url({
+          protocol: /^(?:https|mailto|tel)$/,
+          error: "an address that begins with mailto:, https: or tel:",
+        })
         .describe("an address that begins with mailto:, https: or tel:"),
       expires: isoDate.describe("the day from which on nobody should rely on it"),
       policy: z.url({ protocol: /^https$/ }).optional(),

@@ -58,10 +58,10 @@ export const HANDLING = {
     es: "Aún sin clasificar: sin ese documento no puede calcularse ninguna etiqueta.",
   },
   basisWorkedOut: (frame: string, edition: string) => ({
-    en: `Worked out from the suppliers' data by ${frame} (${edition}). The maker's label prevails.`,
-    de: `Errechnet aus den Daten der Lieferanten nach ${frame} (${edition}). Das Etikett des Herstellers geht vor.`,
-    fr: `Calculé d’après les données des fournisseurs selon ${frame} (${edition}). L’étiquette du fabricant prévaut.`,
-    es: `Calculado a partir de los datos de los proveedores según ${frame} (${edition}). Prevalece la etiqueta del fabricante.`,
+    en: `Worked out from the suppliers' data by ${frame} (${edition}). The label on the package comes first.`,
+    de: `Errechnet aus den Daten der Lieferanten nach ${frame} (${edition}). Das Etikett auf der Packung geht vor.`,
+    fr: `Calculé d’après les données des fournisseurs selon ${frame} (${edition}). L’étiquette de l’emballage prévaut.`,
+    es: `Calculado a partir de los datos de los proveedores según ${frame} (${edition}). Prevalece la etiqueta del envase.`,
   }),
   classification: (classes: readonly string[]) => ({
     en: `Classified as ${en.listed(classes)}.`,
@@ -79,10 +79,10 @@ export const HANDLING = {
 
   /** @param isGrave whether its dust calls for more than the mask that does for any pigment. */
   general: (isGrave: boolean) => ({
-    en: `As with every colour: treat the dry pigment as very dusty, with an extractor first and ${isGrave ? "on top of it, with this one, a mask of FFP3, P3 or P100" : "a mask of FFP2 at least on top of it"}. No food beside it, no brush in the mouth, not for a child's use. Do not sand it dry; wipe up wet; pour nothing down the drain. Rags soaked in oil can catch fire by themselves: spread them singly outdoors, or keep them in water in a closed metal can.`,
-    de: `Wie bei jeder Farbe: das trockene Pigment als stark staubend behandeln, zuerst mit Absaugung und ${isGrave ? "bei diesem Pigment zusätzlich mit einer Maske FFP3, P3 oder P100" : "zusätzlich mit einer Maske, mindestens FFP2"}. Kein Essen daneben, kein Pinsel im Mund, nicht für den Gebrauch durch Kinder. Nicht trocken schleifen; nass aufwischen; nichts in den Ausguss gießen. Mit Öl getränkte Lappen können sich selbst entzünden: einzeln im Freien ausbreiten oder in Wasser in einer geschlossenen Metalldose aufbewahren.`,
-    fr: `Comme pour toute couleur\u202f: traiter le pigment sec comme s’il dégageait beaucoup de poussière, avec une aspiration d’abord et ${isGrave ? "en plus, pour celui-ci, un masque FFP3, P3 ou P100" : "un masque FFP2 au moins en plus"}. Pas de nourriture à côté, pas de pinceau dans la bouche, pas d’usage par un enfant. Ne pas poncer à sec\u202f; nettoyer à l’humide\u202f; ne rien verser à l’égout. Les chiffons imbibés d’huile peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors, ou les garder dans l’eau dans un bidon métallique fermé.`,
-    es: `Como con todo color: tratar el pigmento seco como si levantara mucho polvo, con extractor primero y ${isGrave ? "además, con este, mascarilla FFP3, P3 o P100" : "además mascarilla FFP2 como mínimo"}. Ni comida al lado, ni pincel en la boca, ni uso por niños. No lijarlo en seco; limpiar en húmedo; no verter nada por el desagüe. Los trapos empapados de aceite pueden prenderse solos: extenderlos uno a uno al aire libre, o guardarlos en agua en una lata cerrada.`,
+    en: `As with every colour: treat the dry pigment as very dusty. Catch the dust with an extractor first, and wear a mask as well: ${isGrave ? "with this one FFP3, P3 or P100" : "FFP2 at least"}. No food beside it, no brush in the mouth, not for a child's use. Do not sand it dry; wipe up wet; pour nothing down the drain. Rags soaked in oil can catch fire by themselves: spread them singly outdoors, or keep them in water in a closed metal can.`,
+    de: `Wie bei jeder Farbe: Das trockene Pigment als stark staubend behandeln. Den Staub zuerst absaugen und zusätzlich eine Maske tragen: ${isGrave ? "bei diesem Pigment FFP3, P3 oder P100" : "mindestens FFP2"}. Kein Essen daneben, kein Pinsel im Mund, nicht für den Gebrauch durch Kinder. Nicht trocken schleifen; nass aufwischen; nichts in den Ausguss gießen. Mit Öl getränkte Lappen können sich selbst entzünden: einzeln im Freien ausbreiten oder in Wasser in einer geschlossenen Metalldose aufbewahren.`,
+    fr: `Comme pour toute couleur\u202f: traiter le pigment sec comme s’il dégageait beaucoup de poussière. Aspirer d’abord la poussière, et porter en plus un masque\u202f: ${isGrave ? "pour celui-ci FFP3, P3 ou P100" : "FFP2 au moins"}. Pas de nourriture à côté, pas de pinceau dans la bouche, pas d’usage par un enfant. Ne pas poncer à sec\u202f; nettoyer à l’humide\u202f; ne rien verser à l’égout. Les chiffons imbibés d’huile peuvent prendre feu d’eux-mêmes\u202f: les étaler un par un dehors, ou les garder dans l’eau dans un bidon métallique fermé.`,
+    es: `Como con todo color: tratar el pigmento seco como si levantara mucho polvo. Captar primero el polvo con un extractor y llevar además mascarilla: ${isGrave ? "con este, FFP3, P3 o P100" : "FFP2 como mínimo"}. Ni comida al lado, ni pincel en la boca, ni uso por niños. No lijarlo en seco; limpiar en húmedo; no verter nada por el desagüe. Los trapos empapados de aceite pueden prenderse solos: extenderlos uno a uno al aire libre, o guardarlos en agua en una lata cerrada.`,
   }),
   generalLink: {
     en: "What holds for every colour, and why",

@@ -334,10 +334,10 @@ export const LABEL_PAGE = {
       es: "De un blanco: cuánto hace falta para llevar a un tono medio una parte del color de referencia del taller. Cuanto menos, más fuerte es el blanco.",
     },
     middleTone: {
-      en: "How much of it and of white make a middle tone. A dark colour takes much white, and is not the stronger for it.",
-      de: "Wie viel davon und wie viel Weiß einen Mittelton ergeben. Eine dunkle Farbe braucht viel Weiß, ist aber deshalb nicht die stärkere.",
-      fr: "Combien de cette couleur et combien de blanc font un ton moyen. Une couleur foncée prend beaucoup de blanc, et n’en est pas plus forte.",
-      es: "Cuánto de él y cuánto blanco dan un tono medio. Un color oscuro pide mucho blanco, y no por eso es más fuerte.",
+      en: "How much of it and of white make a middle tone. A dark colour takes more white without being stronger.",
+      de: "Wie viel davon und wie viel Weiß einen Mittelton ergeben. Eine dunkle Farbe braucht mehr Weiß, ohne stärker zu färben.",
+      fr: "Combien de cette couleur et combien de blanc font un ton moyen. Une couleur foncée demande plus de blanc sans être plus forte.",
+      es: "Cuánto de él y cuánto blanco dan un tono medio. Un color oscuro pide más blanco sin ser más fuerte.",
     },
     text: {
       en: "Beside each figure stands how it is known. A figure that nobody knows is not stated, with what it would take; it is never a zero or a guess.",

@@ -158,10 +158,10 @@ export const OPTICS = {
       es: "No comparados en fuerza",
     },
     lead: {
-      en: "How much each colours a white, tube for tube, against our reference colour; and how much white it takes to a middle tone. A dark colour takes much white to that, and is not the stronger for it: two hues are not told apart in strength by their parts of white.",
-      de: "Wie stark jede Farbe ein Weiß färbt, Tube zu Tube, verglichen mit unserer Bezugsfarbe; und wie viel Weiß sie bis zu einem Mittelton braucht. Eine dunkle Farbe braucht dazu viel Weiß, ist aber deshalb nicht die stärkere: Welcher von zwei Bunttönen stärker färbt, lässt sich an den Teilen Weiß nicht ablesen.",
-      fr: "À quel point chacune colore un blanc, tube pour tube, par rapport à notre couleur de référence\u202f; et combien de blanc il lui faut pour un ton moyen. Une couleur foncée demande pour cela beaucoup de blanc, sans être plus forte\u202f: entre deux teintes, les parts de blanc ne disent pas laquelle colore le plus.",
-      es: "Cuánto colorea cada uno un blanco, tubo a tubo, frente a nuestro color de referencia; y cuánto blanco hace falta para un tono medio. Un color oscuro pide para ello mucho blanco y no por eso es más fuerte: entre dos matices, las partes de blanco no dicen cuál colorea más.",
+      en: "How strongly each colour tints a white, tube for tube, beside our reference colour; and how much white brings it to a middle tone. Compare parts of white only between colours of one hue: a dark colour takes more white without being stronger.",
+      de: "Wie stark jede Farbe ein Weiß färbt, Tube zu Tube, verglichen mit unserer Bezugsfarbe; und wie viel Weiß sie bis zu einem Mittelton braucht. Teile Weiß nur zwischen Farben eines Bunttons vergleichen: Eine dunkle Farbe braucht mehr Weiß, ohne stärker zu färben.",
+      fr: "À quel point chacune colore un blanc, tube pour tube, par rapport à notre couleur de référence\u202f; et combien de blanc il lui faut pour un ton moyen. Ne comparer les parts de blanc qu’entre couleurs d’une même teinte\u202f: une couleur foncée demande plus de blanc sans être plus forte.",
+      es: "Cuánto colorea cada uno un blanco, tubo a tubo, frente a nuestro color de referencia; y cuánto blanco hace falta para un tono medio. Compare las partes de blanco solo entre colores de un mismo matiz: un color oscuro pide más blanco sin ser más fuerte.",
     },
     columns: {
       colour: { en: "Colour", de: "Farbe", fr: "Couleur", es: "Color" },

@@ -408,10 +408,10 @@ export const SHEET_PAGE = {
       },
     },
     whitens: (parts: string, reference: string, by: string) => ({
-      en: `${parts} parts bring one of ${reference} to a middle tone, by ${by}; the fewer, the stronger.`,
-      de: `${parts} Teile bringen einen Teil ${reference} auf einen Mittelton, ${wordOf(MEASURES, by, "de")}; je weniger, desto stärker.`,
-      fr: `${parts} parts mènent une part ${fr.of(reference)} à un ton moyen, en ${wordOf(MEASURES, by, "fr")}\u202f; moins il en faut, plus il est fort.`,
-      es: `${parts} partes llevan una de ${reference} a un tono medio, en ${wordOf(MEASURES, by, "es")}; cuantas menos, más fuerte.`,
+      en: `It takes ${parts} parts to bring one part of ${reference} to a middle tone, by ${by}: the fewer, the stronger the white.`,
+      de: `Es braucht ${parts} Teile, um einen Teil ${reference} auf einen Mittelton zu bringen, ${wordOf(MEASURES, by, "de")}: je weniger, desto stärker das Weiß.`,
+      fr: `Il en faut ${parts} parts pour mener une part ${fr.of(reference)} à un ton moyen, en ${wordOf(MEASURES, by, "fr")}\u202f: moins il en faut, plus le blanc est fort.`,
+      es: `Hacen falta ${parts} partes para llevar una de ${reference} a un tono medio, en ${wordOf(MEASURES, by, "es")}: cuantas menos, más fuerte el blanco.`,
     }),
     bright: (L: string) => ({
       en: `Lightness L*\u00a0${L} of 100.`,
@@ -426,10 +426,10 @@ export const SHEET_PAGE = {
       es: `b*\u00a0${b}: 0 es neutro, por encima tira hacia el amarillo.`,
     }),
     others: (parts: string) => ({
-      en: `Of the others: ${parts}.`,
-      de: `Von den anderen: ${parts}.`,
-      fr: `Les autres\u202f: ${parts}.`,
-      es: `De los demás: ${parts}.`,
+      en: `Our other whites: ${parts}.`,
+      de: `Unsere anderen Weiß: ${parts}.`,
+      fr: `Nos autres blancs\u202f: ${parts}.`,
+      es: `Nuestros otros blancos: ${parts}.`,
     }),
     other: (white: string, value: string) => alike(`${white} ${value}`),
     tints: {
@@ -615,10 +615,10 @@ export const SHEET_PAGE = {
     es: `${days} al tacto en ${white}${isTried ? ", según el ensayo" : ""}`,
   }),
   inWhiteParts: (parts: number) => ({
-    en: `Worked out for one part to ${parts} of white.`,
-    de: `Errechnet für einen Teil auf ${parts} Teile Weiß.`,
-    fr: `Calculé pour une part dans ${parts} de blanc.`,
-    es: `Calculado para una parte por ${parts} de blanco.`,
+    en: `Worked out for one part of the colour to ${parts} of white.`,
+    de: `Errechnet für einen Teil Farbe auf ${parts} Teile Weiß.`,
+    fr: `Calculé pour une part de couleur dans ${parts} de blanc.`,
+    es: `Calculado para una parte de color por ${parts} de blanco.`,
   }),
 
   /** By who found it; a record may give a figure and not say how. */

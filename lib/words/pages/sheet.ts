@@ -15,30 +15,20 @@ export const SHEET = {
   }),
   madeOf: {
     mulled: (vehicle: string) => ({
-      en: `; ${vehicle}, mulled`,
-      de: `; ${vehicle}, von Hand angerieben`,
-      fr: `\u202f; ${vehicle}, broyé à la molette`,
-      es: `; ${vehicle}, molido con moleta`,
+      en: `${vehicle}, mulled`,
+      de: `${vehicle}, von Hand angerieben`,
+      fr: `${vehicle}, broyé à la molette`,
+      es: `${vehicle}, molido con moleta`,
     }),
     milled: (vehicle: string) => ({
-      en: `; ${vehicle}, milled`,
-      de: `; ${vehicle}, gewalzt`,
-      fr: `\u202f; ${vehicle}, broyé à la machine`,
-      es: `; ${vehicle}, molido a máquina`,
+      en: `${vehicle}, milled`,
+      de: `${vehicle}, gewalzt`,
+      fr: `${vehicle}, broyé à la machine`,
+      es: `${vehicle}, molido a máquina`,
     }),
-    plain: (vehicle: string) => ({
-      en: `; ${vehicle}`,
-      de: `; ${vehicle}`,
-      fr: `\u202f; ${vehicle}`,
-      es: `; ${vehicle}`,
-    }),
-    comma: alike(", "),
-    withAdditions: (names: readonly string[]) => ({
-      en: `; also in it: ${en.listed(names)}`,
-      de: `; außerdem darin: ${de.listed(names)}`,
-      fr: `\u202f; et aussi\u202f: ${fr.listed(names)}`,
-      es: `; y además: ${es.listed(names)}`,
-    }),
+    plain: (vehicle: string) => alike(vehicle),
+    /** Between things that each begin with a capital, which behind a comma or semicolon would read as a slip. */
+    between: alike("\u00a0\u00b7 "),
   },
   holdsMediums: (mediums: readonly string[]) => ({
     en: `It also holds ${en.listed(mediums)}: what that does to drying, finish and yellowing we have not tried.`,

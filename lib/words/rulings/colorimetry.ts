@@ -29,10 +29,10 @@ export const COLORIMETRY_RULINGS: RulingsInEach<ColorimetryStatement> = {
     es: `Un par metámero: iguales a la luz del día (${es.deltaE00Text(daylight)}), pero distintos bajo ${LAMP_NAMES[lamp].es} (${es.deltaE00Text(index)} por el solo cambio de luz).`,
   }),
   "matches-in-both-lights": ({ daylight, index }) => ({
-    en: `Alike in daylight (${en.deltaE00Text(daylight)}), and under an incandescent lamp, a white LED or a fluorescent tube too: the change of light alone parts them by ${en.deltaE00Text(index)} at most.`,
-    de: `Gleich bei Tageslicht (${de.deltaE00Text(daylight)}) und auch unter Glühlampe, weißer LED oder Leuchtstofflampe: Der Wechsel des Lichts allein macht höchstens ${de.deltaE00Text(index)} aus.`,
-    fr: `Semblables à la lumière du jour (${fr.deltaE00Text(daylight)}), et aussi sous une lampe à incandescence, une LED blanche ou un tube fluorescent\u202f: le changement de lumière seul les écarte de ${fr.deltaE00Text(index)} au plus.`,
-    es: `Iguales a la luz del día (${es.deltaE00Text(daylight)}) y también bajo una lámpara incandescente, un LED blanco o un tubo fluorescente: el cambio de luz los separa en ${es.deltaE00Text(index)} como mucho.`,
+    en: `Alike in daylight (${en.deltaE00Text(daylight)}), and also under an incandescent lamp, a white LED or a fluorescent tube. A change of light parts them by ${en.deltaE00Text(index)} at most.`,
+    de: `Gleich bei Tageslicht (${de.deltaE00Text(daylight)}) und auch unter Glühlampe, weißer LED oder Leuchtstofflampe. Ein Wechsel des Lichts macht höchstens ${de.deltaE00Text(index)} aus.`,
+    fr: `Semblables à la lumière du jour (${fr.deltaE00Text(daylight)}), et aussi sous une lampe à incandescence, une LED blanche ou un tube fluorescent. Un changement de lumière les écarte de ${fr.deltaE00Text(index)} au plus.`,
+    es: `Iguales a la luz del día (${es.deltaE00Text(daylight)}) y también bajo una lámpara incandescente, un LED blanco o un tubo fluorescente. Un cambio de luz los separa en ${es.deltaE00Text(index)} como mucho.`,
   }),
 
   "impossible-colour": ({ viewing, ...lab }) => ({

@@ -361,10 +361,10 @@ export const DRYING_RULINGS: RulingsInEach<DryingStatement> = {
     es: `Solo se rechupa sobre una imprimación absorbente: le sobra aceite (${es.percent(oilToSpare)} de la película seca).`,
   }),
   "sinks-in-easily": ({ oilToSpare }) => ({
-    en: `It sinks in easily, in dull patches: much oil or little, its pigment holds nearly all of it (${en.percent(oilToSpare)} of the dry film is to spare).`,
-    de: `Die Farbe schlägt leicht ein, in matten Flecken: Ob viel Öl oder wenig, das Pigment hält fast alles fest (übrig sind ${de.percent(oilToSpare)} des trockenen Films).`,
-    fr: `S’emboit facilement, par taches ternes\u202f: qu’il y ait peu d’huile ou beaucoup, son pigment la retient presque toute (il n’en reste que ${fr.percent(oilToSpare)} du film sec).`,
-    es: `Se rechupa con facilidad, en manchas apagadas: sea mucho o poco el aceite, su pigmento lo retiene casi todo (solo sobra un ${es.percent(oilToSpare)} de la película seca).`,
+    en: `It sinks in easily, in dull patches: its pigment holds nearly all the oil (only ${en.percent(oilToSpare)} of the dry film is to spare).`,
+    de: `Die Farbe schlägt leicht ein, in matten Flecken: Das Pigment hält fast das ganze Öl fest (übrig sind nur ${de.percent(oilToSpare)} des trockenen Films).`,
+    fr: `S’emboit facilement, par taches ternes\u202f: son pigment retient presque toute l’huile (il n’en reste que ${fr.percent(oilToSpare)} du film sec).`,
+    es: `Se rechupa con facilidad, en manchas apagadas: su pigmento retiene casi todo el aceite (solo sobra un ${es.percent(oilToSpare)} de la película seca).`,
   }),
   "may-sink-in": ({ oilToSpare }) => ({
     en: `It may sink in, in dull patches, if as little oil is to spare as the estimate allows (${en.percent(oilToSpare)} of the dry film).`,

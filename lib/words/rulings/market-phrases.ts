@@ -13,22 +13,17 @@ export function since({ since: from, standing }: InForce, before?: InEach): InEa
 
 const SINCE: InEach = { en: "since", de: "seit dem", fr: "depuis le", es: "desde el" };
 const FROM_MEMORY: InEach = {
-  en: ", quoted from memory",
-  de: ", aus dem Gedächtnis zitiert",
-  fr: ", cité de mémoire",
-  es: ", citado de memoria",
+  en: ", from memory",
+  de: ", aus dem Gedächtnis",
+  fr: ", de mémoire",
+  es: ", de memoria",
 };
 
 /** @param entry of the act. */
 export function inForce(act: InForce, entry?: InEach): InEach {
-  const lead = inEach((_, language) => {
-    const named = entry === undefined ? "" : `${entry[language]}, `;
-    return `${named}${IN_FORCE[language]}`;
-  });
+  const lead = entry && inEach((_, language) => `${entry[language]},`);
   return since(act, lead);
 }
-
-const IN_FORCE: InEach = { en: "in force", de: "in Kraft", fr: "en vigueur", es: "en vigor" };
 
 /** Legal basis and buyers as the record words them, which may be a sentence of its own. */
 export function forbidden({ basis, buyers }: InForce, words: InEach): InEach {

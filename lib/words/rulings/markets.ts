@@ -31,10 +31,10 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       es: `no está registrado qué compuesto de plomo contiene ${es.namesWithin(names)}, y los carbonatos y sulfatos de plomo no pueden comercializarse ni usarse como pintura ${inForce(act).es}`,
     }),
   "leaded-paint-by-declaration": (act) => ({
-    en: `There is no licence: the buyer signs a declaration of the use, the supplier sends it with a notice to the competent heritage body and may supply three weeks later at the earliest, unless that body objects; only to restore or maintain works of art made before 1992, listed buildings of the highest grades and scheduled monuments ${inForce(act).en}.`,
-    de: `Eine Lizenz gibt es nicht: Der Käufer unterschreibt eine Erklärung über die Verwendung, der Lieferant sendet sie mit einer Anzeige an die zuständige Denkmalbehörde und darf frühestens drei Wochen später liefern, wenn sie nicht widerspricht; nur zum Restaurieren oder Erhalten von Kunstwerken aus der Zeit vor 1992, denkmalgeschützten Gebäuden der höchsten Stufen und geschützten Denkmälern ${inForce(act).de}.`,
-    fr: `Il n’y a pas de licence\u202f: l’acheteur signe une déclaration d’usage, le fournisseur l’envoie avec un avis à l’autorité compétente du patrimoine et peut livrer trois semaines plus tard au plus tôt, sauf opposition de cette autorité\u202f; uniquement pour restaurer ou entretenir des œuvres d’art antérieures à 1992, des bâtiments protégés des plus hautes catégories et des monuments classés ${inForce(act).fr}.`,
-    es: `No hay licencia: el comprador firma una declaración de uso, el proveedor la envía con un aviso al organismo de patrimonio competente y puede suministrar tres semanas después como muy pronto, salvo que ese organismo se oponga; solo para restaurar o mantener obras de arte anteriores a 1992, edificios protegidos de los grados más altos y monumentos protegidos ${inForce(act).es}.`,
+    en: `There is no licence. The buyer signs a declaration of the use; the supplier sends it with a notice to the competent heritage body and may supply after three weeks, unless that body objects. Only to restore or maintain works of art made before 1992, listed buildings of the highest grades and scheduled monuments ${inForce(act).en}.`,
+    de: `Eine Lizenz gibt es nicht. Der Käufer unterschreibt eine Erklärung über die Verwendung; der Lieferant sendet sie mit einer Anzeige an die zuständige Denkmalbehörde und darf nach drei Wochen liefern, wenn diese nicht widerspricht. Nur zum Restaurieren oder Erhalten von Kunstwerken aus der Zeit vor 1992, denkmalgeschützten Gebäuden der höchsten Stufen und geschützten Denkmälern ${inForce(act).de}.`,
+    fr: `Il n’y a pas de licence. L’acheteur signe une déclaration d’usage\u202f; le fournisseur l’envoie avec un avis à l’autorité compétente du patrimoine et peut livrer au bout de trois semaines, sauf opposition de cette autorité. Uniquement pour restaurer ou entretenir des œuvres d’art antérieures à 1992, des bâtiments protégés des plus hautes catégories et des monuments classés ${inForce(act).fr}.`,
+    es: `No hay licencia. El comprador firma una declaración de uso; el proveedor la envía con un aviso al organismo de patrimonio competente y puede suministrar pasadas tres semanas, salvo que ese organismo se oponga. Solo para restaurar o mantener obras de arte anteriores a 1992, edificios protegidos de los grados más altos y monumentos protegidos ${inForce(act).es}.`,
   }),
   "lead-limits-at-work": ({
     airMgPerM3,
@@ -56,10 +56,10 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
       es: `${es.namesWithin(names)} está en la lista de sustancias extremadamente preocupantes ${inForce(act).es}: la ficha de datos de seguridad lo dice a quien la compra para su trabajo`,
     }),
   "cadmium-in-other-paints": ({ names, limit, ...act }) => ({
-    en: `It holds ${en.namesWithin(names)}; entry 23 keeps ${en.percent(limit)} and more of cadmium out of paints of the tariff codes 3208 and 3209 ${inForce(act).en}, and artists' colours in tubes and jars have a code of their own, 3213, which the customs have to confirm of this one.`,
-    de: `Enthält ${de.namesWithin(names)}; Eintrag 23 verbietet ${de.percent(limit)} und mehr Cadmium in Farben der Zolltarifnummern 3208 und 3209 ${inForce(act).de}, doch Künstlerfarben in Tuben und Gläsern haben eine eigene Nummer, 3213, die der Zoll für diese Farbe bestätigen muss.`,
-    fr: `Contient ${fr.namesWithin(names)}\u202f; l’entrée 23 interdit ${fr.percent(limit)} et plus de cadmium dans les peintures des codes douaniers 3208 et 3209 ${inForce(act).fr}, et les couleurs pour artistes en tubes et en pots ont leur propre code, 3213, que la douane doit confirmer pour celle-ci.`,
-    es: `Contiene ${es.namesWithin(names)}; la entrada 23 prohíbe el ${es.percent(limit)} y más de cadmio en pinturas de los códigos arancelarios 3208 y 3209 ${inForce(act).es}, y los colores para artistas en tubos y tarros tienen su propio código, 3213, que la aduana tiene que confirmar para este.`,
+    en: `It holds ${en.namesWithin(names)}. Entry 23 bans ${en.percent(limit)} of cadmium or more from paints of the tariff codes 3208 and 3209 ${inForce(act).en}. Artists' colours in tubes and jars have a code of their own, 3213; for this one the customs have to confirm it.`,
+    de: `Enthält ${de.namesWithin(names)}. Eintrag 23 verbietet ${de.percent(limit)} und mehr Cadmium in Farben der Zolltarifnummern 3208 und 3209 ${inForce(act).de}. Künstlerfarben in Tuben und Gläsern haben eine eigene Nummer, 3213; für diese Farbe muss der Zoll sie bestätigen.`,
+    fr: `Contient ${fr.namesWithin(names)}. L’entrée 23 interdit ${fr.percent(limit)} et plus de cadmium dans les peintures des codes douaniers 3208 et 3209 ${inForce(act).fr}. Les couleurs pour artistes en tubes et en pots ont leur propre code, 3213\u202f; pour celle-ci, la douane doit le confirmer.`,
+    es: `Contiene ${es.namesWithin(names)}. La entrada 23 prohíbe el ${es.percent(limit)} y más de cadmio en pinturas de los códigos arancelarios 3208 y 3209 ${inForce(act).es}. Los colores para artistas en tubos y tarros tienen su propio código, 3213; para este, la aduana tiene que confirmarlo.`,
   }),
   "cmr-not-to-the-public": ({ statements, ...act }) =>
     forbidden(act, {
@@ -77,10 +77,10 @@ export const MARKET_RULINGS: RulingsInEach<MarketStatement> = {
     }),
   "cmr-artists-paint-exempt": ({ statements, ...act }) =>
     sentences({
-      en: `${en.listed(statements)} would keep it from the public ${inForce(act).en}; that artists' paints are exempt is quoted from memory`,
-      de: `${de.listed(statements)} würde die Abgabe an die breite Öffentlichkeit verbieten ${inForce(act).de}; dass Künstlerfarben ausgenommen sind, ist aus dem Gedächtnis zitiert`,
-      fr: `${fr.listed(statements)} en interdirait la vente au grand public ${inForce(act).fr}\u202f; l’exemption des peintures pour artistes est citée de mémoire`,
-      es: `${es.listed(statements)} impediría su venta al público ${inForce(act).es}; la exención de las pinturas para artistas se cita de memoria`,
+      en: `${en.listed(statements)} would keep it from the public ${inForce(act).en}, but artists' paints are exempt (from memory)`,
+      de: `${de.listed(statements)} würde die Abgabe an die breite Öffentlichkeit verbieten ${inForce(act).de}, doch Künstlerfarben sind ausgenommen (aus dem Gedächtnis)`,
+      fr: `${fr.listed(statements)} en interdirait la vente au grand public ${inForce(act).fr}, mais les peintures pour artistes en sont exemptées (de mémoire)`,
+      es: `${es.listed(statements)} impediría su venta al público ${inForce(act).es}, pero las pinturas para artistas están exentas (de memoria)`,
     }),
   "restricted-to-professional-users": ({ statements, ...act }) => ({
     en: `Restricted to professional users, since it carries ${en.listed(statements)} ${inForce(act).en}.`,

@@ -2,6 +2,7 @@ import type { OpacityContradiction } from "../../optics/films/expected-opacity.t
 import type { OpacityStatement } from "../../optics/films/opacity.ts";
 import { BOUNDS, OPACITIES } from "../closed-sets.ts";
 import { reach, limitOf, OUR_LIMITS } from "./opacity-phrases.ts";
+import { outward } from "../number-text.ts";
 import { de, en, es, fr, sentences } from "../phrases-in-each.ts";
 import type { RulingsInEach } from "./rulings-in-each.ts";
 
@@ -20,29 +21,31 @@ export const OPACITY_RULINGS: RulingsInEach<OpacityStatement | OpacityContradict
     contrastRatioMin,
     spans,
     bound,
-  }) =>
-    sentences({
-      en: `${bound === "at least" && word !== "opaque" ? `at least ${word}` : word}: a film of ${en.micrometres(filmUm)} has a contrast ratio of ${bound === undefined ? "" : `${bound} `}${en.decimals(contrastRatio, 3)}${en.bracketed(
+  }) => {
+    const ratio = outward(contrastRatio, bound, 3);
+    return sentences({
+      en: `${bound === "at least" && word !== "opaque" ? `at least ${word}` : word}: a film of ${en.micrometres(filmUm)} has a contrast ratio of ${bound === undefined ? "" : `${bound} `}${en.decimals(ratio, 3)}${en.bracketed(
         contrastRatioMin > 0 ? `from ${en.decimals(contrastRatioMin, 2)}` : undefined,
         "by limits of our own",
         reach(spans)?.en,
       )}`,
-      de: `${bound === "at least" && word !== "opaque" ? "mindestens " : ""}${OPACITIES[word].de}: Ein Film von ${de.micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${BOUNDS[bound].de} `}${de.decimals(contrastRatio, 3)}${de.bracketed(
+      de: `${bound === "at least" && word !== "opaque" ? "mindestens " : ""}${OPACITIES[word].de}: Ein Film von ${de.micrometres(filmUm)} hat ein Kontrastverhältnis von ${bound === undefined ? "" : `${BOUNDS[bound].de} `}${de.decimals(ratio, 3)}${de.bracketed(
         contrastRatioMin > 0 ? `ab ${de.decimals(contrastRatioMin, 2)}` : undefined,
         "nach eigenen Grenzen",
         reach(spans)?.de,
       )}`,
-      fr: `${bound === "at least" && word !== "opaque" ? `au moins ${OPACITIES[word].fr}` : OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} a un rapport de contraste ${bound === undefined ? "de " : `d’${BOUNDS[bound].fr} `}${fr.decimals(contrastRatio, 3)}${fr.bracketed(
+      fr: `${bound === "at least" && word !== "opaque" ? `au moins ${OPACITIES[word].fr}` : OPACITIES[word].fr}\u202f: un film de ${fr.micrometres(filmUm)} a un rapport de contraste ${bound === undefined ? "de " : `d’${BOUNDS[bound].fr} `}${fr.decimals(ratio, 3)}${fr.bracketed(
         contrastRatioMin > 0 ? `à partir de ${fr.decimals(contrastRatioMin, 2)}` : undefined,
         "selon nos propres limites",
         reach(spans)?.fr,
       )}`,
-      es: `${bound === "at least" && word !== "opaque" ? `al menos ${OPACITIES[word].es}` : OPACITIES[word].es}: una película de ${es.micrometres(filmUm)} tiene una relación de contraste de ${bound === undefined ? "" : `${BOUNDS[bound].es} `}${es.decimals(contrastRatio, 3)}${es.bracketed(
+      es: `${bound === "at least" && word !== "opaque" ? `al menos ${OPACITIES[word].es}` : OPACITIES[word].es}: una película de ${es.micrometres(filmUm)} tiene una relación de contraste de ${bound === undefined ? "" : `${BOUNDS[bound].es} `}${es.decimals(ratio, 3)}${es.bracketed(
         contrastRatioMin > 0 ? `desde ${es.decimals(contrastRatioMin, 2)}` : undefined,
         "según límites nuestros",
         reach(spans)?.es,
       )}`,
-    }),
+    });
+  },
   "opacity-by-scattering": ({
     class: word,
     filmUm,

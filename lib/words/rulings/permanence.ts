@@ -155,10 +155,10 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
     es: `${unknownInLight(pigments).es}, ni por tanto qué componente se desvanece primero.`,
   }),
   "blue-wool-is-another-scale": ({ reference, category }) => ({
-    en: `Blue wool ${reference} is a supplier's word, and of another scale; by custom it goes with category ${category}, but no standard says so.`,
-    de: `Stufe ${reference} der Blauwollskala ist die Angabe eines Lieferanten und gehört zu einer anderen Skala; üblicherweise setzt man sie mit Kategorie\u00a0${category} gleich, doch keine Norm sagt das.`,
-    fr: `Le degré ${reference} de laine bleue est déclaré par un fournisseur, sur une autre échelle\u202f; l’usage le rapproche de la catégorie\u00a0${category}, mais aucune norme ne le dit.`,
-    es: `El grado ${reference} de lana azul lo declara un proveedor, en otra escala; por costumbre se equipara a la categoría\u00a0${category}, pero ninguna norma lo dice.`,
+    en: `Blue wool ${reference} is a supplier's word, on another scale. By custom it goes with category ${category}, but no standard says so.`,
+    de: `Stufe ${reference} der Blauwollskala ist die Angabe eines Lieferanten und gehört zu einer anderen Skala. Üblicherweise setzt man sie mit Kategorie\u00a0${category} gleich, doch keine Norm sagt das.`,
+    fr: `Le degré ${reference} de laine bleue est déclaré par un fournisseur, sur une autre échelle. L’usage le rapproche de la catégorie\u00a0${category}, mais aucune norme ne le dit.`,
+    es: `El grado ${reference} de lana azul lo declara un proveedor, en otra escala. Por costumbre se equipara a la categoría\u00a0${category}, pero ninguna norma lo dice.`,
   }),
   "change-beside-grey-scale": ({ deltaEab, grade }) => ({
     en: `A change of ${en.deltaEabText(deltaEab)} is nearest grade ${grade} of the grey scale, where 5 is no change.`,
@@ -192,10 +192,10 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
     es: `Solidez a la luz: cambió como en la categoría\u00a0${category} en nuestra propia exposición${es.bracketed(formsListed(...forms).es)}, no la de la norma.`,
   }),
   "listed-as-suitable": ({ category }) => ({
-    en: `Category ${category} is one of the two that the specification for artists' oil paints lists.`,
-    de: `Kategorie\u00a0${category} ist eine der beiden, die die Norm für Künstler-Ölfarben als geeignet aufführt.`,
-    fr: `La catégorie\u00a0${category} est l’une des deux que retient la spécification des peintures à l’huile pour artistes.`,
-    es: `La categoría\u00a0${category} es una de las dos que recoge la especificación de las pinturas al óleo para artistas.`,
+    en: `The specification for artists' oil paints lists two categories as suitable, and ${category} is one of them.`,
+    de: `Die Norm für Künstler-Ölfarben führt zwei Kategorien als geeignet auf; Kategorie\u00a0${category} ist eine davon.`,
+    fr: `La spécification des peintures à l’huile pour artistes retient deux catégories, dont la catégorie\u00a0${category}.`,
+    es: `La especificación de las pinturas al óleo para artistas recoge dos categorías, y la ${category} es una de ellas.`,
   }),
   "below-suitable": ({ category }) => ({
     en: `Category ${category} lies below the two that the specification for artists' oil paints lists.`,
