@@ -73,7 +73,10 @@ function inTwoLights({ context, sheet, words }: SheetPage): ListView[] {
     {
       heading: metameric,
       items: pairs.map(({ slug, statement }) => ({
-        text: metamericPair(bySlug.get(slug)?.name ?? slug, statementText(statement, words)),
+        text: metamericPair(
+          bySlug.get(slug)?.name ?? slug,
+          words.lowerFirst(statementText(statement, words)),
+        ),
       })),
     },
   ];
