@@ -12,6 +12,7 @@ import type { Words } from "../words/words.ts";
 import type { ReplyColour, ReplyMaterial } from "./reply-text.ts";
 import { lotsText } from "../present/lots-text.ts";
 import type { SheetPath } from "../sheet/sheet-path.ts";
+import { given } from "../quantities/given.ts";
 
 /** Not a figure but a ruling: what a label may say of lightfastness, and nothing beyond it. */
 export const LIGHTFASTNESS = "permanence.label";
@@ -80,11 +81,11 @@ export function replyMaterial(
       cautionLine: text.cautionLine,
       colours: colours.map((worded) => replyColour(worded, offered, context)),
       ...(address !== undefined && { more: text.more(address) }),
-      closing: [
+      closing: given([
         text.closing,
         records.workshop.name,
-        ...(records.workshop.demonstration === true ? [text.invented] : []),
-      ],
+        records.workshop.demonstration === true && text.invented,
+      ]),
     },
   };
 }
@@ -159,10 +160,10 @@ function cautionOf(
           ),
         ];
   const { ufi } = cautions;
-  const lines = [
+  const lines = given([
     ...label,
     ...[...gaps, ...metals].map(({ text }) => `${name}${words.colon}${text}`),
-    ...(ufi === undefined ? [] : [`${name}: UFI ${ufi}`]),
-  ];
+    ufi !== undefined && `${name}: UFI ${ufi}`,
+  ]);
   return lines.length === 0 ? undefined : lines.join("\n");
 }

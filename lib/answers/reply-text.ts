@@ -1,3 +1,4 @@
+import { given } from "../quantities/given.ts";
 /** Everything that a reply can be put together from: finished text alone, so that a browser can do it. */
 export interface ReplyMaterial {
   readonly thanks: string;
@@ -41,13 +42,13 @@ export function replyText(
     return own.length === 0 ? [] : [[name, ...own.map((line) => `- ${line}`)].join("\n")];
   });
   const cautions = chosen.flatMap(({ caution }) => caution ?? []);
-  return [
+  return given([
     material.thanks,
-    ...(question.trim() === "" ? [] : [`${material.asked} ${question.trim()}`]),
+    question.trim() !== "" && `${material.asked} ${question.trim()}`,
     material.short,
     ...lists,
-    ...(cautions.length === 0 ? [] : [[...cautions, material.cautionLine].join("\n")]),
-    ...(material.more === undefined ? [] : [material.more]),
+    cautions.length > 0 && [...cautions, material.cautionLine].join("\n"),
+    material.more,
     material.closing.join("\n"),
-  ].join("\n\n");
+  ]).join("\n\n");
 }

@@ -1,6 +1,7 @@
 import { pathParts } from "../claims/figure-index.ts";
 import type { Answer } from "../records/records.ts";
 import { listed, shortcodeCall, shortcodeEnd, type ShortcodeCall } from "./shortcode-syntax.ts";
+import { given } from "../quantities/given.ts";
 
 /** Paths of figures, and of the parts that pictures are drawn from, that an answer shows beside its claims: in its text, its summary and its reply. */
 export function shownPaths(
@@ -29,7 +30,7 @@ function pathsOf({ name, args }: ShortcodeCall): string[] {
   const white = args.get("white");
   const parts = args.has("figures")
     ? listed(args.get("figures") ?? "")
-    : ["notations", ...(white === undefined ? [] : [`tints.${white}`])];
+    : given(["notations", white !== undefined && `tints.${white}`]);
   return [...listed(args.get("colour") ?? ""), ...listed(args.get("colours") ?? "")].flatMap(
     (slug) => parts.map((part) => `${slug}.${part}`),
   );

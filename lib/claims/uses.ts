@@ -6,6 +6,7 @@ import { figureEntries } from "../sheet/figure-entries.ts";
 import { pathParts } from "./figure-index.ts";
 import type { HeldAnswer } from "./held-claims.ts";
 import type { RootKind, RootsOf } from "./record-roots.ts";
+import { given } from "../quantities/given.ts";
 
 /** What can change under a sheet: a record of one of these kinds, by its file name. */
 export interface UsedRecord {
@@ -122,9 +123,7 @@ function ingredientsOf(
   kind: UsedRecord["kind"],
 ): string[] {
   if (kind === "pigment") return pigments.map(({ slug }) => slug);
-  return kind === "vehicle"
-    ? [...(vehicle === undefined ? [] : [vehicle.slug]), ...additions.map(({ slug }) => slug)]
-    : [];
+  return kind === "vehicle" ? given([vehicle?.slug, ...additions.map(({ slug }) => slug)]) : [];
 }
 
 function sectionsOn(sheet: Sheet, rests: (path: string) => boolean): string[] {

@@ -1,6 +1,7 @@
 import { wavelengthsNm } from "../quantities/spectrum.ts";
 import { factorText, type ColourSample } from "./colour-sample.ts";
 import type { ExchangeHead } from "./cxf-text.ts";
+import { given } from "../quantities/given.ts";
 
 /** The columns of a table, and what its readings have in common. */
 interface Table {
@@ -24,12 +25,12 @@ export function cgatsText(samples: readonly ColourSample[], head: ExchangeHead):
   });
   return [...tables.values()]
     .map(({ keywords, fields, rows }) =>
-      [
+      given([
         "CGATS.17",
         "",
         `ORIGINATOR\t${quoted(head.creator)}`,
         `DESCRIPTOR\t${quoted(head.description)}`,
-        ...(head.date === undefined ? [] : [`CREATED\t${quoted(head.date)}`]),
+        head.date !== undefined && `CREATED\t${quoted(head.date)}`,
         ...keywords,
         "",
         `NUMBER_OF_FIELDS\t${fields.length}`,
@@ -42,7 +43,7 @@ export function cgatsText(samples: readonly ColourSample[], head: ExchangeHead):
         ...rows.map((row) => row.join("\t")),
         "END_DATA",
         "",
-      ].join("\n"),
+      ]).join("\n"),
     )
     .join("\n");
 }

@@ -24,6 +24,18 @@ export const casCell = z.string().regex(/^\d{2,7}-\d{2}-\d$/, "a CAS number");
 /** The text of a cell. */
 export const wording = z.string().min(1);
 
+export const patternCell = z
+  .string()
+  .refine(isPattern, { error: "the source of a regular expression" });
+
+function isPattern(text: string): boolean {
+  try {
+    return new RegExp(text, "u").source !== "";
+  } catch {
+    return false;
+  }
+}
+
 /** A number in its reach, both ends allowed. */
 export function numberCell(least: number, most: number, unit: string): z.ZodType<number> {
   return z.union([z.number(), z.string()]).transform((cell, context) => {

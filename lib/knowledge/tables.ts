@@ -12,6 +12,7 @@ import { DRYING_TABLES } from "./drying-tables.ts";
 import { FORMULATION_TABLES } from "./formulation-tables.ts";
 import { HAZARD_TABLES } from "./hazard-tables.ts";
 import { loadedTable, type EvidencedRow, type RowOf, type TableForm } from "./loaded-table.ts";
+import { NAME_TABLES } from "./material-names.ts";
 import { pigmentStrangers } from "./pigment-strangers.ts";
 import { PIGMENT_TABLES } from "./pigment-tables.ts";
 import { saidFaults, saidWords, type SaidWords } from "./said-words.ts";
@@ -22,6 +23,7 @@ const TABLES = {
   ...FORMULATION_TABLES,
   ...DRYING_TABLES,
   ...HAZARD_TABLES,
+  ...NAME_TABLES,
 };
 
 export type Tables = {

@@ -226,9 +226,5 @@ function valueOf<V extends number | readonly [number, number]>(figure: Figure<V>
 }
 
 function nameOf(slug: string, { pigments, vehicle, additions }: Sheet): string {
-  return (
-    [...pigments, ...(vehicle === undefined ? [] : [vehicle]), ...additions].find(
-      (one) => one.slug === slug,
-    )?.name ?? slug
-  );
+  return given([...pigments, vehicle, ...additions]).find((one) => one.slug === slug)?.name ?? slug;
 }

@@ -50,10 +50,10 @@ export function benchPage(
         note: words.pages.downloads.reading,
       },
     ]),
-    revision: [
+    revision: given([
       words.pages.sheet.revision(revision, dateText(sheet.recordDate, words)),
-      ...(sheet.lots === undefined ? [] : [lotsText(sheet.lots, words)]),
-    ].join(". "),
+      sheet.lots !== undefined && lotsText(sheet.lots, words),
+    ]).join(". "),
   };
 }
 

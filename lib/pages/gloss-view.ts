@@ -8,6 +8,7 @@ import type { FinishDepth } from "../sheet/optics/gloss-figures.ts";
 import { ownColour } from "./screen-swatch.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
+import { given } from "../quantities/given.ts";
 
 /** The masstone glossy, satin and matte as an eye sees it, and beside them what an instrument reads with the gloss let in. */
 export function glossPicture(page: SheetPage): PictureView[] {
@@ -19,10 +20,10 @@ export function glossPicture(page: SheetPage): PictureView[] {
     ({ finish, specular }) => finish === "glossy" && specular === "included",
   );
   const seen = gloss.depths.filter(({ specular }) => specular === "excluded");
-  const steps = [
+  const steps = given([
     ...seen.map((depth) => ({ depth, label: text.finishes[depth.finish] ?? depth.finish })),
-    ...(included === undefined ? [] : [{ depth: included, label: text.glossIncluded }]),
-  ];
+    included !== undefined && { depth: included, label: text.glossIncluded },
+  ]);
   const svg = swatchStrip("gloss-strip", {
     idPrefix: "gloss",
     title: text.glossTitle,

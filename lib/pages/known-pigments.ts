@@ -48,10 +48,10 @@ function fold(
   const lines = factLines(name, known, context, place);
   const missing = keysOf(text.missing).filter((fact) => !lines.some(([of]) => of === fact));
   const remark = text.notStated(missing.map((fact) => text.missing[fact]));
-  const told = [
+  const told = given([
     ...lines.map(([, line]) => line),
-    ...(missing.length === 0 ? [] : [{ name: "", sentences: [{ text: remark }] }]),
-  ];
+    missing.length > 0 && { name: "", sentences: [{ text: remark }] },
+  ]);
   return {
     kind: "fold",
     summary: given([

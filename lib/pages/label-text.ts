@@ -16,10 +16,10 @@ export function labelTextView({ sheet, words, context: { records } }: SheetPage)
   const { smallPackage, packaging } = sheet.cautions;
   const colour = records.colours.get(sheet.slug);
   const lot = colour && lotOnSale(colour, records);
-  const remarks = [
-    ...(smallPackage === undefined ? [] : [statementText(smallPackage, words)]),
+  const remarks = given([
+    smallPackage !== undefined && statementText(smallPackage, words),
     ...packaging.map((one) => statementText(one, words)),
-  ];
+  ]);
   return {
     id: "label",
     heading: words.pages.sections.label,

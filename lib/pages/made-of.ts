@@ -1,17 +1,20 @@
 import type { RunView } from "../present/views.ts";
 import type { Words } from "../words/words.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import { given } from "../quantities/given.ts";
 
 /** "Bone black (PBk 9) · Cold-pressed linseed oil, mulled", the pigments linked. Names stand as their records have them, each where a name may begin with a capital. */
 export function madeOf(sheet: Sheet, words: Words, root: string): RunView[] {
   const { madeOf: text } = words.pages.sheet;
-  const pigments = sheet.pigments.flatMap(({ slug, name, colourIndexName }, i): RunView[] => [
-    ...(i === 0 ? [] : [{ text: text.between }]),
-    { text: name, href: `${root}pigments/${slug}/` },
-    ...(colourIndexName === undefined
-      ? []
-      : [{ text: " (" }, { text: colourIndexName, index: true }, { text: ")" }]),
-  ]);
+  const pigments = sheet.pigments.flatMap(({ slug, name, colourIndexName }, i): RunView[] =>
+    given([
+      i !== 0 && { text: text.between },
+      { text: name, href: `${root}pigments/${slug}/` },
+      ...(colourIndexName === undefined
+        ? []
+        : [{ text: " (" }, { text: colourIndexName, index: true }, { text: ")" }]),
+    ]),
+  );
   if (sheet.vehicle === undefined) return pigments;
   const others = sheet.additions.filter(({ oil }) => oil === undefined).map(({ name }) => name);
   return [

@@ -21,6 +21,7 @@ import { blacksTable, driftTable, stepsTable } from "./mixture-tables.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { textOf, type SheetPage } from "./page-of-sheet.ts";
 import type { PathBelow } from "../sheet/sheet-path.ts";
+import { given } from "../quantities/given.ts";
 
 /** What a colour of several pigments is mixed from, what its components predict, and where it goes when one of them fades. */
 export function mixtureBlocks(page: SheetPage): Block[] {
@@ -32,12 +33,12 @@ export function mixtureBlocks(page: SheetPage): Block[] {
     mixture.components.every(({ pigmentVolumeFraction }) => !isKnown(pigmentVolumeFraction));
   return [
     ...blocksOf({
-      summary: [
+      summary: given([
         ...[mixture.leastLightfast, ...mixture.refusals].map((ruling) =>
           statementText(ruling, words),
         ),
-        ...(mixture.whites.length === 0 ? [] : [words.pages.mixture.lead]),
-      ],
+        mixture.whites.length > 0 && words.pages.mixture.lead,
+      ]),
       tables: isEmpty ? [] : [componentTable(mixture, page)],
     }),
     ...mixture.whites.map((white) => whiteBlock(white, page)),
@@ -112,12 +113,12 @@ function driftSentences(white: MixtureWhite, page: SheetPage): ReasonView[] {
   const { words } = page;
   const { single } = words.pages.mixture.drift;
   const [ofSingle] = white.singleBlack?.sentences ?? [];
-  return [
+  return given([
     ...likeliestFirst(white.drifts, page).flatMap(({ sentences: [first] }) =>
       first === undefined ? [] : [statementText(first, words)],
     ),
-    ...(ofSingle === undefined ? [] : [single(words.lowerFirst(statementText(ofSingle, words)))]),
-  ].map((text) => ({ text, standing: standingWord("estimated", words) }));
+    ofSingle !== undefined && single(words.lowerFirst(statementText(ofSingle, words))),
+  ]).map((text) => ({ text, standing: standingWord("estimated", words) }));
 }
 
 /** What light takes first comes first, where that is known. */

@@ -47,7 +47,7 @@ export function photographView(
   const light = record.light === undefined ? undefined : toPage(record.light);
   const alt = record.alt === undefined || instead !== undefined ? undefined : toPage(record.alt);
   const day = record.date === undefined ? [] : [words.date(record.date)];
-  const taken = [...(light === undefined ? [] : [light.text]), ...day].join(", ");
+  const taken = given([light?.text, ...day]).join(", ");
   // The pictures lie once for all languages.
   const top = topOf({ folder }, place.root);
   return [

@@ -95,10 +95,10 @@ function notTried(whites: readonly string[], page: SheetPage): Block[] {
   const expected = expectedLadderBlocks(page);
   const told = page.sheet.expectedTints.map(({ white }) => white.name);
   const untold = whites.filter((white) => !told.includes(white));
-  return [
-    ...(untold.length === 0 ? [] : [statement(text.notDrawn(untold), "note")]),
+  return given([
+    untold.length > 0 && statement(text.notDrawn(untold), "note"),
     ...fold(text.expected(told), expected),
-  ];
+  ]);
 }
 
 /** What nobody knows of it, each with what would tell: one list, in place of empty tables. */
@@ -144,11 +144,11 @@ function notes({ context: { records }, sheet }: SheetPage): Block[] {
 
 function lasting(page: SheetPage): Block[] {
   const [lead, ...more] = permanenceSummary(page);
-  return [
-    ...(lead === undefined ? [] : [statement(lead, "lead")]),
+  return given([
+    lead !== undefined && statement(lead, "lead"),
     ...more.map((text) => statement(text, "note")),
     ...columns(lists(permanenceReasons(page))),
-  ];
+  ]);
 }
 
 function asked({ context, sheet, place }: SheetPage): Block[] {

@@ -119,7 +119,7 @@ export function scatteringPictures(context: PageContext, idPrefix: string): Pict
         band,
         most,
       }),
-      caption: [title, ...(read === undefined ? [] : [text.read(read.filmsUm)]), text.band].join(
+      caption: given([title, read !== undefined && text.read(read.filmsUm), text.band]).join(
         context.words.semicolon,
       ),
     };

@@ -29,6 +29,7 @@ import { pageHead } from "./site-frame.ts";
 import { trailOf, trailPoint } from "./trail-picture.ts";
 import { knownAb } from "../sheet/notations/known-lab.ts";
 import type { PageKind } from "./page-kind.ts";
+import { given } from "../quantities/given.ts";
 
 /** All blacks and greys of the range, white by white. */
 export interface WhitesPageView extends PageView {
@@ -92,10 +93,14 @@ export function whitesPage(nth: number, context: PageContext, place: PagePlace):
     orders: orderLinks(context, place, WHITES_PATH),
     parts: partLinks(whitesPaths(context), place),
     sections: [
-      ...section("swatches", text.sections.swatches, [
-        ...(withGloss.length === 0 ? [] : [statement(text.readWithGloss(withGloss))]),
-        ...swatchBoard(groups, context, place),
-      ]),
+      ...section(
+        "swatches",
+        text.sections.swatches,
+        given([
+          withGloss.length > 0 && statement(text.readWithGloss(withGloss)),
+          ...swatchBoard(groups, context, place),
+        ]),
+      ),
       ...section("trails", text.sections.trails, trailPlots(groups, context)),
       ...section(
         "figures",

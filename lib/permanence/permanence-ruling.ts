@@ -138,11 +138,11 @@ export function permanenceRuling(question: PermanenceQuestion): PermanenceRuling
       forms,
       weakest: [],
       unknown: [],
-      reasons: [
+      reasons: given([
         ...forms.map(({ reason }) => reason),
-        ...(contradiction === undefined ? [] : [contradiction]),
+        contradiction,
         ...(isOwn || stated === undefined ? [] : [categoryStated(stated)]),
-      ],
+      ]),
     };
   }
   if (stated !== undefined) {

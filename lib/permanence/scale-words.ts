@@ -3,6 +3,7 @@ import type { Complaint } from "../diagnostics/complaint.ts";
 import { customaryCategory, blueWool } from "./blue-wool.ts";
 import { GREY_SCALE } from "./grey-scale.ts";
 import { LIGHTFASTNESS_LIMITS } from "./lightfastness.ts";
+import { given } from "../quantities/given.ts";
 
 export type LightfastnessScale = "category" | "blue wool" | "grey scale";
 
@@ -56,10 +57,10 @@ function hintFor(written: string, wanted: LightfastnessScale): string | undefine
       : /\b([1-8])\b/.exec(written)?.[1];
   if (SCALES["blue wool"].words.includes(written) && wanted === "category") {
     const asCategory = SCALES.category.words[Number(written) - 1];
-    return [
-      ...(asCategory === undefined ? [] : [`category ${written} is written ${asCategory}`]),
+    return given([
+      asCategory !== undefined && `category ${written} is written ${asCategory}`,
       `if it is blue wool ${written}, give it as ${SCALES["blue wool"].field}; customarily set beside category ${customaryCategory(blueWool(Number(written))).row.category}`,
-    ].join("; ");
+    ]).join("; ");
   }
   if (SCALES.category.words.includes(written.toUpperCase()) && wanted !== "category")
     return `${written} is a category: give it as ${SCALES.category.field}`;

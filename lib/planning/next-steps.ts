@@ -19,6 +19,7 @@ import {
   type Measurement,
 } from "./measurement.ts";
 import { gainedLines, matterOf, openLines, type Gain, type GainedLine } from "./sheet-lines.ts";
+import { given } from "../quantities/given.ts";
 
 /** What a measurement would do to the sheets, found by putting a plausible value in. */
 export interface NextStep {
@@ -248,13 +249,15 @@ function beforeAndAfter(
 function companions(slug: string, records: Records, tried: Records): Records {
   const whites = (tried.colours.get(slug)?.record.tints ?? []).map(({ white }) => white);
   const reference = records.workshop.strengthReference;
-  const kept = new Set([
-    slug,
-    ...[...whites, ...referenceWhites(reference, records)].flatMap(
-      (white) => paintOfWhite(white, records)?.slug ?? [],
-    ),
-    ...(reference === undefined ? [] : [reference]),
-  ]);
+  const kept = new Set(
+    given([
+      slug,
+      ...[...whites, ...referenceWhites(reference, records)].flatMap(
+        (white) => paintOfWhite(white, records)?.slug ?? [],
+      ),
+      reference,
+    ]),
+  );
   const few = [...kept].flatMap((one) => records.colours.get(one) ?? []);
   return {
     ...records,

@@ -6,6 +6,7 @@ import type { SvgNode } from "./svg.ts";
 import { textLine, TO_BASELINE } from "./text-label.ts";
 import { widestWidth } from "./text-width.ts";
 import { tickText, type Ticks } from "./ticks.ts";
+import { given } from "../quantities/given.ts";
 
 /** Length of a tick mark, and from the axis to its number, in user units. */
 export const TICK = 4;
@@ -24,18 +25,17 @@ export function axisBelow(
   const every = labelledEvery(texts, ticks.values.map(scale));
   return [
     lineAcross(area, area.bottom, "axis"),
-    ...ticks.values.flatMap((value, i) => [
-      lineDown({ ...area, top: area.bottom, bottom: area.bottom + TICK }, scale(value), "axis"),
-      ...(i % every === 0
-        ? [
-            textLine(
-              texts[i] ?? "",
-              { x: scale(value), y: area.bottom + TICK + NUMBER_GAP + TEXT_SIZE * 0.8 },
-              { role: "tick", anchor: "middle" },
-            ),
-          ]
-        : []),
-    ]),
+    ...ticks.values.flatMap((value, i) =>
+      given([
+        lineDown({ ...area, top: area.bottom, bottom: area.bottom + TICK }, scale(value), "axis"),
+        i % every === 0 &&
+          textLine(
+            texts[i] ?? "",
+            { x: scale(value), y: area.bottom + TICK + NUMBER_GAP + TEXT_SIZE * 0.8 },
+            { role: "tick", anchor: "middle" },
+          ),
+      ]),
+    ),
   ];
 }
 

@@ -3,6 +3,7 @@ import { LINE_HEIGHT, TEXT_SIZE } from "./picture.ts";
 import type { Point, SvgNode } from "./svg.ts";
 import { textLines } from "./text-label.ts";
 import { widestWidth, wrappedLines } from "./text-width.ts";
+import { given } from "../quantities/given.ts";
 
 /** Between the end of a line and its name. */
 const GAP = 8;
@@ -40,12 +41,11 @@ export function endLabels(
   return named.flatMap(({ at, lines, height }, i) => {
     const y = tops[i] ?? top;
     const middle = y + height / 2;
-    return [
-      ...(Math.abs(middle - at.y) > LED_FROM
-        ? [hairline(at, { x: right + GAP - 2, y: middle }, "leader")]
-        : []),
+    return given([
+      Math.abs(middle - at.y) > LED_FROM &&
+        hairline(at, { x: right + GAP - 2, y: middle }, "leader"),
       ...textLines(lines, { x: right + GAP, y: y + TEXT_SIZE * 0.97 }, { role: "label" }),
-    ];
+    ]);
   });
 }
 

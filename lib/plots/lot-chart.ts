@@ -7,6 +7,7 @@ import { framedPicture, plotFrame } from "./plot-frame.ts";
 import { DASHES, standingMark } from "./standing-mark.ts";
 import { element, refusal } from "./svg.ts";
 import { roundTicks } from "./ticks.ts";
+import { given } from "../quantities/given.ts";
 
 /** One lot of a chart, in order of time. */
 interface ChartedLot {
@@ -72,21 +73,20 @@ export function lotChart(params: LotChart): Markup {
     ...limits.filter(isDrawn).map((value) => levelLine(frame, value, { dashes: DASHES, width: 1 })),
     lineAcross(frame.area, frame.y(mean), "axis"),
     plainLine(points, { width: 1 }),
-    ...points.flatMap((point, i) => [
-      standingMark("measured", point),
-      ...(lots[i]?.isMarked === true
-        ? [
-            element("circle", {
-              cx: point.x,
-              cy: point.y,
-              r: 8,
-              fill: "none",
-              stroke: "currentColor",
-              "stroke-width": 1.5,
-            }),
-          ]
-        : []),
-    ]),
+    ...points.flatMap((point, i) =>
+      given([
+        standingMark("measured", point),
+        lots[i]?.isMarked === true &&
+          element("circle", {
+            cx: point.x,
+            cy: point.y,
+            r: 8,
+            fill: "none",
+            stroke: "currentColor",
+            "stroke-width": 1.5,
+          }),
+      ]),
+    ),
     levelName(frame, mean, lineLabels.mean),
     levelName(frame, limits[1], lineLabels.limits),
     ...(named === undefined ||

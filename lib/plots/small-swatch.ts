@@ -3,6 +3,7 @@ import { grown, sides, type Box } from "./box.ts";
 import { onPanel, panel } from "./picture.ts";
 import { swatch, type ScreenColour } from "./screen-colour.ts";
 import { element, refusal, writtenSvg, type SvgNode } from "./svg.ts";
+import { given } from "../quantities/given.ts";
 
 /**
  * A colour in a grid: masstone above and, where one is given, its tint below, on N 6.
@@ -22,11 +23,11 @@ export function cardSwatch(colours: readonly ScreenColour[], name: string): Mark
         role: "img",
         "aria-label": name,
       },
-      [
+      given([
         panel({ left: 0, top: 0, right: 120, bottom: 84 }),
         swatch(masstone, { left: 0, top: 0, right: 120, bottom: tint === undefined ? 84 : 54 }),
-        ...(tint === undefined ? [] : [swatch(tint, { left: 0, top: 60, right: 120, bottom: 84 })]),
-      ],
+        tint !== undefined && swatch(tint, { left: 0, top: 60, right: 120, bottom: 84 }),
+      ]),
     ),
   );
 }

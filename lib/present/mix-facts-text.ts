@@ -8,6 +8,7 @@ import { moneyFormat } from "../words/money-format.ts";
 import { type PrintedNumbers, quantityText } from "../words/number-text.ts";
 import type { MixFacts } from "../mixing/prediction/mix-facts.ts";
 import type { Words } from "../words/words.ts";
+import { given } from "../quantities/given.ts";
 
 type MixText = Words["pages"]["mixing"];
 
@@ -40,9 +41,7 @@ export function factRows(
 export function lastsText({ lightfastness }: MixFacts, { facts }: MixText): string {
   const { text, of, unknown } = lightfastness;
   const known = text === undefined ? [] : [facts.weakest(text, of ?? "")];
-  return [...known, ...(unknown.length === 0 ? [] : [facts.unknown(unknown)])].join(
-    facts.semicolon,
-  );
+  return given([...known, unknown.length > 0 && facts.unknown(unknown)]).join(facts.semicolon);
 }
 
 export function driesText({ dryingDays, dryingUnknown }: MixFacts, { facts }: MixText): string {
@@ -95,10 +94,10 @@ export function warningText(
   { signal, metals, warningUnknown }: MixFacts,
   { facts }: MixText,
 ): string {
-  const warnings = [
-    ...(signal === null ? [] : [facts.signals[signal]]),
-    ...(metals.length === 0 ? [] : [facts.contains(metals)]),
-  ];
+  const warnings = given([
+    signal !== null && facts.signals[signal],
+    metals.length > 0 && facts.contains(metals),
+  ]);
   const said = warnings.length === 0 ? facts.noWarning : warnings.join(facts.semicolon);
   return warningUnknown.length === 0
     ? said

@@ -3,6 +3,7 @@ import type { Mix } from "../mixing/mix.ts";
 import type { MixingRange } from "../mixing/mixing-range.ts";
 import type { Words } from "../words/words.ts";
 import type { PrintedNumbers } from "../words/number-text.ts";
+import { given } from "../quantities/given.ts";
 
 /** "Parts by volume: Titanium White 30 + Bone Black 2 + Raw Umber 1", the largest first, the smallest as one. */
 export function mixPartsText(
@@ -12,7 +13,7 @@ export function mixPartsText(
   numbers: PrintedNumbers,
 ): string {
   const { colours, white } = toSmallest(mix);
-  const parts = [...(white.parts > 0 ? [white] : []), ...colours].toSorted(
+  const parts = given([white.parts > 0 && white, ...colours]).toSorted(
     (one, other) => other.parts - one.parts,
   );
   const unit = mix.by === "volume" ? recipes.parts : recipes.partsMass;

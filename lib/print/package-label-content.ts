@@ -4,10 +4,12 @@ import type { PaintColour } from "../blocks/block.ts";
 import { paintColour } from "../pages/screen-swatch.ts";
 import { pigmentLine, vehicleLine } from "../pages/label-text.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import { labelModel } from "../present/label-model.ts";
+import { labelModel, type LabelModel } from "../present/label-model.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { statementText } from "../present/statement-text.ts";
 import { lotOnSale } from "../sheet/lots/lot-on-sale.ts";
+import type { WorkshopRecord } from "../records/schema/workshop.ts";
+import { given } from "../quantities/given.ts";
 import type { Language } from "../quantities/languages.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import { WORDS, wordsIn } from "../words/languages.ts";
@@ -79,37 +81,20 @@ export function packageLabelContent(
     words,
     records: { workshop, colours },
   } = context;
-  const said = words.pages.labelRemarks;
   const { cautions } = worded.sheet;
   const leading = leadingLanguage(size.languages, words.language);
   const sheet = sheetNamedIn(worded.sheet, leading, context.records);
   const labels = size.languages.map((language) => labelModel(cautions, language, words));
-  const isClassified = labels.some(
-    ({ signalWord, hazards }) => signalWord !== undefined || hazards.length > 0,
-  );
-  const [gap] = labels.flatMap(({ gaps }) => gaps);
-  if (cautions.unknown.length > 0 || gap !== undefined)
-    return { refusal: gap?.text ?? words.pages.paint.labelText.notForSale };
-  const wanting = (["address", "telephone"] as const).filter((key) => workshop[key] === undefined);
-  if (isClassified && wanting.length > 0)
-    return {
-      refusal: said.noSupplier[wanting.length > 1 ? "both" : (wanting[0] ?? "both")],
-    };
-  const untranslated = labels.find((label) =>
-    [...label.hazards, ...label.precautions].some(({ isMissing }) => isMissing),
-  );
-  if (untranslated !== undefined)
-    return {
-      refusal: said.noText(
-        words.pages.handling.languageNames[untranslated.language] ?? untranslated.language,
-      ),
-    };
+  const refusal = refusalOf(labels, worded.sheet, context);
+  if (refusal !== undefined) return { refusal };
   const colour = colours.get(sheet.slug);
   const own = colour?.sizes.find(({ ml }) => ml === size.ml);
   const swatch = paintColour(sheet.notations.masstone);
   const price = priceOrCode(worded, size, context, WORDS[leading]);
   const lot = lotNumber ?? (colour && lotOnSale(colour, context.records));
   const { siteAddress } = workshop;
+  const inEach = (text: (pages: OwnWords["pages"]) => string): LabelLine[] =>
+    size.languages.map((language) => ({ language, text: text(WORDS[language].pages) }));
   return {
     slug: sheet.slug,
     name: typesetText(sheet.name),
@@ -122,61 +107,76 @@ export function packageLabelContent(
     lot: lotLine(size.languages, leading, lot),
     ...(price !== undefined && { price }),
     ...(own?.ean !== undefined && { ean: own.ean }),
-    ...(siteAddress === undefined
-      ? {}
-      : { address: new URL(`colours/${sheet.slug}/`, siteAddress.replace(/\/?$/, "/")).href }),
+    ...(siteAddress !== undefined && {
+      address: new URL(`colours/${sheet.slug}/`, siteAddress.replace(/\/?$/, "/")).href,
+    }),
     pictograms: cautions.pictograms.map((code) => ({
       code: code as PictogramCode,
       name: WORDS[leading].pictograms[code] ?? code,
     })),
-    cautions: labels.flatMap(
-      ({ language, signalWord, substances, hazards, precautions, metals }) => {
-        const statements = [
-          ...(substances === undefined ? [] : [substances]),
-          ...hazards,
-          ...precautions,
-          ...metals,
-        ].map((line) => ({
-          ...(line.code !== undefined && { code: line.code }),
-          text: typesetText(line.text),
-        }));
-        return signalWord === undefined && statements.length === 0
-          ? []
-          : [{ language, ...(signalWord !== undefined && { signalWord }), statements }];
-      },
-    ),
+    cautions: labels
+      .map(cautionsOf)
+      .filter(({ signalWord, statements }) => signalWord !== undefined || statements.length > 0),
     mayLeaveOut:
       size.ml <= SMALL_PACKAGE_ML ? (cautions.smallPackage?.values.statements ?? []) : [],
-    supplier: typesetText(
-      [
-        workshop.name,
-        workshop.address,
-        workshop.telephone && unbrokenNumber(workshop.telephone),
-        workshop.contact,
-      ]
-        .filter((line) => line !== undefined)
-        .join(", "),
-    ),
+    supplier: supplierLine(workshop),
     ...(cautions.ufi !== undefined && { ufi: `UFI: ${cautions.ufi}` }),
-    inside: size.languages.map((language) => ({
-      language,
-      text: WORDS[language].pages.packageLabels.foldOut.inside,
-    })),
+    inside: inEach(({ packageLabels }) => packageLabels.foldOut.inside),
     rags:
       sheet.vehicle === undefined || sheet.vehicle.oil !== undefined
-        ? size.languages.map((language) => ({
-            language,
-            text: WORDS[language].pages.cards.ragShort,
-          }))
+        ? inEach(({ cards }) => cards.ragShort)
         : [],
-    demonstration:
-      workshop.demonstration === true
-        ? size.languages.map((language) => ({
-            language,
-            text: WORDS[language].pages.demonstration,
-          }))
-        : [],
+    demonstration: workshop.demonstration === true ? inEach((pages) => pages.demonstration) : [],
   };
+}
+
+/** Why a colour gets no label: it may not be sold, or a line is missing that the law asks for. */
+function refusalOf(
+  labels: readonly LabelModel[],
+  { cautions }: Sheet,
+  { words: { pages }, records: { workshop } }: PageContext,
+): string | undefined {
+  const said = pages.labelRemarks;
+  const [gap] = labels.flatMap(({ gaps }) => gaps);
+  if (cautions.unknown.length > 0 || gap !== undefined)
+    return gap?.text ?? pages.paint.labelText.notForSale;
+  const isClassified = labels.some(
+    ({ signalWord, hazards }) => signalWord !== undefined || hazards.length > 0,
+  );
+  const [missing, ...others] = (["address", "telephone"] as const).filter(
+    (key) => workshop[key] === undefined,
+  );
+  if (isClassified && missing !== undefined)
+    return said.noSupplier[others.length > 0 ? "both" : missing];
+  const untranslated = labels.find(({ hazards, precautions }) =>
+    [...hazards, ...precautions].some(({ isMissing }) => isMissing),
+  )?.language;
+  return untranslated && said.noText(pages.handling.languageNames[untranslated] ?? untranslated);
+}
+
+/** Signal word and statements of one language. */
+function cautionsOf({
+  language,
+  signalWord,
+  substances,
+  hazards,
+  precautions,
+  metals,
+}: LabelModel): LabelCautions {
+  const lines = given([substances, ...hazards, ...precautions, ...metals]);
+  return {
+    language,
+    ...(signalWord !== undefined && { signalWord }),
+    statements: lines.map(({ code, text }) => ({
+      ...(code !== undefined && { code }),
+      text: typesetText(text),
+    })),
+  };
+}
+
+function supplierLine({ name, address, telephone, contact }: WorkshopRecord): string {
+  const lines = [name, address, telephone && unbrokenNumber(telephone), contact];
+  return typesetText(lines.filter((line) => line !== undefined).join(", "));
 }
 
 /** "Lot / Charge: BB-2602", or a blank to write on. */

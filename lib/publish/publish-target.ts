@@ -21,6 +21,17 @@ export interface PublishTarget {
   readonly ship: (shipment: Shipment) => Promise<void>;
 }
 
+/** What stands before a colon is another machine or a way there; one letter is a drive, and a folder with a colon in its name is written `./so:named`. */
+const ELSEWHERE = /^[^/\\]{2,}:/;
+
+function refusal(to: string): string {
+  return `--to can't be ${to}: it takes a folder, rsync:USER@HOST:/FOLDER/ or s3:BUCKET/FOLDER`;
+}
+
+function hintFor(to: string): string {
+  return /^[\w.-]+@[\w.-]+:/.test(to) ? `; rsync:${to}` : "";
+}
+
 /**
  * The target that `--to` names: `rsync:` and what rsync takes, `s3:BUCKET/FOLDER`, else a folder of this machine.
  * @param endpoint of a store that speaks as S3 does, where it is not the one of the region
@@ -32,12 +43,12 @@ export function publishTarget(
   endpoint: string | undefined,
 ): PublishTarget {
   const [, kind, place = ""] = /^(rsync|s3):(.*)$/s.exec(to) ?? [];
-  if (kind === undefined) return folderTarget(to, contentDir);
+  if (kind === undefined) {
+    if (ELSEWHERE.test(to)) throw new OutputFault(`${refusal(to)}${hintFor(to)}`);
+    return folderTarget(to, contentDir);
+  }
   // An address of rsync's own daemon begins so by itself.
   if (kind === "rsync" && place.startsWith("//")) return rsyncTarget(to);
-  if (place === "" || place.startsWith("-"))
-    throw new OutputFault(
-      `--to can't be ${to}: it takes a folder, rsync:USER@HOST:/FOLDER/ or s3:BUCKET/FOLDER`,
-    );
+  if (place === "" || place.startsWith("-")) throw new OutputFault(refusal(to));
   return kind === "rsync" ? rsyncTarget(place) : bucketTarget(place, endpoint, process.env);
 }

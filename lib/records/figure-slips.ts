@@ -4,6 +4,7 @@ import { oilIndexOfShare } from "../formulation/oil-share.ts";
 import { WORKING_OIL_RATIO, WORKING_OIL_REACH } from "../formulation/working-oil.ts";
 import { metalShares } from "../hazard/studio/metal-content.ts";
 import { specialEffect } from "../optics/special-effect.ts";
+import { namedMaterials } from "../knowledge/material-names.ts";
 import type { Tables } from "../knowledge/tables.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { drierMetals } from "./drier-metals.ts";
@@ -27,19 +28,6 @@ const LEAST_GLOSS = 1;
 const LEAST_QUARTZ_PERCENT = 0.1;
 /** Of the least metal on oil that is customary, the part [1] that dries nothing. Our own limit. */
 const DOSE_PART = 0.1;
-
-/** A metal in the name of a pigment, in the languages of records. */
-const METAL_IN_NAME: Readonly<Partial<Record<string, RegExp>>> = {
-  antimony: /\b(?:antimon|antimoine)/i,
-  barium: /\b(?:barium|baryum|bario)/i,
-  cadmium: /\b(?:cadmi|kadmium)/i,
-  cobalt: /\b(?:cobalt|kobalt)/i,
-  copper: /\b(?:copper|kupfer|cuivre|cobre)/i,
-  lead: /\b(?:lead|blei|plomb|plomo)/i,
-  manganese: /\b(?:mangan)/i,
-  nickel: /\b(?:nickel|níquel)/i,
-  zinc: /\b(?:zinc|zink|cinc)/i,
-};
 
 /** Figures that can be true, and far more often are another figure's share, unit or digit: told, and never refused. */
 export function* figureSlips(files: ParsedFiles, tables: Tables): Faults {
@@ -106,10 +94,13 @@ function* additionFaults(
 }
 
 /** A pigment whose Colour Index name, CAS number or own name is that of a metal's compound, and which states hardly any of it. */
-export const metalFaults: OwnRule<PigmentRecord> = function* ({ record, yaml }, { hazard }) {
+export const metalFaults: OwnRule<PigmentRecord> = function* (
+  { record, yaml },
+  { hazard, knowledge },
+) {
   const shares: Readonly<Record<string, unknown>> = metalShares(record, hazard.metals);
   const told = new Set(Object.keys(shares));
-  const isNamed = (metal: string): boolean => METAL_IN_NAME[metal]?.test(record.name) === true;
+  const named = new Set(namedMaterials(record.name, "metal", knowledge.tables.materialNames));
   const isFlake = specialEffect(record.effect, record.colourIndexName) === "metallic";
   for (const [i, { metal, percent }] of (record.metals ?? []).entries()) {
     const share = shares[metal];
@@ -129,14 +120,14 @@ export const metalFaults: OwnRule<PigmentRecord> = function* ({ record, yaml }, 
     if (
       percent !== undefined &&
       percent <= LEAST_PERCENT.metal &&
-      (told.has(metal) || isNamed(metal) || (isFlake && percent >= LEAST_OF_FLAKES))
+      (told.has(metal) || named.has(metal) || (isFlake && percent >= LEAST_OF_FLAKES))
     )
       yield ofFraction(
         yaml.place(["metals", i, "percent"]),
         percent,
         told.has(metal)
           ? `${record.name} is made of ${metal} by its numbers, and ${percent} % of it is next to none`
-          : isNamed(metal)
+          : named.has(metal)
             ? `${record.name} has ${metal} in its name, and ${percent} % of it is next to none`
             : `${record.name} is a metal powder, and ${percent} % of ${metal} is neither what it is made of nor a trace`,
         "the metal's share in percent",

@@ -1,4 +1,5 @@
 import { DRIER_METALS } from "../drying/added-drier.ts";
+import { namedMaterials } from "../knowledge/material-names.ts";
 import { isOneOf } from "../quantities/members.ts";
 import { amountEnds } from "./amount-ends.ts";
 import { drierMetals } from "./drier-metals.ts";
@@ -39,17 +40,12 @@ export const densityFaults: OwnRule<VehicleRecord> = function* ({ record, yaml }
     });
 };
 
-/** What oils are called in names: parts of words that no other oil's name has. */
-const OIL_NAMES: Readonly<Record<string, RegExp>> = {
-  linseed: /linseed|flax|\blein|\blin\b|\blino\b|linaza/i,
-  walnut: /walnut|walnuss|noix|nuez|nogal/i,
-  safflower: /safflower|saflor|f\u00e4rberdistel|distel\u00f6l|carthame|c\u00e1rtamo/i,
-  poppy: /poppy|mohn|\u0153illette|oeillette|adormidera/i,
-};
-
 /** An oil that does not say which it is, or whose name speaks of another: days to dry and yellowing go by the key. */
-export const oilFaults: OwnRule<VehicleRecord> = function* ({ record: { name, kind, oil }, yaml }) {
-  const named = Object.keys(OIL_NAMES).filter((one) => OIL_NAMES[one]?.test(name) === true);
+export const oilFaults: OwnRule<VehicleRecord> = function* (
+  { record: { name, kind, oil }, yaml },
+  { knowledge: { tables } },
+) {
+  const named = namedMaterials(name, "oil", tables.materialNames);
   const [only] = named;
   if (oil === undefined) {
     // A name of two oils, or of none, may well be all that anybody knows.

@@ -5,6 +5,7 @@ import { readingStem } from "../records/readings/reading-endings.ts";
 import type { Colour, Records } from "../records/records.ts";
 import type { ColourRecord } from "../records/schema/colour.ts";
 import type { ReadingForm } from "../records/schema/reading-form.ts";
+import { given } from "../quantities/given.ts";
 
 const ROOTS = new Map<string, RecordRoot>();
 
@@ -151,11 +152,11 @@ export function ingredientRecords(
   { workshop }: Records,
 ): RecordRoot[] {
   const oil = record.vehicle ?? workshop.vehicle;
-  return [
+  return given([
     ...record.pigments.map(({ pigment }) => pigmentRecord(pigment)),
-    ...(oil === undefined ? [] : [vehicleRecord(oil)]),
+    oil !== undefined && vehicleRecord(oil),
     ...(record.additions ?? []).map(({ vehicle }) => vehicleRecord(vehicle)),
-  ];
+  ]);
 }
 
 /** The records and sources that figures were made from, for a section that goes by these figures and has none itself. */

@@ -214,8 +214,8 @@ function partsBlocks({ comparison }: JudgedLot, { words, records }: PageContext)
       text: words.numbers.decimal(value, 2),
     })),
   ];
-  const rows = [
-    ...(masstone === undefined ? [] : [row(text.masstone, masstone)]),
+  const rows = given([
+    masstone !== undefined && row(text.masstone, masstone),
     ...(letDown === undefined
       ? []
       : [
@@ -225,7 +225,7 @@ function partsBlocks({ comparison }: JudgedLot, { words, records }: PageContext)
           ),
           ...(letDown.strength === undefined ? [] : [row(text.equal, letDown.strength.residual)]),
         ]),
-  ];
+  ]);
   if (rows.length === 0) return [];
   const table = tableView({
     caption: text.partsCaption,
@@ -304,7 +304,7 @@ function batchTable({ record }: Lot, { words, records }: PageContext): TableView
       ({ pigment, massG }) =>
         [records.pigments.get(pigment)?.record.name ?? pigment, grams(massG)] as const,
     ),
-    ...[...(record.oil === undefined ? [] : [record.oil]), ...(record.additions ?? [])].map(
+    ...given([record.oil, ...(record.additions ?? [])]).map(
       (one) => [vehicle(one.vehicle), grams(one.massG)] as const,
     ),
     [text.rows.yield, yieldG === undefined ? undefined : grams(yieldG)],

@@ -10,6 +10,7 @@ import type { Lot } from "../records/records.ts";
 import { lotAddress, verdictWord } from "./lot-words.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { workshopPage } from "./workshop-frame.ts";
+import { given } from "../quantities/given.ts";
 
 /** Every lot, the newest first, and how well the workshop repeats itself. */
 export function lotsPage(context: PageContext, place: PagePlace): WorkshopPageView {
@@ -38,11 +39,11 @@ interface Listed {
 }
 
 function listed({ standard, lots, planned }: LotBook): Listed[] {
-  return [
-    ...(standard === undefined ? [] : [{ lot: standard, isStandard: true }]),
+  return given([
+    standard !== undefined && { lot: standard, isStandard: true },
     ...lots.map((judged) => ({ lot: judged.lot, judged, isStandard: false })),
     ...planned.map((lot) => ({ lot, isStandard: false })),
-  ];
+  ]);
 }
 
 function lotsTable(context: PageContext, { root }: PagePlace): TableView {

@@ -54,7 +54,7 @@ function trialBlocks(trial: Checked<TrialRecord>, context: PageContext): Block[]
   const { trials: text } = words.pages.lots;
   const { slug, record } = trial;
   const next = nextLook(record);
-  return [
+  return given([
     ...(record.kind === "exposure"
       ? exposureBlocks(slug, record, context)
       : dryingBlocks(slug, record, context)),
@@ -63,14 +63,14 @@ function trialBlocks(trial: Checked<TrialRecord>, context: PageContext): Block[]
         ? []
         : [statement(statementText(contradiction, words))],
     ),
-    ...(record.note === undefined ? [] : [statement(record.note, "note")]),
+    record.note !== undefined && statement(record.note, "note"),
     statement(
       next === undefined
         ? `${text.ended}${record.ended === undefined ? "" : `${words.colon}${words.date(record.ended)}`}.`
         : text.next(words.date(next)),
       "note",
     ),
-  ];
+  ]);
 }
 
 function exposureBlocks(

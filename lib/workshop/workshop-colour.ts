@@ -26,6 +26,7 @@ import { batchSheetPath } from "./lot-words.ts";
 import { workshopAnswerPath } from "./workshop-answer.ts";
 import { NO_VALUE } from "../words/no-value.ts";
 import { workshopPage } from "./workshop-frame.ts";
+import { given } from "../quantities/given.ts";
 
 export function workshopColourPath(slug: string): string {
   return `colours/${slug}/index.html`;
@@ -100,9 +101,7 @@ function costTable({ sheet, context: { records }, words }: SheetPage): TableView
   const { currency = "" } = records.workshop;
   const bought = [
     ...sheet.pigments.map(({ slug }) => records.pigments.get(slug)),
-    ...[...(sheet.vehicle === undefined ? [] : [sheet.vehicle]), ...sheet.additions].map(
-      ({ slug }) => records.vehicles.get(slug),
-    ),
+    ...given([sheet.vehicle, ...sheet.additions]).map(({ slug }) => records.vehicles.get(slug)),
   ].filter((one) => one !== undefined);
   return tableView({
     caption: text.costsCaption,

@@ -6,6 +6,7 @@ import { nextSteps } from "../planning/next-steps.ts";
 import { dueTable, lineTable } from "./due-table.ts";
 import { nextLines, openLines, pressingLines, type DueMatter } from "./next-view.ts";
 import { workshopPage } from "./workshop-frame.ts";
+import { given } from "../quantities/given.ts";
 
 export const NEXT_PATH = "next/index.html";
 
@@ -34,10 +35,14 @@ export function workshopNextPage(
   const lines = nextLines(steps, records, words).slice(0, SHOWN);
   const open = openLines(context, matter);
   const sections = [
-    ...section("due", text.due, [
-      dueTable(pressingLines(context, matter), words, place),
-      ...(matter.reprints === undefined ? [statement(text.reprintsUnknown, "note")] : []),
-    ]),
+    ...section(
+      "due",
+      text.due,
+      given([
+        dueTable(pressingLines(context, matter), words, place),
+        matter.reprints === undefined && statement(text.reprintsUnknown, "note"),
+      ]),
+    ),
     ...section("steps", text.steps, [
       lines.length === 0
         ? statement(text.none)

@@ -66,6 +66,14 @@ function beside(...asked: Parameters<typeof rules>): string[] {
   return rules(...asked).filter((rule) => !ALWAYS[asked[0]].includes(rule));
 }
 
+/** What the dust of a film calls for. */
+const OF_DUST: readonly string[] = [
+  "no-dry-sanding",
+  "never-sand-dry",
+  "spray-only-with-captured-exhaust",
+  "wet-wipe-no-sweeping",
+];
+
 const metal = (name: string, share: number): Ingredient => ({
   ...substance(name, 1),
   metals: { [name]: share },
@@ -340,7 +348,7 @@ describe("what a paste gives off no dust of, its dry film does (common practice,
     studioCautions(pigments, paint(of))
       .filter(({ operation, rule }) => operation !== "weighing and mulling" && rule !== "oily-rags")
       .flatMap(({ rule, reason }) =>
-        /sand|spray|wipe/.test(rule) ? [[rule, reason.rule, reason.values]] : [],
+        OF_DUST.includes(rule) ? [[rule, reason.rule, reason.values]] : [],
       );
 
   test("quartz that a paper states: never sanded dry, sprayed under an extractor, wiped up wet", () => {

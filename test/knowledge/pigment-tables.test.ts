@@ -455,7 +455,7 @@ describe("the tables together", () => {
         .map(({ colourIndexName }) => colourIndexName);
       expect(
         unknown.filter((name) => !said.includes(name)),
-        "not known",
+        `not known; a row of its table, or ${what} in the column notKnown of its own row`,
       ).toEqual([]);
       expect(
         said.filter((name) => !unknown.includes(name)),

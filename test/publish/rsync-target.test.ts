@@ -60,3 +60,22 @@ describe.skipIf(!hasRsync)("a folder that a daemon of rsync serves", () => {
     );
   });
 });
+
+test("what is neither a folder nor a way that is known is refused, and makes no folder of that name", () => {
+  const refused = (to: string): string => {
+    try {
+      publishTarget(to, "content", undefined);
+    } catch (error) {
+      return error instanceof Error ? error.message : "";
+    }
+    return "taken";
+  };
+  const takes = "it takes a folder, rsync:USER@HOST:/FOLDER/ or s3:BUCKET/FOLDER";
+  for (const to of ["ftp:x", "sftp://host/x", "https://colours.example/", "rsync:", "s3:-x"])
+    expect(refused(to)).toBe(`--to can't be ${to}: ${takes}`);
+  expect(refused("me@colours.example:/srv/www/")).toBe(
+    `--to can't be me@colours.example:/srv/www/: ${takes}; rsync:me@colours.example:/srv/www/`,
+  );
+  for (const to of ["../www", "www", "./so:named", "C:\\www", "/srv/a:b"])
+    expect(refused(to)).toBe("taken");
+});

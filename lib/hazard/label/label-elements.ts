@@ -24,6 +24,7 @@ import { smallPackageReduction, type SmallPackage } from "./small-package.ts";
 import type { PrecautionRow } from "../texts/precautionary-statement.ts";
 import type { SupplementalCode } from "../texts/supplemental-code.ts";
 import { supplementalTraces, supplementsLeftOut } from "./supplemental-statements.ts";
+import { given } from "../../quantities/given.ts";
 
 export interface MixtureClass {
   readonly hazardClass: HazardClass;
@@ -164,19 +165,18 @@ function unknownLines(outcomes: readonly AcuteOutcome[]): UnknownToxicityStateme
 const GAP_FROM = 0.001;
 
 function gaps({ atMost, unaccounted }: MixtureParts): GapStatement[] {
-  const unknown = atMost.flatMap(({ slug, name, stated, known, unread }): GapStatement[] => [
-    ...(known
-      ? []
-      : [
-          {
-            rule: "no-hazard-data" as const,
-            values: { ingredient: slug, name, massFraction: stated },
-          },
-        ]),
-    ...(unread.length === 0
-      ? []
-      : [{ rule: "statement-not-known" as const, values: { statements: unread, name } }]),
-  ]);
+  const unknown = atMost.flatMap(({ slug, name, stated, known, unread }): GapStatement[] =>
+    given([
+      !known && {
+        rule: "no-hazard-data" as const,
+        values: { ingredient: slug, name, massFraction: stated },
+      },
+      unread.length > 0 && {
+        rule: "statement-not-known" as const,
+        values: { statements: unread, name },
+      },
+    ]),
+  );
   return reaches(unaccounted, GAP_FROM)
     ? [...unknown, { rule: "total-short-of-the-whole", values: { unaccounted } }]
     : unknown;

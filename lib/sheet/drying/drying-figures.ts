@@ -30,6 +30,7 @@ import { found, foundFrom } from "../found.ts";
 import type { PaintOfColour } from "../paint-as-made.ts";
 import { colourRecord } from "../record-inputs.ts";
 import { TRIAL, type TrialFigures } from "./trial-figures.ts";
+import { given } from "../../quantities/given.ts";
 
 /** A standing, or that nothing is known. */
 export const STANDING_OR_NONE = d.oneOf<StandingKind>([
@@ -130,14 +131,16 @@ export const DRYING = d.headed("dryingSection", {
       inputs: [],
     }),
   ),
-  reasons: drying.found(d.statements, ({ decides, ofRules, expectedDays, touchDryDays, facts }) => [
-    ...(decides === undefined ? [] : [decides.sentence]),
-    ...ofRules,
-    ...(decides === undefined && isKnown(expectedDays)
-      ? [dryingClassRuling(expectedDays.value).reason]
-      : []),
-    ...said(DRYING_REASONS, { ...facts, touchDryDays: knownValue(touchDryDays) }),
-  ]),
+  reasons: drying.found(d.statements, ({ decides, ofRules, expectedDays, touchDryDays, facts }) =>
+    given([
+      decides?.sentence,
+      ...ofRules,
+      decides === undefined &&
+        isKnown(expectedDays) &&
+        dryingClassRuling(expectedDays.value).reason,
+      ...said(DRYING_REASONS, { ...facts, touchDryDays: knownValue(touchDryDays) }),
+    ]),
+  ),
   contributions: d.list(CONTRIBUTION),
   /** Every trial with the conditions it was made under. */
   trials: drying.found(d.list(TRIAL), ({ tried }) => tried),

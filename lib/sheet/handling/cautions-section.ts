@@ -26,6 +26,7 @@ import {
   WORKSHOP,
 } from "../record-inputs.ts";
 import { studioPigment } from "./studio-pigment.ts";
+import { given } from "../../quantities/given.ts";
 
 /** Label elements as the maker states them, else worked out; markets; cautions of the studio by operation. */
 export function cautionsSection({
@@ -49,12 +50,9 @@ export function cautionsSection({
     records.hazardKnowledge,
   );
   const dryPigment = parts.map(({ slug }) => dryPigmentPart(slug, records));
-  const handled = [
-    ...new Set([
-      ...(vehicle === undefined ? [] : [vehicle.slug]),
-      ...additions.map((one) => one.vehicle),
-    ]),
-  ].map((slug) => vehiclePartHandled(slug, records));
+  const handled = [...new Set(given([vehicle?.slug, ...additions.map((one) => one.vehicle)]))].map(
+    (slug) => vehiclePartHandled(slug, records),
+  );
   const markets = (workshop.markets ?? []).map((market) => ({
     market,
     rulings: marketRulings(

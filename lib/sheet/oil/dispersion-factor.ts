@@ -9,6 +9,7 @@ import type { Amounts } from "../found.ts";
 import { colourRecord, pigmentRecord } from "../record-inputs.ts";
 import { amountValue } from "../recorded-figure.ts";
 import type { PigmentPart } from "../pigments/pigment-figures.ts";
+import { given } from "../../quantities/given.ts";
 
 interface Paste extends Amounts<"finenessOfGrindUm"> {
   readonly colour: Colour;
@@ -57,7 +58,7 @@ export function openedPaste({ colour, parts, finenessOfGrindUm, records }: Paste
       source: reason.source,
       inputs,
     }),
-    reasons: [...(opened.reason === undefined ? [] : [opened.reason]), reason],
+    reasons: given([opened.reason, reason]),
   };
 }
 

@@ -4,6 +4,7 @@ import { isKnown, sourceFigure } from "../../quantities/figure.ts";
 import type { Colour, Records } from "../../records/records.ts";
 import { tolerancesOf } from "../lots/colour-tolerances.ts";
 import type { OilSection } from "./oil-figures.ts";
+import { given } from "../../quantities/given.ts";
 
 /**
  * Density of the paint as its lots were weighed, in place of the one that its parts add up to, and
@@ -38,9 +39,6 @@ export function asWeighed(oil: OilSection, colour: Colour, records: Records): Oi
       { paintDensity, pigmentMassFraction },
       (v) => v.paintDensity * v.pigmentMassFraction,
     ),
-    contradictions: [
-      ...oil.contradictions,
-      ...(contradiction === undefined ? [] : [contradiction]),
-    ],
+    contradictions: given([...oil.contradictions, contradiction]),
   };
 }

@@ -12,6 +12,7 @@ import { whiteColour } from "../tints/drawdown-set.ts";
 import { HARDLY_ANY_WHITE } from "../tints/strength-parts.ts";
 import type { EqualLightness, TintSection } from "../tints/tint-figures.ts";
 import { whitesOfTheRange } from "../tints/whites-of-the-range.ts";
+import { given } from "../../quantities/given.ts";
 
 /** What the white makes of the colour at each L* that two whites reach, and in which whites of the range it was not let down. */
 export function acrossWhites(
@@ -46,5 +47,5 @@ export function acrossWhites(
       .filter((name) => !letDownIn.has(name))
       .sort(slugOrder),
   );
-  return [...compared, ...(without === undefined ? [] : [without])];
+  return given([...compared, without]);
 }

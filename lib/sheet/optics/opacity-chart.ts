@@ -16,6 +16,7 @@ import type { Colour, FilmReading, Records, SpectrumReading } from "../../record
 import { effectOfPigments } from "../pigments/special-effects.ts";
 import { masstoneContrast } from "../tints/films-over-both.ts";
 import { opticsReading } from "../tints/optics-reading.ts";
+import { given } from "../../quantities/given.ts";
 
 /** The grounds that films were drawn down on, and how they are known. */
 export interface OpacityChart {
@@ -38,11 +39,11 @@ export function filmGrid(colour: Colour, { grounds }: Records): WavelengthGrid |
   return films.length === 0
     ? undefined
     : commonGrid(
-        [
+        given([
           ...films,
-          ...(colour.masstone?.form === "spectrum" ? [colour.masstone] : []),
+          colour.masstone?.form === "spectrum" && colour.masstone,
           ...(grounds === undefined ? [] : [grounds.black, grounds.white]),
-        ].map(({ spectrum }) => spectrum.grid),
+        ]).map(({ spectrum }) => spectrum.grid),
       );
 }
 

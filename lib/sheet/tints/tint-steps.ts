@@ -19,6 +19,7 @@ import { labFigures, notationFigure, type Origin } from "../notations/lab-figure
 import { munsellFigures, screenFigures } from "../notations/munsell-figures.ts";
 import { readingFigures } from "../notations/reading-figures.ts";
 import type { TintStep } from "./tint-figures.ts";
+import { given } from "../../quantities/given.ts";
 
 /** The method of everything that the fit of K and S predicts. */
 export function predictedFrom(drawdowns: readonly RecordRoot[]): Origin {
@@ -49,14 +50,14 @@ export function measuredStep(
   const { reading } = tint;
   const moved =
     reading.form === "spectrum"
-      ? [
+      ? given([
           weighingShift(
             opticsReading(reading),
             white && opticsReading(white),
             masstone && opticsReading(masstone),
           ),
-          ...(film === undefined ? [] : [thicknessShift(film)]),
-        ]
+          film !== undefined && thicknessShift(film),
+        ])
       : [];
   const { lab, munsell, srgb, displayP3, oklch } = readingFigures(
     reading,

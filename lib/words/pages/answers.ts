@@ -11,6 +11,7 @@ import {
   SIGNAL_WORD,
   withinWhite,
 } from "../shared-rows.ts";
+import { given } from "../../quantities/given.ts";
 
 /** "de 4 días", and "del de Lead White" of what begins with an article. */
 function ofTheSpanish(limit: string): string {
@@ -443,22 +444,22 @@ export const ANSWERS = {
     }),
   },
   answered: (date: string | undefined, newest: string | undefined) => ({
-    en: [
-      ...(date === undefined ? [] : [`Answered on ${date}.`]),
-      ...(newest === undefined ? [] : [`By our records to ${newest}.`]),
-    ].join(" "),
-    de: [
-      ...(date === undefined ? [] : [`Beantwortet am ${date}.`]),
-      ...(newest === undefined ? [] : [`Nach unseren Aufzeichnungen bis ${newest}.`]),
-    ].join(" "),
-    fr: [
-      ...(date === undefined ? [] : [`Répondu le ${date}.`]),
-      ...(newest === undefined ? [] : [`D’après nos relevés jusqu’au ${newest}.`]),
-    ].join(" "),
-    es: [
-      ...(date === undefined ? [] : [`Respondida el ${date}.`]),
-      ...(newest === undefined ? [] : [`Según nuestros registros hasta el ${newest}.`]),
-    ].join(" "),
+    en: given([
+      date !== undefined && `Answered on ${date}.`,
+      newest !== undefined && `By our records to ${newest}.`,
+    ]).join(" "),
+    de: given([
+      date !== undefined && `Beantwortet am ${date}.`,
+      newest !== undefined && `Nach unseren Aufzeichnungen bis ${newest}.`,
+    ]).join(" "),
+    fr: given([
+      date !== undefined && `Répondu le ${date}.`,
+      newest !== undefined && `D’après nos relevés jusqu’au ${newest}.`,
+    ]).join(" "),
+    es: given([
+      date !== undefined && `Respondida el ${date}.`,
+      newest !== undefined && `Según nuestros registros hasta el ${newest}.`,
+    ]).join(" "),
   }),
   coloursHeading: {
     en: "Colours that it names",

@@ -1,6 +1,7 @@
 import type { RangeCounts } from "../range-counts.ts";
 import type { Texts } from "../texts.ts";
 import { HOW_WE_KNOW } from "../shared-rows.ts";
+import { given } from "../../quantities/given.ts";
 
 /** The first page. */
 export const HOME = {
@@ -53,22 +54,22 @@ export const HOME = {
 
   /** What is shown beside those, and how it is known. */
   besides: ({ byEye, unread }: RangeCounts) => ({
-    en: [
-      ...(byEye === 0 ? [] : [`${byEye} more by eye or by figures of others`]),
-      ...(unread === 0 ? [] : [`${unread} still to measure`]),
-    ].join(", "),
-    de: [
-      ...(byEye === 0 ? [] : [`${byEye} weitere nach Augenmaß oder nach Angaben anderer`]),
-      ...(unread === 0 ? [] : [`${unread} noch zu messen`]),
-    ].join(", "),
-    fr: [
-      ...(byEye === 0 ? [] : [`${byEye} de plus, à l’œil ou d’après les chiffres d’autrui`]),
-      ...(unread === 0 ? [] : [`${unread} encore à mesurer`]),
-    ].join(", "),
-    es: [
-      ...(byEye === 0 ? [] : [`${byEye} más a ojo o según cifras de otros`]),
-      ...(unread === 0 ? [] : [`${unread} aún por medir`]),
-    ].join(", "),
+    en: given([
+      byEye !== 0 && `${byEye} more by eye or by figures of others`,
+      unread !== 0 && `${unread} still to measure`,
+    ]).join(", "),
+    de: given([
+      byEye !== 0 && `${byEye} weitere nach Augenmaß oder nach Angaben anderer`,
+      unread !== 0 && `${unread} noch zu messen`,
+    ]).join(", "),
+    fr: given([
+      byEye !== 0 && `${byEye} de plus, à l’œil ou d’après les chiffres d’autrui`,
+      unread !== 0 && `${unread} encore à mesurer`,
+    ]).join(", "),
+    es: given([
+      byEye !== 0 && `${byEye} más a ojo o según cifras de otros`,
+      unread !== 0 && `${unread} aún por medir`,
+    ]).join(", "),
   }),
   pressFamily: {
     en: "Press a family for its colours, and a colour for its sheet: what it does in white, whether it lasts, when it dries, what is in the tube.",

@@ -7,6 +7,7 @@ import {
   LET_DOWN_AT_EQUAL_STRENGTH,
   lotNumber,
 } from "../shared-rows.ts";
+import { given } from "../../quantities/given.ts";
 
 const LET_DOWN_DELTA_E00 = {
   en: "Let-down, \u0394E00",
@@ -61,38 +62,26 @@ const DRAW_DOWN = {
 export const LOTS = {
   /** On published pages: which lots the figures are of. */
   describes: (standard: string | undefined, others: readonly string[]) => ({
-    en: [
-      ...(standard === undefined ? [] : [`The figures describe lot ${standard}.`]),
-      ...(others.length === 0
-        ? []
-        : [
-            `${others.length === 1 ? "Lot" : "Lots"} ${others.join(", ")} ${others.length === 1 ? "agrees" : "agree"} with ${standard === undefined ? "the standard" : "it"} within tolerance.`,
-          ]),
-    ].join(" "),
-    de: [
-      ...(standard === undefined ? [] : [`Die Werte beschreiben Charge ${standard}.`]),
-      ...(others.length === 0
-        ? []
-        : [
-            `Innerhalb der Toleranz ${standard === undefined ? "wie der Standard" : "ebenso"}: ${others.join(", ")}.`,
-          ]),
-    ].join(" "),
-    fr: [
-      ...(standard === undefined ? [] : [`Les chiffres décrivent le lot ${standard}.`]),
-      ...(others.length === 0
-        ? []
-        : [
-            `${others.length === 1 ? "Le lot" : "Les lots"} ${others.join(", ")} ${others.length === 1 ? "s’accorde" : "s’accordent"} avec ${standard === undefined ? "l’étalon" : "lui"}, dans la tolérance.`,
-          ]),
-    ].join(" "),
-    es: [
-      ...(standard === undefined ? [] : [`Las cifras son del lote ${standard}.`]),
-      ...(others.length === 0
-        ? []
-        : [
-            `${others.length === 1 ? "El lote" : "Los lotes"} ${others.join(", ")} ${others.length === 1 ? "concuerda" : "concuerdan"} con ${standard === undefined ? "el patrón" : "él"} dentro de la tolerancia.`,
-          ]),
-    ].join(" "),
+    en: given([
+      standard !== undefined && `The figures describe lot ${standard}.`,
+      others.length > 0 &&
+        `${others.length === 1 ? "Lot" : "Lots"} ${others.join(", ")} ${others.length === 1 ? "agrees" : "agree"} with ${standard === undefined ? "the standard" : "it"} within tolerance.`,
+    ]).join(" "),
+    de: given([
+      standard !== undefined && `Die Werte beschreiben Charge ${standard}.`,
+      others.length > 0 &&
+        `Innerhalb der Toleranz ${standard === undefined ? "wie der Standard" : "ebenso"}: ${others.join(", ")}.`,
+    ]).join(" "),
+    fr: given([
+      standard !== undefined && `Les chiffres décrivent le lot ${standard}.`,
+      others.length > 0 &&
+        `${others.length === 1 ? "Le lot" : "Les lots"} ${others.join(", ")} ${others.length === 1 ? "s’accorde" : "s’accordent"} avec ${standard === undefined ? "l’étalon" : "lui"}, dans la tolérance.`,
+    ]).join(" "),
+    es: given([
+      standard !== undefined && `Las cifras son del lote ${standard}.`,
+      others.length > 0 &&
+        `${others.length === 1 ? "El lote" : "Los lotes"} ${others.join(", ")} ${others.length === 1 ? "concuerda" : "concuerdan"} con ${standard === undefined ? "el patrón" : "él"} dentro de la tolerancia.`,
+    ]).join(" "),
   }),
   recalled: (number: string, since: string) => ({
     en: `Lot ${number} was recalled on ${since}: do not use it, and write to us.`,

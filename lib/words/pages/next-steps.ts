@@ -1,6 +1,7 @@
 import { de, en, es, fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
+import { given } from "../../quantities/given.ts";
 
 function lines(count: number): InEach {
   return {
@@ -181,50 +182,35 @@ export const NEXT_STEPS = {
     es: `${thing}: ${es.listed(names.length > 4 ? [...names.slice(0, 4), `${names.length - 4} más`] : names)}`,
   }),
   gain: (cleared: number, firmer: number, added: number, claims: number) => ({
-    en: [
-      ...(cleared === 0
-        ? []
-        : [`${lines(cleared).en} stated that ${cleared === 1 ? "is" : "are"} missing now`]),
-      ...(firmer === 0
-        ? []
-        : [
-            `${lines(firmer).en} firm that ${firmer === 1 ? "is an estimate" : "are estimates"} now`,
-          ]),
-      ...(added === 0 ? [] : [`${lines(added).en} that ${added === 1 ? "is" : "are"} new`]),
-      ...(claims === 0 ? [] : [`${claims} ${claims === 1 ? "claim" : "claims"} of answers`]),
-    ].join(", "),
-    de: [
-      ...(cleared === 0 ? [] : [`${lines(cleared).de} nicht mehr „keine Angabe“`]),
-      ...(firmer === 0 ? [] : [`${lines(firmer).de} nicht mehr geschätzt`]),
-      ...(added === 0 ? [] : [`${lines(added).de} neu`]),
-      ...(claims === 0 ? [] : [`${claims} ${claims === 1 ? "Aussage" : "Aussagen"} in Antworten`]),
-    ].join(", "),
-    fr: [
-      ...(cleared === 0
-        ? []
-        : [
-            `${lines(cleared).fr} qui ${cleared === 1 ? "n’est" : "ne sont"} plus «\u202fnon indiqué\u202f»`,
-          ]),
-      ...(firmer === 0
-        ? []
-        : [`${lines(firmer).fr} qui ${firmer === 1 ? "n’est" : "ne sont"} plus une estimation`]),
-      ...(added === 0 ? [] : [`${lines(added).fr} en plus`]),
-      ...(claims === 0
-        ? []
-        : [`${claims} ${claims === 1 ? "affirmation" : "affirmations"} de réponses`]),
-    ].join(", "),
-    es: [
-      ...(cleared === 0
-        ? []
-        : [`${lines(cleared).es} que ya no ${cleared === 1 ? "es" : "son"} «no indicado»`]),
-      ...(firmer === 0
-        ? []
-        : [`${lines(firmer).es} que ya no ${firmer === 1 ? "es" : "son"} una estimación`]),
-      ...(added === 0 ? [] : [`${lines(added).es} más`]),
-      ...(claims === 0
-        ? []
-        : [`${claims} ${claims === 1 ? "afirmación" : "afirmaciones"} de respuestas`]),
-    ].join(", "),
+    en: given([
+      cleared !== 0 &&
+        `${lines(cleared).en} stated that ${cleared === 1 ? "is" : "are"} missing now`,
+      firmer !== 0 &&
+        `${lines(firmer).en} firm that ${firmer === 1 ? "is an estimate" : "are estimates"} now`,
+      added !== 0 && `${lines(added).en} that ${added === 1 ? "is" : "are"} new`,
+      claims !== 0 && `${claims} ${claims === 1 ? "claim" : "claims"} of answers`,
+    ]).join(", "),
+    de: given([
+      cleared !== 0 && `${lines(cleared).de} nicht mehr „keine Angabe“`,
+      firmer !== 0 && `${lines(firmer).de} nicht mehr geschätzt`,
+      added !== 0 && `${lines(added).de} neu`,
+      claims !== 0 && `${claims} ${claims === 1 ? "Aussage" : "Aussagen"} in Antworten`,
+    ]).join(", "),
+    fr: given([
+      cleared !== 0 &&
+        `${lines(cleared).fr} qui ${cleared === 1 ? "n’est" : "ne sont"} plus «\u202fnon indiqué\u202f»`,
+      firmer !== 0 &&
+        `${lines(firmer).fr} qui ${firmer === 1 ? "n’est" : "ne sont"} plus une estimation`,
+      added !== 0 && `${lines(added).fr} en plus`,
+      claims !== 0 && `${claims} ${claims === 1 ? "affirmation" : "affirmations"} de réponses`,
+    ]).join(", "),
+    es: given([
+      cleared !== 0 &&
+        `${lines(cleared).es} que ya no ${cleared === 1 ? "es" : "son"} «no indicado»`,
+      firmer !== 0 && `${lines(firmer).es} que ya no ${firmer === 1 ? "es" : "son"} una estimación`,
+      added !== 0 && `${lines(added).es} más`,
+      claims !== 0 && `${claims} ${claims === 1 ? "afirmación" : "afirmaciones"} de respuestas`,
+    ]).join(", "),
   }),
   triedOn: (tried: number, all: number) => ({
     en: `found on ${tried} of the ${all} colours and taken to be alike on the others`,
