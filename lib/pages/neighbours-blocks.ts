@@ -36,9 +36,7 @@ export function neighboursBlocks(page: SheetPage): Block[] {
   const groups = [
     {
       heading: text.sameColour,
-      cards: sameColourOtherPigment(sheet, bySlug, context.range)
-        .slice(0, MOST_CARDS)
-        .flatMap(alike),
+      cards: sameColourOtherPigment(sheet, context.range).slice(0, MOST_CARDS).flatMap(alike),
     },
     {
       heading: text.samePigment,
