@@ -112,14 +112,11 @@ function nearestAmong(sheets: readonly InRange[], gloss: GlossInReading): [strin
 /** Matches in daylight made of none of a colour's pigments: the same colour from another pigment. */
 export function sameColourOtherPigment(
   sheet: Sheet,
-  sheets: ReadonlyMap<string, Sheet>,
-  { nearest }: Collection,
+  { nearest, ofPigment }: Collection,
 ): Neighbour[] {
-  const own = new Set(sheet.pigments.map(({ slug }) => slug));
+  const ofOwn = new Set(sheet.pigments.flatMap(({ slug }) => ofPigment.get(slug) ?? []));
   return (nearest.get(sheet.slug) ?? []).filter(
-    ({ slug, deltaE00 }) =>
-      deltaE00 <= MATCHES_TO &&
-      !(sheets.get(slug)?.pigments ?? []).some((pigment) => own.has(pigment.slug)),
+    ({ slug, deltaE00 }) => deltaE00 <= MATCHES_TO && !ofOwn.has(slug),
   );
 }
 

@@ -36,9 +36,7 @@ export function neighboursBlocks(page: SheetPage): Block[] {
   const groups = [
     {
       heading: text.sameColour,
-      cards: sameColourOtherPigment(sheet, bySlug, context.range)
-        .slice(0, MOST_CARDS)
-        .flatMap(alike),
+      cards: sameColourOtherPigment(sheet, context.range).slice(0, MOST_CARDS).flatMap(alike),
     },
     {
       heading: text.samePigment,
@@ -73,7 +71,10 @@ function inTwoLights({ context, sheet, words }: SheetPage): ListView[] {
     {
       heading: metameric,
       items: pairs.map(({ slug, statement }) => ({
-        text: metamericPair(bySlug.get(slug)?.name ?? slug, statementText(statement, words)),
+        text: metamericPair(
+          bySlug.get(slug)?.name ?? slug,
+          words.lowerFirst(statementText(statement, words)),
+        ),
       })),
     },
   ];

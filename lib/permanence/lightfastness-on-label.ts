@@ -9,7 +9,7 @@ import type { ExposedForm } from "./exposure.ts";
 import type { LightfastnessCategory } from "./lightfastness.ts";
 import type { PermanenceRuling } from "./permanence-ruling.ts";
 
-const SUITABLE_CATEGORIES: readonly LightfastnessCategory[] = ["I", "II"];
+const SUITABLE_CATEGORIES: readonly string[] = ["I", "II"] satisfies LightfastnessCategory[];
 
 type LabelledForms = { category: LightfastnessCategory; forms: readonly ExposedForm[] };
 
@@ -41,8 +41,13 @@ export function labelLightfastness({
   };
 }
 
+/** Whether a category is one of the two of least change, which the specification lists. */
+export function isSuitableCategory(category: string): boolean {
+  return SUITABLE_CATEGORIES.includes(category);
+}
+
 /** Whether a category stands among those that the specification lists as suitable for artists' oil paints. */
 export function suitabilityRuling(category: LightfastnessCategory): SuitabilityStatement {
-  const suitable = SUITABLE_CATEGORIES.includes(category);
+  const suitable = isSuitableCategory(category);
   return estimated(suitable ? "listed-as-suitable" : "below-suitable", { category }, "astm-d4302");
 }

@@ -137,6 +137,12 @@ export function checkedRecords(
       checkedReadings(readAgain(colour), { files: noting, whites: whites.value, knowledge }),
     ),
   );
+  const dates = new Map(
+    allRecords(files).map((one) => [
+      one,
+      parsers.follows(one.file, "dates", () => datesIn(one.record)),
+    ]),
+  );
   const written = followedRecordKeys({ ...files, today, usedReadings: ofReadings.used });
   parts.set("keys", written.part);
   diagnostics.push(
@@ -150,7 +156,7 @@ export function checkedRecords(
       files,
       read.map((colour, i) => ({ colour, inWhite: at(readings, i).inWhite })),
     ),
-    ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour]))),
+    ...lotFaults(lotsRead, files, new Map(read.map((colour) => [colour.slug, colour])), dates),
     ...photographed.diagnostics,
     ...sharedPhotographFaults(photographed.photographs, files),
   );
@@ -168,7 +174,7 @@ export function checkedRecords(
   ]);
   const { again } = parsers;
   const { withReplicateNoise } = ofReadings;
-  const newestDate = newestDateOf(allRecords(files).map(({ record }) => record));
+  const newestDate = [...dates.values()].flat().sort().at(-1);
   return {
     diagnostics: sorted,
     notes,
@@ -257,13 +263,6 @@ function bibliography(files: ParsedFiles): ReadonlyMap<string, Source> {
     },
   ]);
   return new Map([...Object.entries(BIBLIOGRAPHY), ...own]);
-}
-
-function newestDateOf(records: readonly object[]): string | undefined {
-  return records
-    .flatMap((record) => datesIn(record))
-    .sort()
-    .at(-1);
 }
 
 function inOrder(diagnostics: readonly Diagnostic[]): Diagnostic[] {

@@ -9,7 +9,6 @@ import { densityByWeights, lotFillingFaults } from "./lot-filling-faults.ts";
 import { lotWeightFaults, PAINT_DENSITY } from "./lot-weights.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
-import { datesIn } from "./record-values.ts";
 import { readDrawdowns, type ReadDrawdown } from "./read-drawdowns.ts";
 import type { Colour, Lot, Reading, TintReading } from "./records.ts";
 import { standardLetDowns } from "./standard-let-downs.ts";
@@ -27,14 +26,18 @@ const MOST_YIELD = 1.001;
 /** What all tubes hold may pass the yield by this share [1]: a tube is filled by eye. */
 const TUBES_OVER_YIELD = 0.05;
 
-/** Faults of lots that no schema sees: numbers given twice, readings that no standard can be held against, weights that do not add up, days out of order. */
+/**
+ * Faults of lots that no schema sees: numbers given twice, readings that no standard can be held against, weights that do not add up, days out of order.
+ * @param dates those that each record states.
+ */
 export function* lotFaults(
   lots: readonly Lot[],
   files: ParsedFiles,
   colours: ReadonlyMap<string, Colour>,
+  dates: ReadonlyMap<Parsed<object>, readonly string[]>,
 ): Faults {
   yield* numberFaults(files);
-  yield* dateFaults(files);
+  yield* dateFaults(files, dates);
   for (const lot of files.lots.values()) {
     yield* weighedFaults(lot, files);
     yield* lotFillingFaults(lot, files);
@@ -96,9 +99,12 @@ function* numberFaults({ lots }: ParsedFiles): Faults {
 }
 
 /** A lot years before all else that these records date. */
-function* dateFaults({ colours, lots, trials }: ParsedFiles): Faults {
+function* dateFaults(
+  { colours, lots, trials }: ParsedFiles,
+  dates: ReadonlyMap<Parsed<object>, readonly string[]>,
+): Faults {
   const dated = [...colours.values(), ...lots.values(), ...trials.values()]
-    .flatMap((of: Parsed<object>) => datesIn(of.record).map((day) => ({ of, day })))
+    .flatMap((of: Parsed<object>) => (dates.get(of) ?? []).map((day) => ({ of, day })))
     .toSorted((one, other) => (one.day < other.day ? -1 : one.day > other.day ? 1 : 0));
   for (const lot of lots.values()) {
     const { date } = lot.record;

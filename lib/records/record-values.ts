@@ -1,4 +1,3 @@
-import { remembered } from "../quantities/remembered.ts";
 import type { RecordPath } from "./yaml-record.ts";
 
 /** A value of a record, and where in it. */
@@ -18,8 +17,8 @@ export function valuesIn(value: unknown, path: RecordPath = []): PlacedValue[] {
 }
 
 /** Every date that a record states, YYYY-MM-DD. */
-export const datesIn = remembered((record: object): readonly string[] =>
-  valuesIn(record).flatMap(({ value, path }) =>
+export function datesIn(record: object): readonly string[] {
+  return valuesIn(record).flatMap(({ value, path }) =>
     path.at(-1) === "date" && typeof value === "string" ? [value] : [],
-  ),
-);
+  );
+}

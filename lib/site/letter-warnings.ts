@@ -1,6 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { madeStep, type KeptSteps } from "../kept/kept-steps.ts";
 import { MISSING_LETTER, missingLetters } from "../print/printable-letters.ts";
-import { remembered } from "../quantities/remembered.ts";
 import { warningAt } from "../records/fault.ts";
 import type { Records } from "../records/records.ts";
 import { valuesIn } from "../records/record-values.ts";
@@ -11,34 +11,46 @@ interface PlacedRecord {
   readonly place: (path: RecordPath) => Diagnostic["place"];
 }
 
-/** Letters that no font of the paper has: each told once a record, at the first value that holds it. */
-export function letterWarnings({
-  workshop,
-  workshopPlace,
-  pigments,
-  vehicles,
-  colours,
-}: Pick<
-  Records,
-  "workshop" | "workshopPlace" | "pigments" | "vehicles" | "colours"
->): Diagnostic[] {
+const STEP = { modules: ["lib/site/letter-warnings.ts"], name: "letters of records" };
+
+/**
+ * Letters that no font of the paper has: each told once a record, at the first value that holds it.
+ * @param records that note what is read of them, where steps are kept.
+ */
+export function letterWarnings(
+  {
+    workshop,
+    workshopPlace,
+    pigments,
+    vehicles,
+    colours,
+  }: Pick<Records, "workshop" | "workshopPlace" | "pigments" | "vehicles" | "colours">,
+  steps?: KeptSteps,
+): Diagnostic[] {
+  const ofRecord = (of: string, { record, place }: PlacedRecord): Diagnostic[] =>
+    madeStep(steps, { ...STEP, of }, () => lettersWithout(record)).map(({ letters, path }) =>
+      warning(letters, place(path)),
+    );
   return [
-    { record: workshop, place: workshopPlace },
-    ...pigments.values(),
-    ...vehicles.values(),
-    ...colours.values(),
-  ].flatMap((one) => ofRecord(one));
+    ...ofRecord("workshop", { record: workshop, place: workshopPlace }),
+    ...Object.entries({ pigments, vehicles, colours }).flatMap(([folder, records]) =>
+      [...records].flatMap(([slug, one]) => ofRecord(`${folder}/${slug}`, one)),
+    ),
+  ];
 }
 
-const ofRecord = remembered(({ record, place }: PlacedRecord): Diagnostic[] => {
+/** Letters without a form in the fonts, by the first value that holds them. */
+function lettersWithout(
+  record: object,
+): { readonly letters: readonly string[]; readonly path: RecordPath }[] {
   const told = new Set<string>();
   return valuesIn(record).flatMap(({ value, path }) => {
     if (typeof value !== "string") return [];
     const letters = missingLetters(value).filter((letter) => !told.has(letter));
     for (const letter of letters) told.add(letter);
-    return letters.length > 0 ? [warning(letters, place(path))] : [];
+    return letters.length > 0 ? [{ letters, path }] : [];
   });
-});
+}
 
 function warning(letters: readonly string[], place: Diagnostic["place"]): Diagnostic {
   const named = letters.map(

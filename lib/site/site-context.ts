@@ -486,7 +486,7 @@ function wordedSite(worked: WorkedRange, date: string | undefined, language: Lan
     partsTold,
     keepSteps: worked.keepSteps,
     diagnostics: [
-      ...letterWarnings(worked.written),
+      ...letterWarnings(records, steps),
       ...labelFaults(worked.written),
       ...told.flatMap((one) => one().complaints).map(placedIn(records)),
       ...diagnostics,

@@ -193,11 +193,7 @@ describe("neighbours", () => {
     if (one === undefined) throw new Error("There is no sheet.");
     const held = collectionOf(three);
     expect(held.nearest.get("one")).toHaveLength(2);
-    expect(
-      sameColourOtherPigment(one, new Map(three.map((each) => [each.slug, each])), held).map(
-        ({ slug }) => slug,
-      ),
-    ).toEqual(["match"]);
+    expect(sameColourOtherPigment(one, held).map(({ slug }) => slug)).toEqual(["match"]);
   });
 });
 

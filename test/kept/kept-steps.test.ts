@@ -340,11 +340,7 @@ describe("a step that another build took at the same time", () => {
     const before = run(BLACKS);
     oilTold(before);
     before.steps.keepBooks();
-    const results = join(cache.folder, "results");
-    const files = readdirSync(results, { recursive: true, encoding: "utf8" })
-      .map((name) => join(results, name))
-      .filter((name) => statSync(name).isFile());
-    const earlier = files.map((file) => [file, readFileSync(file)] as const);
+    const earlier = keptFiles();
     for (const [file] of earlier) rmSync(file);
     const after = run(oilier);
     oilTold(after);
@@ -359,4 +355,38 @@ describe("a step that another build took at the same time", () => {
     }
     expect(taken).toBe(earlier.length);
   });
+
+  test("is taken again where a build was killed that had written some of its files over those of the one before", () => {
+    // So many that what each of them is now is written with all others.
+    const withOil = (oil: string): Colours =>
+      new Map(Array.from({ length: 10 }, (_, i) => colour(`c${i}`, oil)));
+    const oilsTold = (oil: string): unknown[] => {
+      const { steps, colours } = run(withOil(oil));
+      const told = [...withOil(oil).keys()].map((of) =>
+        steps.made({ ...STEP, of }, () => colours.get(of)?.oil),
+      );
+      steps.keepBooks();
+      return told;
+    };
+    const alike = (oil: string): string[] => [...withOil(oil).keys()].map(() => oil);
+    oilsTold("60");
+    const earlier = keptFiles();
+    oilsTold("61");
+    const later = keptFiles();
+    for (const [file, bytes] of earlier) {
+      for (const [path, now] of later) writeFileSync(path, now);
+      writeFileSync(file, bytes);
+      expect(oilsTold("62")).toEqual(alike("62"));
+      expect(oilsTold("61")).toEqual(alike("61"));
+    }
+  });
 });
+
+/** Every file that is kept, with what it holds. */
+function keptFiles(): (readonly [file: string, bytes: Buffer])[] {
+  const results = join(cache.folder, "results");
+  return readdirSync(results, { recursive: true, encoding: "utf8" })
+    .map((name) => join(results, name))
+    .filter((name) => statSync(name).isFile())
+    .map((file) => [file, readFileSync(file)] as const);
+}

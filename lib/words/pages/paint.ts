@@ -1,3 +1,4 @@
+import { isSuitableCategory } from "../../permanence/lightfastness-on-label.ts";
 import { de, en, es, fr } from "../phrases-in-each.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
@@ -286,10 +287,10 @@ export const PAINT = {
   },
   permanence: {
     ownExposure: (category: string) => ({
-      en: `In our own exposure it changed no more than category ${category} allows; that is not the full standard test.`,
-      de: `In unserer eigenen Belichtung änderte sich die Farbe nicht stärker, als Kategorie\u00a0${category} zulässt; das ist nicht die vollständige Prüfung nach der Norm.`,
-      fr: `Dans notre propre exposition, elle a changé dans les limites de la catégorie\u00a0${category}\u202f; ce n’est pas l’essai complet de la norme.`,
-      es: `En nuestra propia exposición cambió dentro de los límites de la categoría\u00a0${category}; no es el ensayo completo de la norma.`,
+      en: `In our own exposure it changed ${isSuitableCategory(category) ? "no more than" : "visibly, as much as"} category ${category} allows; that is not the full standard test.`,
+      de: `In unserer eigenen Belichtung änderte sich die Farbe ${isSuitableCategory(category) ? "nicht stärker, als" : "sichtbar, so stark, wie"} Kategorie\u00a0${category} zulässt; das ist nicht die vollständige Prüfung nach der Norm.`,
+      fr: `Dans notre propre exposition, elle a changé ${isSuitableCategory(category) ? "dans les" : "visiblement, jusqu’aux"} limites de la catégorie\u00a0${category}\u202f; ce n’est pas l’essai complet de la norme.`,
+      es: `En nuestra propia exposición cambió ${isSuitableCategory(category) ? "dentro de los" : "visiblemente, hasta los"} límites de la categoría\u00a0${category}; no es el ensayo completo de la norma.`,
     }),
     names: {
       "own exposure": {

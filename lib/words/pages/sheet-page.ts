@@ -1,3 +1,4 @@
+import { isSuitableCategory } from "../../permanence/lightfastness-on-label.ts";
 import { upperFirst } from "../letter-case.ts";
 import { MEASURES, SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
 import { de, en, es, fr } from "../phrases-in-each.ts";
@@ -213,10 +214,10 @@ export const SHEET_PAGE = {
       es: `categoría\u00a0${category}, ensayada según la norma`,
     }),
     own: (category: string) => ({
-      en: `our own window test: no more change than category ${category} allows; not the standard\u2019s full test`,
-      de: `eigene Prüfung am Fenster: nicht stärker verändert, als Kategorie\u00a0${category} zulässt; nicht die volle Prüfung der Norm`,
-      fr: `notre propre essai à la fenêtre\u202f: dans les limites de la catégorie\u00a0${category}\u202f; non l’essai complet de la norme`,
-      es: `nuestro propio ensayo en la ventana: dentro de los límites de la categoría\u00a0${category}; no el ensayo completo de la norma`,
+      en: `our own window test: ${isSuitableCategory(category) ? "no more change than" : "as much change as"} category ${category} allows; not the standard\u2019s full test`,
+      de: `eigene Prüfung am Fenster: ${isSuitableCategory(category) ? "nicht stärker verändert, als" : "so stark verändert, wie"} Kategorie\u00a0${category} zulässt; nicht die volle Prüfung der Norm`,
+      fr: `notre propre essai à la fenêtre\u202f: ${isSuitableCategory(category) ? "dans les" : "changé jusqu’aux"} limites de la catégorie\u00a0${category}\u202f; non l’essai complet de la norme`,
+      es: `nuestro propio ensayo en la ventana: ${isSuitableCategory(category) ? "dentro de los" : "cambió hasta los"} límites de la categoría\u00a0${category}; no el ensayo completo de la norma`,
     }),
     expected: {
       en: "what its pigment leads us to expect; not tested here",
