@@ -211,9 +211,9 @@ const calledFaults: Rule = function* ({ record: { name, colourIndexName }, yaml 
 const ROUND: readonly string[] = ["red", "orange", "yellow", "green", "blue", "violet"];
 /** Families without a hue of their own. */
 const NEUTRAL: readonly string[] = ["white", "black"];
-/** What is known as an earth may be filed as any hue from yellow to violet, as green or as black. */
+/** Iron oxides run from yellow to violet and to black, and there are green earths; no earth is blue or white, since chalk and clays are extenders. */
 const EARTHS: readonly string[] = ["earth", "brown"];
-const NO_HUE_OF_EARTHS: readonly string[] = ["blue", "white"];
+const NO_EARTHS: readonly string[] = ["blue", "white"];
 
 /** A family that the letters of the Colour Index name rule out: lists, neighbours and the check of the masstone go by it. */
 const familyFaults: Rule = function* (
@@ -230,17 +230,18 @@ const familyFaults: Rule = function* (
   });
 };
 
-function areOpposed(stated: string, known: string): boolean {
-  if (EARTHS.includes(known)) return NO_HUE_OF_EARTHS.includes(stated);
-  const [at, beside] = [ROUND.indexOf(stated), ROUND.indexOf(known)];
+function areOpposed(one: string, other: string): boolean {
+  if (EARTHS.some((of) => of === one || of === other))
+    return NO_EARTHS.some((of) => of === one || of === other);
+  const [at, beside] = [ROUND.indexOf(one), ROUND.indexOf(other)];
   if (at >= 0 && beside >= 0) {
     const steps = Math.abs(at - beside);
     return Math.min(steps, ROUND.length - steps) > 1;
   }
   return (
-    stated !== known &&
-    [stated, known].some((of) => NEUTRAL.includes(of)) &&
-    [stated, known].every((of) => NEUTRAL.includes(of) || ROUND.includes(of))
+    one !== other &&
+    [one, other].some((of) => NEUTRAL.includes(of)) &&
+    [one, other].every((of) => NEUTRAL.includes(of) || ROUND.includes(of))
   );
 }
 

@@ -168,11 +168,6 @@ describe("names and families", () => {
       told: [],
     },
     {
-      what: "a white that is dug",
-      files: pigment("colourIndexName: PW 19\nfamily: earth\n"),
-      told: [],
-    },
-    {
       what: "a white called black",
       files: { ...pigment("colourIndexName: PW 6\nfamily: black\n") },
       told: `${PIGMENT}:3:9 warning The family is black, and PW 6 is among the white pigments; a record that was copied? records/family`,
