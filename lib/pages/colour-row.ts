@@ -32,8 +32,12 @@ export interface ColourRow {
   readonly cells: readonly CellView[];
   /** Oil to a mass of pigment and to a volume of it. */
   readonly oil: readonly CellView[];
-  /** Strength by volume and by mass, and parts of a white. */
-  readonly strength: { readonly beside: readonly CellView[]; readonly white: CellView };
+  /** Strength by volume and by mass, and parts of the white of that name. */
+  readonly strength: {
+    readonly beside: readonly CellView[];
+    readonly parts: CellView;
+    readonly white?: string;
+  };
 }
 
 /** Filters that it meets, and the whites that it was let down in. */

@@ -53,19 +53,23 @@ export function strengthCells(worded: SheetTexts, words: Words): ColourRow["stre
       figureCell(worded, "optics.tintingStrengthByVolume", words),
       figureCell(worded, "optics.tintingStrength", words),
     ],
-    white: whiteCell(worded, words),
+    ...partsOfWhite(worded, words),
   };
 }
 
 /** Parts of the first white that brings it to L* 50, and which white. */
-function whiteCell(worded: SheetTexts, words: Words): CellView {
+function partsOfWhite(
+  worded: SheetTexts,
+  words: Words,
+): Pick<ColourRow["strength"], "parts" | "white"> {
   const tint = worded.sheet.tints.find(
     ({ strengthParts }) => strengthParts !== undefined && isKnown(strengthParts.byVolume),
   );
-  if (tint === undefined) return notStatedCell(words);
+  if (tint === undefined) return { parts: notStatedCell(words) };
+  const { slug, name } = tint.white;
   return {
-    ...figureCell(worded, `tints.${tint.white.slug}.strengthParts.byVolume`, words),
-    note: words.pages.optics.byStrength.inWhite(tint.white.name),
+    parts: figureCell(worded, `tints.${slug}.strengthParts.byVolume`, words),
+    white: name,
   };
 }
 

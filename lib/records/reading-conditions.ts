@@ -1,3 +1,4 @@
+import { mostOf } from "../quantities/most-of.ts";
 import { warningAt, type Faults } from "./fault.ts";
 import { capitalised, readDrawdowns } from "./read-drawdowns.ts";
 import type { ReadColour, Reading } from "./records.ts";
@@ -60,12 +61,4 @@ export function* conditionFaults(colour: ReadColour): Faults {
       });
     }
   }
-}
-
-/** What most of them are, the first of those that are as many. */
-function mostOf(values: readonly string[]): string | undefined {
-  const counts = new Map<string, number>();
-  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
-  const most = Math.max(...counts.values());
-  return [...counts].find(([, count]) => count === most)?.[0];
 }

@@ -1,0 +1,7 @@
+/** The value that most of them are, the first of those that are as many; undefined of none. */
+export function mostOf(values: readonly string[]): string | undefined {
+  const counts = new Map<string, number>();
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+  const most = Math.max(...counts.values());
+  return [...counts].find(([, count]) => count === most)?.[0];
+}
