@@ -1,6 +1,7 @@
 import type { Chemistry, ChemistryRow } from "../drying/chemistry-drying.ts";
 import type { DryingNoteRow } from "../drying/drying-notes.ts";
 import type { HandbookRow } from "../formulation/handbook-estimate.ts";
+import type { GasGivenOff } from "../hazard/studio/gas-given-off.ts";
 import type { PigmentNature } from "../hazard/studio/pigment-nature.ts";
 import type { ExpectedLightfastnessRow } from "../permanence/expected-lightfastness.ts";
 import type { SensitivityRow } from "../permanence/sensitivity.ts";
@@ -33,6 +34,8 @@ export interface PigmentKnowledge {
   readonly opacity?: Tables["opacities"][number];
   /** Whether its dust can burn. */
   readonly nature?: PigmentNature;
+  /** What it can give off when strongly heated or under strong acid. */
+  readonly givesOff?: GasGivenOff;
   /** A carbon of smoke or gas, which shearing by hand does not open. */
   readonly isFineCarbon: boolean;
   /** The rows that tell it, each with source and standing. */
@@ -52,6 +55,7 @@ const BY_PIGMENT = [
   "sensitivities",
   "opacities",
   "dustNatures",
+  "gasesGivenOff",
 ] as const;
 
 /** The rows of every table for the pigments that they name. */
@@ -121,6 +125,7 @@ function pigmentKnowledge(tables: Tables, name: string): PigmentKnowledge {
   const [lightfastness] = rows.lightfastness;
   const [opacity] = rows.opacities;
   const nature = rows.dustNatures[0]?.nature;
+  const givesOff = rows.gasesGivenOff[0]?.gas;
   const family = hueFamily(tables.hueFamilies, name, identity?.class);
   return {
     ...(identity !== undefined && { identity }),
@@ -140,6 +145,7 @@ function pigmentKnowledge(tables: Tables, name: string): PigmentKnowledge {
     sensitivities: rows.sensitivities,
     ...(opacity !== undefined && { opacity }),
     ...(nature !== undefined && { nature }),
+    ...(givesOff !== undefined && { givesOff }),
     isFineCarbon: identity?.class === "fine carbon",
     rows,
   };

@@ -14,7 +14,7 @@ import { given } from "../quantities/given.ts";
 
 /** Not done with every picture: under a fold, unless this paint forbids it. */
 const RARELY = new Set(["sanding", "heating or spraying"]);
-const FORBIDS = new Set(["never-sand-dry", "no-spraying-no-heating"]);
+const FORBIDS = new Set(["never-sand-dry", "no-spraying-no-heating", "no-heating-of-oil"]);
 
 /** The label in full, cautions by operation, where it may be sold. */
 export function safetyBlocks(page: SheetPage): Block[] {
@@ -22,7 +22,9 @@ export function safetyBlocks(page: SheetPage): Block[] {
   const { handling: text, sheetPage } = words.pages;
   const { checks, studio } = sheet.cautions;
   const forbidden = new Set<string>(
-    studio.filter(({ rule }) => FORBIDS.has(rule)).map(({ operation }) => operation),
+    studio
+      .filter(({ rule, general }) => FORBIDS.has(rule) && !general)
+      .map(({ operation }) => operation),
   );
   const isRare = (operation: string): boolean => RARELY.has(operation) && !forbidden.has(operation);
   const rare = studioCautions(page, isRare);

@@ -283,6 +283,22 @@ describe("the paint", () => {
     );
   });
 
+  // Iron(III) hexacyanoferrate(II), strongly heated or under strong acid, gives off hydrogen cyanide: common practice, no source.
+  test("a cyanide is kept from strong heat and acid, by the name of each pigment that is one", () => {
+    const asked = [
+      pigment({ name: "Prussian blue", givesOff: "hydrogen cyanide" }),
+      pigment({ name: "Zinc oxide" }),
+    ];
+    const caution = studioCautions(asked, paint({ dryingOil: false })).find(
+      ({ rule }) => rule === "no-heating-of-oil",
+    );
+    expect(caution?.general).toBe(false);
+    expect(caution?.reason).toEqual({
+      rule: "gives-off-gas",
+      values: { gas: "hydrogen cyanide", names: ["Prussian blue"] },
+    });
+  });
+
   test("rags: wherever an oil dries, in cleaning and in disposal; nowhere else", () => {
     expect(rules("cleaning", [])).toContain("oily-rags");
     expect(

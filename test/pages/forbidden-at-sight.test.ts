@@ -43,3 +43,9 @@ test("why is said once, of all that it is the reason for", () => {
     ...[1, 2, 3, 4].map(() => undefined),
   ]);
 });
+
+test("what a strong heat or acid sets free of Prussian blue is not under one", () => {
+  const { seen, reasons } = cautionsOf("prussian-blue");
+  expect(seen).toContain("Heating or spraying");
+  expect(reasons.join(" ")).toContain("hydrogen cyanide, a deadly gas (Prussian blue)");
+});

@@ -203,6 +203,11 @@ const studioPigments: StudioPigment[] = [
     ingredients: [{ ...substance("yellow-ochre", 1), classifications: "none stated" }],
     colourIndexName: "PY 43",
   }),
+  pigment("prussian-blue", {
+    ingredients: [{ ...substance("prussian-blue", 1), classifications: "none stated" }],
+    colourIndexName: "PB 27",
+    givesOff: "hydrogen cyanide",
+  }),
 ];
 const paints: StudioPaint[] = [
   {

@@ -10,6 +10,7 @@ import type { SourceKey } from "../../sources/source.ts";
 import { dustiness, type Powder } from "./dustiness.ts";
 import type { MetalRow } from "./metal-content.ts";
 import type { Ingredient } from "../classify/composition.ts";
+import type { GasGivenOff } from "./gas-given-off.ts";
 import type { PigmentNature } from "./pigment-nature.ts";
 import {
   anyMetal,
@@ -60,6 +61,8 @@ export interface StudioPigment extends PigmentIdentity, Powder {
   readonly hazardStatements: readonly string[];
   /** Left out, nobody knows it: its dust is treated as if it could burn. */
   readonly nature?: PigmentNature | undefined;
+  /** When strongly heated or under strong acid. */
+  readonly givesOff?: GasGivenOff | undefined;
   /** As a paper states it; 0 where it states none. */
   readonly respirableQuartzPercent?: number | undefined;
 }
@@ -91,6 +94,7 @@ interface Painted extends StudioPaint {
   readonly wet: Material;
   /** Why its dust is not only a nuisance. */
   readonly dust: StudioReason | undefined;
+  readonly gas: StudioReason | undefined;
   readonly hasPowder: boolean;
 }
 
@@ -167,7 +171,7 @@ const HEATING_OR_SPRAYING = [
       : undefined,
   ),
   ofPaint("no-spraying-no-heating", ({ wet }) => fumes(wet)),
-  ofPaint("no-heating-of-oil", ofDryingOil),
+  ofPaint("no-heating-of-oil", (of) => of.gas ?? ofDryingOil(of)),
 ] as const;
 
 const CLEANING = [
@@ -234,7 +238,8 @@ export function studioCautions(
 ): StudioCaution[] {
   const wet = material(paint.ingredients, paint.hazardStatements, knowledge.metals);
   const dust = paintDust(wet, pigments, paint, knowledge.quartz);
-  const of: Painted = { ...paint, wet, dust, hasPowder: pigments.length > 0 };
+  const gas = gasGivenOff(pigments);
+  const of: Painted = { ...paint, wet, dust, gas, hasPowder: pigments.length > 0 };
   return STUDIO_OPERATIONS.map((operation) =>
     operation === "weighing and mulling"
       ? merged(
@@ -298,6 +303,13 @@ function graveOrNoFood({ wet }: Painted): StudioReason {
 /** What nobody has classified may hold a metal that gives off fumes. */
 function fumes(wet: Material): StudioReason | undefined {
   return reasonOf(wet, noHeat, undefined, true);
+}
+
+/** The first gas that a pigment can give off, with all pigments that do. */
+function gasGivenOff(pigments: readonly StudioPigment[]): StudioReason | undefined {
+  const gas = pigments.find(({ givesOff }) => givesOff !== undefined)?.givesOff;
+  const names = pigments.filter(({ givesOff }) => givesOff === gas).map(({ name }) => name);
+  return gas === undefined ? undefined : { rule: "gives-off-gas", values: { gas, names } };
 }
 
 function ofDryingOil({ dryingOil }: Painted): StudioReason | undefined {

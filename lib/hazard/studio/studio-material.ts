@@ -11,6 +11,7 @@ import { metalIn, mixtureParts, type Ingredient, type Part } from "../classify/c
 import { metalAdvice, type MetalAdvice } from "../texts/contents-line.ts";
 import { singleStatements } from "../texts/single-statements.ts";
 import type { Dustiness } from "./dustiness.ts";
+import type { GasGivenOff } from "./gas-given-off.ts";
 import type { PigmentNature } from "./pigment-nature.ts";
 
 export const LIGHT_FILTER_NOT_ENOUGH =
@@ -52,6 +53,7 @@ export type StudioReason =
       "dust-can-burn",
       { readonly nature: Exclude<PigmentNature, "mineral"> | "not known" }
     >
+  | StatementOf<"gives-off-gas", { readonly gas: GasGivenOff; readonly names: readonly string[] }>
   | StatementOf<"nuisance-dust", Readonly<Record<string, never>>>
   | StatementOf<"paint-is-no-food", Readonly<Record<string, never>>>
   | StatementOf<"film-turns-to-dust", Readonly<Record<string, never>>>

@@ -24,6 +24,7 @@ export function studioPigment(
     bulkDensityTappedGPerMl,
     particleSizeUm,
   } = part;
+  const known = records.knowledge.pigment(colourIndexName);
   return {
     slug,
     name,
@@ -31,7 +32,8 @@ export function studioPigment(
     colourIndexNumber,
     casNumber,
     hazardStatements,
-    nature: pigmentNature(part, records.knowledge.pigment(colourIndexName).nature),
+    nature: pigmentNature(part, known.nature),
+    givesOff: known.givesOff,
     ingredients: pigmentIngredients(slug, 1, records),
     respirableQuartzPercent: records.pigments.get(slug)?.record.respirableQuartzPercent,
     bulkDensityLooseGPerMl: knownValue(bulkDensityLooseGPerMl),

@@ -1,3 +1,4 @@
+import type { GasGivenOff } from "../../hazard/studio/gas-given-off.ts";
 import type { StudioStatement } from "../../hazard/statements.ts";
 import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
 import { hazardEffects } from "../../hazard/texts/hazard-effect.ts";
@@ -38,6 +39,15 @@ export const DUSTINESS = {
     es: "No está registrado cuánto polvo levanta; tratarlo como si levantara mucho",
   },
 } as const satisfies Readonly<Record<string, InEach>>;
+
+export const GASES: Readonly<Record<GasGivenOff, InEach>> = {
+  "hydrogen cyanide": {
+    en: "hydrogen cyanide, a deadly gas",
+    de: "Blausäure, ein tödliches Gas,",
+    fr: "du cyanure d’hydrogène, un gaz mortel",
+    es: "cianuro de hidrógeno, un gas mortal",
+  },
+};
 
 export const NATURES = {
   "fine carbon": {

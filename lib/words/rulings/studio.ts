@@ -6,6 +6,7 @@ import {
   it,
   DUSTINESS,
   dustFacts,
+  GASES,
   NATURES,
   metalWord,
   effects,
@@ -199,6 +200,12 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     es: "Todo polvo fino es malo para los pulmones.",
   },
   "dust-can-burn": ({ nature }) => NATURES[nature],
+  "gives-off-gas": ({ gas, names }) => ({
+    en: `Strongly heated or under strong acid it can give off ${GASES[gas].en} (${en.namesWithin(names)}).`,
+    de: `Stark erhitzt oder mit starker Säure kann die Farbe ${GASES[gas].de} abgeben (${de.namesWithin(names)}).`,
+    fr: `Fortement chauffée ou au contact d’un acide fort, la peinture peut dégager ${GASES[gas].fr} (${fr.namesWithin(names)}).`,
+    es: `Muy calentada o con un ácido fuerte, la pintura puede desprender ${GASES[gas].es} (${es.namesWithin(names)}).`,
+  }),
   "dust-goes-up-again": {
     en: "Sweeping puts the dust back into the air.",
     de: "Fegen bringt den Staub wieder in die Luft.",
