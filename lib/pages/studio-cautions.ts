@@ -28,10 +28,10 @@ export function studioCautions(
   const own = sheet.cautions.studio.filter(({ general }) => !general);
   const operations = [...new Set(own.map(({ operation }) => operation))].filter(wanted);
   if (operations.length === 0) return [];
-  const given = new Set<string>();
-  const withNewReason = ({ sentences, reason = "" }: CautionView): CautionView => {
-    if (given.has(reason)) return { sentences };
-    given.add(reason);
+  const told = new Set<string>();
+  const withNewReason = ({ sentences, reason }: Required<CautionView>): CautionView => {
+    if (told.has(reason)) return { sentences };
+    told.add(reason);
     return { sentences, reason };
   };
   return [
@@ -49,7 +49,7 @@ export function studioCautions(
 }
 
 /** Sentences that share a reason, in the order of the first of them. */
-export function cautionsByReason(cautions: Cautions, words: Words): CautionView[] {
+export function cautionsByReason(cautions: Cautions, words: Words): Required<CautionView>[] {
   const told = cautions.map(
     (caution) => [statementText(caution.reason, words), statementText(caution, words)] as const,
   );

@@ -79,8 +79,8 @@ interface FontNow {
 export interface WordsOfRun {
   /** Begin with the words of a run before, as `toKeep` gave them. */
   readonly beginWith: (bytes: Uint8Array) => void;
-  /** What the next run may begin with; undefined where fewer words are new than would be worth it. */
-  readonly toKeep: (worth?: number) => Uint8Array | undefined;
+  /** What the next run may begin with; undefined where no word is new. */
+  readonly toKeep: () => Uint8Array | undefined;
   /** @param name of the font, of which these bytes are all that it is. */
   readonly ofFont: (name: string, font: FontOfWords, bytes: Uint8Array) => WordsOfFont;
 }
@@ -97,9 +97,8 @@ export function wordsOfRun(): WordsOfRun {
     beginWith: (bytes) => {
       before = deserialize(bytes) as typeof before;
     },
-    toKeep: (worth = 1) => {
-      if ([...now.values()].reduce((sum, { shaped }) => sum + shaped.size, 0) < worth)
-        return undefined;
+    toKeep: () => {
+      if ([...now.values()].every(({ shaped }) => shaped.size === 0)) return undefined;
       const fonts = new Map(before);
       for (const [name, { hash, font, earlier, used, shaped }] of now) {
         const all = new Map([...used].map((text) => [text, certain(earlier.get(text))]));

@@ -231,8 +231,8 @@ const familyFaults: Rule = function* (
 };
 
 function areOpposed(one: string, other: string): boolean {
-  if (EARTHS.some((of) => of === one || of === other))
-    return NO_EARTHS.some((of) => of === one || of === other);
+  if ([one, other].some((of) => EARTHS.includes(of)))
+    return [one, other].some((of) => NO_EARTHS.includes(of));
   const [at, beside] = [ROUND.indexOf(one), ROUND.indexOf(other)];
   if (at >= 0 && beside >= 0) {
     const steps = Math.abs(at - beside);
