@@ -1,7 +1,9 @@
+import type { Metal } from "../../hazard/studio/metal-content.ts";
 import { isSuitableCategory } from "../../permanence/lightfastness-on-label.ts";
 import { upperFirst } from "../letter-case.ts";
 import { MEASURES, SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
-import { de, en, es, fr } from "../phrases-in-each.ts";
+import { de, en, es, fr, inEach } from "../phrases-in-each.ts";
+import { metalWord } from "../rulings/studio-phrases.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
 import type { Language } from "../../quantities/languages.ts";
@@ -124,11 +126,24 @@ export const SHEET_PAGE = {
     es: "Aún no está a la venta.",
   },
   discontinued: discontinuedFrom,
-  unknownHazard: {
-    en: "Not classified yet: treat as hazardous.",
-    de: "Noch nicht eingestuft: als gefährlich behandeln.",
-    fr: "Pas encore classé\u202f: à traiter comme dangereux.",
-    es: "Aún sin clasificar: tratar como peligroso.",
+  /** @param metals that it is known to hold all the same. */
+  unknownHazard: (metals: readonly Metal[]) => {
+    const held = inEach((p, language) =>
+      p.listed(metals.map((metal) => metalWord(metal)[language])),
+    );
+    return metals.length === 0
+      ? {
+          en: "Not classified yet: treat as hazardous.",
+          de: "Noch nicht eingestuft: als gefährlich behandeln.",
+          fr: "Pas encore classé\u202f: à traiter comme dangereux.",
+          es: "Aún sin clasificar: tratar como peligroso.",
+        }
+      : {
+          en: `It holds ${held.en}. Not classified yet: treat as hazardous.`,
+          de: `Enthält ${held.de}. Noch nicht eingestuft: als gefährlich behandeln.`,
+          fr: `Contient\u202f: ${held.fr}. Pas encore classé\u202f: à traiter comme dangereux.`,
+          es: `Contiene ${held.es}. Aún sin clasificar: tratar como peligroso.`,
+        };
   },
   print: {
     en: "Sheet to print",
