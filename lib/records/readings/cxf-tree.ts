@@ -140,14 +140,14 @@ const DOCTYPE: Refusal = {
 export function cxfTree({ text, spot, faults }: ReadText): CxfElement | undefined {
   const parser = new SaxesParser({ xmlns: true, position: true });
   const tree = new GrowingTree();
-  let isStopped = false;
+  const outcome = { isStopped: false };
   let isWritten = false;
   let tagStart = 0;
   let attributeStarts = new Map<string, number>();
 
   function stop(offset: number, { rule, ...fault }: Refusal): void {
-    if (isStopped) return;
-    isStopped = true;
+    if (outcome.isStopped) return;
+    outcome.isStopped = true;
     faults.error(rule, spot(Math.min(Math.max(offset, 0), text.length)), fault);
   }
 
@@ -170,7 +170,7 @@ export function cxfTree({ text, spot, faults }: ReadText): CxfElement | undefine
     attributeStarts.set(name, text.lastIndexOf(quote, parser.position - 2) + 1);
   });
   parser.on("opentag", (tag) => {
-    const refusal = isStopped
+    const refusal = outcome.isStopped
       ? undefined
       : tree.open(tag, tagStart, attributeStarts, parser.position);
     if (refusal !== undefined) stop(tagStart, refusal);
@@ -180,11 +180,11 @@ export function cxfTree({ text, spot, faults }: ReadText): CxfElement | undefine
   parser.on("closetag", ({ isSelfClosing }) =>
     tree.close(isSelfClosing ? undefined : text.lastIndexOf("</", parser.position - 1)),
   );
-  for (let i = 0; i < text.length && !isStopped; i += PIECE_LENGTH)
+  for (let i = 0; i < text.length && !outcome.isStopped; i += PIECE_LENGTH)
     parser.write(text.slice(i, i + PIECE_LENGTH));
   isWritten = true;
-  if (!isStopped) parser.close();
-  return isStopped ? undefined : tree.root;
+  if (!outcome.isStopped) parser.close();
+  return outcome.isStopped ? undefined : tree.root;
 }
 
 export function childrenOf(element: CxfElement | undefined, name: string): readonly CxfElement[] {
