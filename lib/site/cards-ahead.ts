@@ -32,10 +32,15 @@ export async function layCardsAhead(
       if (layout !== null) writeResult(cache, key, layout);
     }
   };
-  const all = Promise.all(Array.from({ length: ASKED_AHEAD }, asker));
+  let isDone = false;
+  const all = Promise.all(Array.from({ length: ASKED_AHEAD }, asker)).finally(() => {
+    isDone = true;
+  });
   // Whoever waits for it below is told what stopped it.
   all.catch(() => undefined);
   for (const sheet of prints.sheets) {
+    // The pages of the others are filled while papers are drawn.
+    if (isDone) break;
     sheet.key();
     // What has been laid out meanwhile is heard, and further cards are asked for.
     await turn();
