@@ -34,7 +34,7 @@ export interface PigmentKnowledge {
   readonly opacity?: Tables["opacities"][number];
   /** Whether its dust can burn. */
   readonly nature?: PigmentNature;
-  /** What it can give off when strongly heated or under strong acid. */
+  /** What heat or acid can set free of it. */
   readonly givesOff?: GasGivenOff;
   /** A carbon of smoke or gas, which shearing by hand does not open. */
   readonly isFineCarbon: boolean;
@@ -125,7 +125,7 @@ function pigmentKnowledge(tables: Tables, name: string): PigmentKnowledge {
   const [lightfastness] = rows.lightfastness;
   const [opacity] = rows.opacities;
   const nature = rows.dustNatures[0]?.nature;
-  const givesOff = rows.gasesGivenOff[0]?.gas;
+  const [givesOff] = rows.gasesGivenOff;
   const family = hueFamily(tables.hueFamilies, name, identity?.class);
   return {
     ...(identity !== undefined && { identity }),

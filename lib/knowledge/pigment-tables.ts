@@ -3,7 +3,7 @@ import { z } from "zod";
 import { CHEMISTRIES } from "../drying/chemistry-drying.ts";
 import type { BlackOrigin } from "../formulation/black-origin.ts";
 import type { HandbookRow } from "../formulation/handbook-estimate.ts";
-import { GASES_GIVEN_OFF } from "../hazard/studio/gas-given-off.ts";
+import { GAS_RELEASES, GASES } from "../hazard/studio/gas-given-off.ts";
 import { PIGMENT_NATURES } from "../hazard/studio/pigment-nature.ts";
 import { EXPECTED_OPACITIES } from "../optics/films/expected-opacity.ts";
 import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
@@ -179,7 +179,8 @@ export const PIGMENT_TABLES = {
   }),
   dustNatures: pigmentTable("hazard/studio/dust-nature.csv", { nature: z.enum(PIGMENT_NATURES) }),
   gasesGivenOff: pigmentTable("hazard/studio/gases-given-off.csv", {
-    gas: z.enum(GASES_GIVEN_OFF),
+    gas: z.enum(GASES),
+    release: z.enum(GAS_RELEASES),
   }),
   densities: figureTable("formulation/density.csv", "gPerCm3", quantityCell(0.5, 12, "g/cm3")),
   oilAbsorptions: figureTable(

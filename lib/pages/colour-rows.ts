@@ -78,7 +78,9 @@ function card(sheet: Sheet, words: Words): ColourRow["card"] {
       .map(({ colourIndexName, name }) => colourIndexName?.replaceAll(" ", "\u00a0") ?? name)
       .join(", "),
     ...(swatch === undefined ? { noSwatch: words.pages.catalogue.noSwatch } : { swatch }),
-    ...(munsell !== undefined && isKnown(munsell) && { line: `Munsell ${munsell.value}` }),
+    ...(munsell !== undefined && isKnown(munsell)
+      ? { line: `Munsell ${munsell.value}` }
+      : isTintAlone(sheet) && { line: words.pages.catalogue.tintAlone }),
     ...(warning !== undefined && { signalWord: warning }),
   };
 }
@@ -98,6 +100,11 @@ function swatchOf(sheet: Sheet, tint: ColourRow["colour"]): ColourRow["swatch"] 
   return shown.length === 0 ? undefined : cardSwatch(shown, sheet.name);
 }
 
+/** Whether what is shown of a colour is a tint, for want of a reading of the colour itself. */
+function isTintAlone(sheet: Sheet): boolean {
+  return ownColour(sheet.notations.masstone) === undefined && tellingTint(sheet) !== undefined;
+}
+
 function tile(sheet: Sheet, words: Words): ColourRow["tile"] {
   const colours = [ownColour(sheet.notations.masstone), tellingTint(sheet)?.colour].filter(
     (colour) => colour !== undefined,
@@ -105,6 +112,8 @@ function tile(sheet: Sheet, words: Words): ColourRow["tile"] {
   return {
     colours,
     ...(colours.length === 0 && { missing: words.pages.catalogue.noSwatch }),
-    ...(sheet.discontinued !== undefined && { note: words.pages.catalogue.madeNoMore }),
+    ...(sheet.discontinued !== undefined
+      ? { note: words.pages.catalogue.madeNoMore }
+      : isTintAlone(sheet) && { note: words.pages.catalogue.tintAlone }),
   };
 }

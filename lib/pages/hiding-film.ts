@@ -15,13 +15,15 @@ export function isMoreThanACoat({ optics: { hidingFilmUm } }: Pick<Sheet, "optic
   );
 }
 
-/** Whether a dark colour hides a chart and yet has little body, which is what its class goes by. */
+/** Whether a colour surely has little body, by which its class goes, though a film of it hides a chart. */
 export function glazesThoughItHides({
   optics: { opacityClass, scatteringPower },
 }: Pick<Sheet, "optics">): boolean {
   return (
     isKnown(opacityClass) &&
-    ["transparent", "semi-transparent"].includes(opacityClass.value) &&
+    [opacityClass.value, ...(opacityClass.reaches ?? [])].every((word) =>
+      ["transparent", "semi-transparent"].includes(word),
+    ) &&
     evidenceOf(opacityClass).includes(scatteringPower)
   );
 }

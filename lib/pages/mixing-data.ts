@@ -11,6 +11,8 @@ import type {
   PackedReading,
   PaintFacts,
 } from "../mixing/mixing-paint.ts";
+import type { Metal } from "../hazard/studio/metal-content.ts";
+import type { StudioOperation } from "../hazard/studio/studio-cautions.ts";
 import { opacityRank } from "../optics/films/opacity.ts";
 import type { Measurement } from "../optics/fit/measurement.ts";
 import { EXPECTATIONS } from "../permanence/expected-lightfastness.ts";
@@ -196,10 +198,12 @@ function paintFacts(worded: SheetTexts, context: MixedOf): PaintFacts {
   };
 }
 
-/** Metals that a paint is known to hold, each once. */
-export function metalsIn({ cautions }: Sheet): string[] {
-  const metals = cautions.studio.flatMap(({ reason }) =>
-    reason.rule === "holds-metal" ? reason.values.metals : [],
+/** Metals that a paint is known to hold, each once; of an operation those for whose sake it asks for care. */
+export function metalsIn({ cautions }: Sheet, at?: StudioOperation): Metal[] {
+  const metals = cautions.studio.flatMap(({ operation, reason }) =>
+    reason.rule === "holds-metal" && (at === undefined || operation === at)
+      ? reason.values.metals
+      : [],
   );
   return [...new Set(metals)];
 }

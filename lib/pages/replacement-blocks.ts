@@ -173,7 +173,7 @@ function worked(slug: string, context: PageContext): Replacements | undefined {
 
 /** What a sheet's paint holds that customers ask to do without. */
 function avoidedIn({ sheet }: SheetTexts): readonly string[] {
-  const held = metalsIn(sheet);
+  const held: readonly string[] = metalsIn(sheet);
   return AVOIDED.filter((metal) => held.includes(metal));
 }
 

@@ -6,11 +6,13 @@ import type { OfferView, SheetView } from "../blocks/page-kinds.ts";
 import { contentsOf } from "../blocks/section-blocks.ts";
 import type { OwnWords } from "../words/words.ts";
 import type { Sheet } from "../sheet/sheet.ts";
+import type { CautionsSection } from "../sheet/handling/handling-sections.ts";
 import type { SheetTexts } from "../present/sheet-texts.ts";
 import { coloursLetDownIn } from "./colours-tinted-with.ts";
 import { hazardView } from "./label-view.ts";
 import { isMoreThanACoat } from "./hiding-film.ts";
 import { jsonLd } from "./json-ld.ts";
+import { metalsIn } from "./mixing-data.ts";
 import { benchLinks } from "./mixing-ways.ts";
 import { madeOf, madeOfText, withMediumNote } from "./made-of.ts";
 import type { PageContext, PagePlace } from "./page-context.ts";
@@ -37,9 +39,8 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
     sheet.name,
     words.pages.sheet.description(sheet.name, madeOfText(sheet, words)),
   );
-  // What nobody has classified is said once, below.
   const hazard = hasWarning(sheet)
-    ? hazardView(sheet.cautions, sheet.cautions, words, "#handling")
+    ? hazardView(saidAtFirst(sheet.cautions), sheet.cautions, words, "#handling")
     : undefined;
   const tints = tintsBlock(sheet, words);
   const colour = paintColour(sheet.notations.masstone);
@@ -73,7 +74,12 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
       },
     ]),
     ...(hazard !== undefined && { hazard }),
-    ...(sheet.cautions.unknown.length > 0 && { unknownHazard: text.unknownHazard }),
+    ...(sheet.cautions.unknown.length > 0 && {
+      unknownHazard: text.unknownHazard(
+        // What the label says of lead need not be said again.
+        sheet.cautions.supplemental.length > 0 ? [] : metalsIn(sheet, "painting"),
+      ),
+    }),
     // Of an oil that is not on record nobody can say that its rags keep cool.
     ...((sheet.vehicle === undefined || sheet.vehicle.oil !== undefined) && {
       ragLine: words.pages.ragLine,
@@ -120,6 +126,13 @@ function masstoneCaption(sheet: Sheet, words: OwnWords): string {
   return sheet.notations.masstone?.standing === "estimated"
     ? words.pages.photographs.estimated
     : words.pages.sheetPage.alone;
+}
+
+/** The label without what nobody has classified, where it has no signal word yet: that is said once, below. */
+function saidAtFirst(cautions: CautionsSection): CautionsSection {
+  return cautions.signalWord === null && cautions.unknown.length > 0
+    ? { ...cautions, gaps: [], unknownAcuteToxicity: [] }
+    : cautions;
 }
 
 /** Whether a label warns of something that is known: classified, or a metal that no statement tells of. */

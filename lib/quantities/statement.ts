@@ -2,7 +2,12 @@ import type { SourceKey } from "../sources/source.ts";
 import type { Standing } from "./figure.ts";
 import type { Interval } from "./interval.ts";
 
-export type StatementValue = number | string | Interval | readonly string[];
+export type StatementValue =
+  | number
+  | string
+  | Interval
+  | readonly string[]
+  | readonly Readonly<Record<string, string | readonly string[]>>[];
 
 /**
  * A sentence that a science chose, before it is worded: which rule spoke and the

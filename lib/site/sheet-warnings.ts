@@ -91,6 +91,7 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
     ...sheet.optics.reasons.filter(({ rule }) => rule === "opacity-unlike-its-pigment"),
   ];
   const residual = sheet.optics.fit?.weightedResidual;
+  const beyond = sheet.mixture?.beyondReach;
   return [
     ...sheet.cautions.restrictions
       .filter(({ effect, met }) => effect === "forbidden unless" && !met)
@@ -127,6 +128,16 @@ export function sheetComplaints(sheet: Sheet, records: Records, words: Words): S
     })),
     ...lotsInAnotherWhite(slug, records, words),
     ...suspectComplaints(sheet, shown, records, words, warning),
+    ...(beyond === undefined
+      ? []
+      : [
+          warning(
+            "sheet/mixture-reading",
+            ["masstone"],
+            found.beyondReach(beyond.recorded, beyond.nearest, beyond.deltaE00, beyond.p90),
+            beyond.inAnyParts ? found.hints.inNoParts : found.hints.inTheseParts,
+          ),
+        ]),
     ...(residual !== undefined && isKnown(residual) && residual.value > RESIDUAL_OF_A_SLIP
       ? [
           warning(

@@ -20,7 +20,7 @@ export const FORMULATION_SOURCES = {
   ),
   "gettens-stout-1942": read(
     "Gettens, R. J. & Stout, G. L. (1942). Painting Materials: A Short Encyclopaedia. New York: Van Nostrand.",
-    "Densities and some oil absorptions, read in a scanned copy of its tables.",
+    "Densities and some oil absorptions, read in a scanned copy of its tables; that concentrated mineral acids, and not cold dilute ones, take cadmium sulphide up with hydrogen sulphide, page 102.",
   ),
   "astm-d281": recalled(
     "ASTM D281. Standard Test Method for Oil Absorption of Pigments by Spatula Rub-out.",

@@ -182,6 +182,14 @@ export const HAZARD_SOURCES = {
     "For the share of metal in a compound of known formula.",
     "IUPAC atomic weights",
   ),
+  "haz-map-ultramarine": read(
+    "Haz-Map, Information on Hazardous Chemicals and Occupational Diseases. Ultramarine blue.",
+    "After Ullmann's Encyclopedia: hydrogen sulphide after contact with acid. How strong the acid is, it does not say.",
+  ),
+  "uebele-1913": read(
+    "Uebele, C. L. (1913). Paint Making and Color Grinding. New York: The Trade Papers Publishing Company.",
+    "Lithopone wetted with dilute hydrochloric acid gives off sulphuretted hydrogen at once, and zinc oxide nothing. Read in a public copy; its year is from memory.",
+  ),
   "practice-hazard": practised(
     "Common practice of colour-making studios and workshops; no text.",
     "Cautions by operation and the limits of dustiness; local codes and licensed practice come first.",

@@ -13,7 +13,7 @@ import type { SubstanceName } from "../hazard/classify/substance.ts";
 import type { Metal } from "../hazard/studio/metal-content.ts";
 import type { OpacityClass } from "../optics/films/opacity.ts";
 import type { Geometry } from "../optics/fit/measurement.ts";
-import type { HueWord } from "../optics/tints/hue-word.ts";
+import type { ColourWord } from "../optics/tints/hue-word.ts";
 import type { Expectation } from "../permanence/expected-lightfastness.ts";
 import type { ExposedForm } from "../permanence/exposure.ts";
 import type { SeenChange } from "../permanence/grey-scale.ts";
@@ -22,10 +22,12 @@ import type { Language } from "../quantities/languages.ts";
 import type { InEach, InOthers } from "./in-each.ts";
 
 /** As a quality: "rot", "rouge". */
-export const HUES: Readonly<Record<HueWord, InOthers>> = {
+export const HUES: Readonly<Record<ColourWord, InOthers>> = {
   red: { de: "rot", fr: "rouge", es: "rojo" },
+  orange: { de: "orange", fr: "orange", es: "naranja" },
   brown: { de: "braun", fr: "brun", es: "pardo" },
   yellow: { de: "gelb", fr: "jaune", es: "amarillo" },
+  "yellow-green": { de: "gelbgrün", fr: "vert-jaune", es: "verde amarillento" },
   olive: { de: "oliv", fr: "olive", es: "oliva" },
   green: { de: "grün", fr: "vert", es: "verde" },
   "blue-green": { de: "blaugrün", fr: "bleu-vert", es: "verde azulado" },
@@ -47,10 +49,12 @@ export const FRAMES: Readonly<Record<HazardFrame, InOthers>> = {
 };
 
 /** As a direction: German names it alone, after its "zu" or "nach". */
-export const TOWARD: Readonly<Record<HueWord, InOthers>> = {
+export const TOWARD: Readonly<Record<ColourWord, InOthers>> = {
   red: { de: "Rot", fr: "vers le rouge", es: "hacia el rojo" },
+  orange: { de: "Orange", fr: "vers l’orange", es: "hacia el naranja" },
   brown: { de: "Braun", fr: "vers le brun", es: "hacia el pardo" },
   yellow: { de: "Gelb", fr: "vers le jaune", es: "hacia el amarillo" },
+  "yellow-green": { de: "Gelbgrün", fr: "vers le vert-jaune", es: "hacia el verde amarillento" },
   olive: { de: "Oliv", fr: "vers l’olive", es: "hacia el oliva" },
   green: { de: "Grün", fr: "vers le vert", es: "hacia el verde" },
   "blue-green": { de: "Blaugrün", fr: "vers le bleu-vert", es: "hacia el verde azulado" },
@@ -66,7 +70,17 @@ export const OPACITIES: Readonly<Record<OpacityClass, InOthers>> = {
   transparent: { de: "lasierend", fr: "transparent", es: "transparente" },
 };
 
-/** Of a paint whose readings or estimate reach into two neighbouring classes. */
+/** From one class to another, over all between. */
+export function fromTo(from: string, to: string): InEach {
+  return {
+    en: `${from} to ${to}`,
+    de: `${from} bis ${to}`,
+    fr: `de ${from} à ${to}`,
+    es: `de ${from} a ${to}`,
+  };
+}
+
+/** Of a paint whose readings or estimate reach into two classes; semi-opaque is left out of what hides its ground. */
 export const BETWEEN_OPACITIES: readonly {
   readonly classes: readonly [OpacityClass, OpacityClass];
   readonly text: InEach;
@@ -96,6 +110,24 @@ export const BETWEEN_OPACITIES: readonly {
       de: "deckend oder fast",
       fr: "opaque ou presque",
       es: "opaca o casi",
+    },
+  },
+  {
+    classes: ["semi-transparent", "opaque"],
+    text: {
+      en: "semi-transparent to opaque",
+      de: "halblasierend bis deckend",
+      fr: "de semi-transparent à opaque",
+      es: "de semitransparente a opaca",
+    },
+  },
+  {
+    classes: ["transparent", "opaque"],
+    text: {
+      en: "transparent to opaque",
+      de: "lasierend bis deckend",
+      fr: "de transparent à opaque",
+      es: "de transparente a opaca",
     },
   },
 ];

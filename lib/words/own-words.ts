@@ -1,5 +1,6 @@
+import { at } from "../quantities/at.ts";
 import type { Language } from "../quantities/languages.ts";
-import { BETWEEN_OPACITIES } from "./closed-sets.ts";
+import { BETWEEN_OPACITIES, fromTo } from "./closed-sets.ts";
 import { contributionWords } from "./contribution-name.ts";
 import { criteriaIn, limitsText } from "./lot-criteria.ts";
 import { pageWords } from "./pages/all-pages.ts";
@@ -22,7 +23,10 @@ export function ownWords(language: Language): OwnWords {
   return {
     language,
     about: ABOUT,
-    reach: (classes) => listed(classes, "or"),
+    reach: (classes) =>
+      classes.length > 2
+        ? fromTo(at(classes, 0), at(classes, classes.length - 1))[language]
+        : listed(classes, "or"),
     between: (classes) =>
       BETWEEN_OPACITIES.find((one) => one.classes.join() === classes.join())?.text[language],
     colon: COLON,

@@ -31,7 +31,7 @@ export interface OwnWords {
   readonly about: string;
   /** Before a value that is only what the true one does not pass. */
   readonly bounds: Readonly<Record<Bound, string>>;
-  /** Classes that one thing reaches into, in their order, two or more: "medium or slow". */
+  /** Classes that one thing reaches into, in their order, two or more: "medium or slow", "fast to slow". */
   readonly reach: (classes: readonly string[]) => string;
   /** The same of neighbours that have one short phrase, by their English; undefined of others. */
   readonly between: (classes: readonly string[]) => string | undefined;

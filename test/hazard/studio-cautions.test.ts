@@ -283,20 +283,40 @@ describe("the paint", () => {
     );
   });
 
+  /** Each caution on what pigments give off, with why. */
+  function onGases(...pigments: readonly StudioPigment[]) {
+    return studioCautions(pigments, paint({ dryingOil: false }))
+      .filter(({ reason }) => reason.rule === "gives-off-gas")
+      .map(({ rule, general, reason }) => ({ rule, general, values: reason.values }));
+  }
+  const prussian = pigment({
+    name: "Prussian blue",
+    givesOff: { gas: "hydrogen cyanide", release: "strong heat or strong acid" },
+  });
+  const ultramarine = pigment({
+    name: "Ultramarine",
+    givesOff: { gas: "hydrogen sulphide", release: "any acid" },
+  });
+
   // Iron(III) hexacyanoferrate(II), strongly heated or under strong acid, gives off hydrogen cyanide: common practice, no source.
   test("a cyanide is kept from strong heat and acid, by the name of each pigment that is one", () => {
-    const asked = [
-      pigment({ name: "Prussian blue", givesOff: "hydrogen cyanide" }),
-      pigment({ name: "Zinc oxide" }),
-    ];
-    const caution = studioCautions(asked, paint({ dryingOil: false })).find(
-      ({ rule }) => rule === "no-heating-of-oil",
-    );
-    expect(caution?.general).toBe(false);
-    expect(caution?.reason).toEqual({
-      rule: "gives-off-gas",
-      values: { gas: "hydrogen cyanide", names: ["Prussian blue"] },
-    });
+    const values = { gases: [{ ...prussian.givesOff, names: ["Prussian blue"] }] };
+    expect(onGases(prussian, pigment({ name: "Zinc oxide" }))).toEqual([
+      { rule: "no-heating-of-oil", general: false, values },
+      { rule: "no-acid", general: false, values },
+    ]);
+  });
+
+  // Haz-Map, ultramarine blue: hydrogen sulphide after contact with acid; of heat it says nothing.
+  test("what acid alone sets free forbids no heat, and each gas is told with its own pigments", () => {
+    const sulphide = { ...ultramarine.givesOff, names: ["Ultramarine"] };
+    expect(onGases(ultramarine)).toEqual([
+      { rule: "no-acid", general: false, values: { gases: [sulphide] } },
+    ]);
+    const [heat, acid] = onGases(ultramarine, prussian);
+    const cyanide = { ...prussian.givesOff, names: ["Prussian blue"] };
+    expect(heat?.values).toEqual({ gases: [cyanide] });
+    expect(acid?.values).toEqual({ gases: [cyanide, sulphide] });
   });
 
   test("rags: wherever an oil dries, in cleaning and in disposal; nowhere else", () => {

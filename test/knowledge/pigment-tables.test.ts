@@ -264,6 +264,39 @@ describe("what acid, alkali and lime do, published", () => {
   );
 });
 
+describe("what acid sets free", () => {
+  const STOUT = "Gettens & Stout (1942), page";
+  test.each([
+    [
+      "PY 37",
+      "strong acid",
+      "hydrogen sulphide",
+      `${STOUT} 102: by concentrated mineral acids, not by cold dilute ones`,
+    ],
+    [
+      "PR 108",
+      "strong acid",
+      "hydrogen sulphide and hydrogen selenide",
+      "memory: of its selenide too",
+    ],
+    ["PB 29", "any acid", "hydrogen sulphide", "Haz-Map, after Ullmann: after contact with acid"],
+    [
+      "PW 5",
+      "any acid",
+      "hydrogen sulphide",
+      "Uebele (1913): wetted with dilute hydrochloric acid, at once",
+    ],
+    ["PB 27", "strong heat or strong acid", "hydrogen cyanide", "common practice, no source"],
+  ])("%s: under %s %s (%s)", (name, release, gas) =>
+    expect(KNOWN.pigment(name).givesOff).toMatchObject({ release, gas }),
+  );
+  test.each([
+    ["PR 106", "Britannica (1911): vermilion is unaffected by acid fumes"],
+    ["PW 4", "Uebele (1913): wetted with dilute hydrochloric acid zinc oxide gives off nothing"],
+    ["PW 22", "common practice, no source: barium sulphate does not dissolve in acid"],
+  ])("%s gives off nothing (%s)", (name) => expect(KNOWN.pigment(name).givesOff).toBeUndefined());
+});
+
 /** A metal that a formula of Gettens & Stout (1942, table of pigments) holds is in the table of metals; a formula without one is not. */
 describe("metals, by the formulae that Gettens & Stout (1942) print", () => {
   const metals = (name: string): string[] =>

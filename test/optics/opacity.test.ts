@@ -1,5 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import {
+  CHART_GROUNDS,
+  filmCoefficients,
+  flatGround,
+} from "../../lib/optics/films/film-coefficients.ts";
+import { filmSpectrum } from "../../lib/optics/films/hiding.ts";
+import type { Measurement } from "../../lib/optics/fit/measurement.ts";
+import { OIL_SURFACE } from "../../lib/optics/surface/surface.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
+import { GRID } from "./synthetic-drawdowns.ts";
 import { filmReflectance } from "../../lib/optics/films/film.ts";
 import {
   CONTRAST_RATIO_FROM_Y,
@@ -9,6 +19,7 @@ import {
   type OpaqueFilm,
 } from "../../lib/optics/films/opacity.ts";
 import {
+  leastScatteringPower,
   scatteringPowerOfFilms,
   scatteringPowerSeen,
   seenWeights,
@@ -125,6 +136,16 @@ describe("of a dark film no class comes from the contrast ratio", () => {
   ] as const)("S X %o, contrast ratio %s: %s", (scatteringPower, contrastRatio, word) =>
     expect(opacityRuling({ ...DARK, scatteringPower, contrastRatio }).class).toBe(word),
   );
+  /** Derived: of a film that hid its ground a thinner one has that ratio at least, so that the ratio bounds no class from above. */
+  test.each([
+    [[4.8, 16.4], 0.977, "semi-opaque", ["semi-transparent", "semi-opaque", "opaque"]],
+    [[4.8, 16.4], 0.981, "opaque", ["semi-transparent", "opaque"]],
+    [[9, 12], 0.89, "opaque", ["opaque"]],
+  ] as const)("S X %o, contrast ratio at least %s: %s", (scatteringPower, ratio, word, spans) =>
+    expect(
+      opacityRuling({ ...DARK, scatteringPower, contrastRatio: ratio, bound: "at least" }),
+    ).toMatchObject({ class: word, spans }),
+  );
   test("says what scattering alone would give where the ground moved the class", () => {
     const byGround = (contrastRatio: number): unknown =>
       opacityRuling({ ...DARK, scatteringPower: [5.7, 8.9], contrastRatio }).reason?.values;
@@ -216,5 +237,45 @@ describe("S X as it is seen", () => {
     const told = scatteringPowerOfFilms({ ...paint, atLeast: [] }, weights, 75);
     expect(told?.[0]).toBeLessThan(7.5);
     expect(told?.[1]).toBeGreaterThan(7.5);
+  });
+
+  /** Derived, from films integrated by Kubelka and Munk's equations: an orange, dark below 550 nm and bright above. */
+  test("of films that hid the chart has a least figure, which no paint falls short of", () => {
+    const halves = (one: number, other: number): number[] =>
+      Array.from({ length: GRID.count }, (_, i) => (i < GRID.count / 2 ? one : other));
+    const told = (S: number, filmUm: number): { truth: number; least: number } => {
+      const made = {
+        ...{ grid: GRID, surface: OIL_SURFACE, atLeast: [], scaleUncertainty: 0 },
+        ...{ K: halves(S, S / 500), S: halves(S, S) },
+      };
+      const drawn = (um: number, ground: Measurement): Measurement => ({
+        spectrum: filmSpectrum(made, um, ground, "d/8 excluded"),
+        geometry: "d/8 excluded",
+      });
+      const films = [CHART_GROUNDS.black, CHART_GROUNDS.white].map((Y) => {
+        const ground = flatGround(GRID, Y);
+        return { film: drawn(filmUm, ground), filmUm, ground };
+      });
+      const masstone = drawn(1e5, flatGround(GRID, CHART_GROUNDS.white));
+      const paint = filmCoefficients(films, masstone, OIL_SURFACE);
+      if (isStatement(paint)) throw new Error(paint.rule);
+      const weights = seenWeights(GRID, masstone.spectrum.values);
+      return { truth: S * 75, least: leastScatteringPower(paint, weights, 75) };
+    };
+    fc.assert(
+      fc.property(
+        fc.double({ min: -3, max: 0, noNaN: true }),
+        fc.double({ min: 20, max: 300, noNaN: true }),
+        (power, filmUm) => {
+          const { truth, least } = told(10 ** power, filmUm);
+          expect(least).toBeLessThanOrEqual(truth);
+        },
+      ),
+      { seed: 9, numRuns: 200 },
+    );
+    // What hides its chart throughout the light that is seen is told to scatter, though not how much.
+    const { truth, least } = told(0.2, 100);
+    expect(truth).toBe(15);
+    expect(least).toBeGreaterThan(3);
   });
 });

@@ -1,5 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { HUE_SECTORS, hueToward, hueTurn, hueWord } from "../../lib/optics/tints/hue-word.ts";
+import { isccNbsNames } from "../../lib/colorimetry/iscc-nbs.ts";
+import { munsellOfLab } from "../../lib/colorimetry/munsell.ts";
+import { isStatement } from "../../lib/quantities/statement.ts";
+import {
+  colourWord,
+  HUE_SECTORS,
+  hueToward,
+  hueTurn,
+  hueWord,
+} from "../../lib/optics/tints/hue-word.ts";
 import {
   groundShownRuling,
   TINT_RULES,
@@ -7,6 +16,8 @@ import {
   whitesRuling,
   type JudgedTint,
 } from "../../lib/optics/tints/tint-statement.ts";
+
+import { KNOWN } from "../support/known.ts";
 
 const BLACK = { L: 8, a: 0, b: 1 };
 const tint = (L: number, a: number, b: number, more: Partial<JudgedTint> = {}): JudgedTint => ({
@@ -244,6 +255,34 @@ describe("hue words", () => {
     [359.9, "red"],
   ])("%s degrees: %s", (angle, word) => {
     expect(hueWord(angle)).toBe(word);
+  });
+
+  /** NBS SP 440: what its blocks are called in which a strong or a dull colour of that hue lies. */
+  test.each([
+    [{ L: 73, C: 75, h: 73 }, "orange", /orange/],
+    [{ L: 60, C: 60, h: 60 }, "orange", /orange/],
+    [{ L: 57, C: 45, h: 50 }, "orange", /orange/],
+    [{ L: 40, C: 60, h: 60 }, "brown", /brown/],
+    [{ L: 50, C: 35, h: 70 }, "brown", /brown/],
+    [{ L: 57, C: 25, h: 60 }, "brown", /brown/],
+    [{ L: 50, C: 60, h: 120 }, "yellow-green", /yellow green/],
+    [{ L: 70, C: 45, h: 115 }, "yellow-green", /yellow green/],
+    [{ L: 40, C: 25, h: 112 }, "olive", /olive/],
+    [{ L: 50, C: 15, h: 111 }, "olive", /olive/],
+  ] as const)("a strong and light colour is not brown or olive: %o is %s", (colour, word, name) => {
+    expect(colourWord(colour)).toBe(word);
+    const { L, C, h } = colour;
+    const angle = (h * Math.PI) / 180;
+    const munsell = munsellOfLab(
+      { L, a: C * Math.cos(angle), b: C * Math.sin(angle) },
+      { L: 0, a: 0, b: 0 },
+    );
+    if (isStatement(munsell)) throw new Error(munsell.rule);
+    expect(isccNbsNames(munsell, KNOWN.tables.isccNbsBlocks)[0]?.name).toMatch(name);
+  });
+  test("of every other hue it is as of a dull one", () => {
+    expect(colourWord({ L: 70, C: 80, h: 90 })).toBe("yellow");
+    expect(colourWord({ L: 60, C: 60, h: 30 })).toBe("red");
   });
 
   test.each([-1, 360, NaN])("refuses %s", (angle) => {

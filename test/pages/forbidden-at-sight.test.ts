@@ -40,7 +40,9 @@ test("what is only rarely done stays under one", () => {
 test("why is said once, of all that it is the reason for", () => {
   expect(cautionsOf("cadmium-red").reasons).toEqual([
     "It holds cadmium.",
-    ...[1, 2, 3, 4].map(() => undefined),
+    ...[1, 2, 3].map(() => undefined),
+    "Under strong acid it can give off hydrogen sulphide and hydrogen selenide, deadly gases (Cadmium sulphoselenide).",
+    undefined,
   ]);
 });
 

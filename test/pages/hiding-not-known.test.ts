@@ -42,7 +42,7 @@ test("of films that hide by their darkness, those of the white are asked for", (
 
 test("what film hides is told at first sight, though how transparent the paint is nobody knows", () => {
   expect(redEarth(DARK)).toMatch(
-    /"word":"\u2013","detail":"so dark that at most \d+ \u00b5m of dry film hides black and white"/,
+    /"word":"\u2013","detail":"swallows so much light that at most \d+ \u00b5m of dry film hides black and white"/,
   );
 });
 

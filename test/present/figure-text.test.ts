@@ -26,10 +26,10 @@ test("a small percentage has a second digit where its uncertainty bears one, and
 });
 
 test.each([
-  ["en", "medium or slow", "fast, medium or slow"],
-  ["de", "mittel oder langsam", "schnell, mittel oder langsam"],
-  ["fr", "moyen ou lent", "rapide, moyen ou lent"],
-  ["es", "medio o lento", "rápido, medio o lento"],
+  ["en", "medium or slow", "fast to slow"],
+  ["de", "mittel oder langsam", "schnell bis langsam"],
+  ["fr", "moyen ou lent", "de rapide à lent"],
+  ["es", "medio o lento", "de rápido a lento"],
 ] as const)("a class is said with all that it reaches into, in %s", (language, two, three) => {
   const said = (...reaches: readonly string[]): string =>
     figureText(

@@ -41,7 +41,7 @@ describe("whether a film of a mixture hides", () => {
   /** ISO 6504-3: up to Y 0.25 over white the contrast ratio of a film tells of its darkness alone. */
   test("of a dark film is told by its class, whatever chart its darkness hides", () => {
     expect(hides(0.997, 0.004, true)).toBe(
-      "transparent at 75\u00a0µm, though its darkness hides a chart",
+      "transparent at 75\u00a0µm, though it swallows enough light to hide a chart",
     );
     expect(hides(0.9, 0.004, true)).toBe("transparent at 75\u00a0µm");
   });

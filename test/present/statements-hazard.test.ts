@@ -17,6 +17,8 @@ import {
 } from "../hazard/knowledge.ts";
 import {
   STUDIO_OPERATIONS,
+  type CautionStatement,
+  type StudioCaution,
   type StudioPaint,
   type StudioPigment,
 } from "../../lib/hazard/studio/studio-cautions.ts";
@@ -206,7 +208,15 @@ const studioPigments: StudioPigment[] = [
   pigment("prussian-blue", {
     ingredients: [{ ...substance("prussian-blue", 1), classifications: "none stated" }],
     colourIndexName: "PB 27",
-    givesOff: "hydrogen cyanide",
+    givesOff: { gas: "hydrogen cyanide", release: "strong heat or strong acid" },
+  }),
+  pigment("cadmium-red", {
+    ingredients: [{ ...substance("cadmium-red", 1), classifications: "none stated" }],
+    givesOff: { gas: "hydrogen sulphide and hydrogen selenide", release: "strong acid" },
+  }),
+  pigment("lithopone", {
+    ingredients: [{ ...substance("lithopone", 1), classifications: "none stated" }],
+    givesOff: { gas: "hydrogen sulphide", release: "any acid" },
   }),
 ];
 const paints: StudioPaint[] = [
@@ -233,6 +243,11 @@ const paints: StudioPaint[] = [
   },
 ];
 const cautions = paints.flatMap((paint) => studioCautions(studioPigments, paint));
+/** Each of its own kind, and why it is called for. */
+const withReasons = (told: readonly StudioCaution[]) => [
+  ...(told as readonly CautionStatement[]),
+  ...told.map(({ reason }) => reason),
+];
 
 const rulings: Stated<HazardStatement>[] = [
   ...labels.flatMap(labelRulings),
@@ -253,27 +268,30 @@ const rulings: Stated<HazardStatement>[] = [
     [],
     KNOWLEDGE.metals,
   ),
-  ...cautions,
-  ...cautions.map(({ reason }) => reason),
-  ...studioCautions(
-    [
-      {
-        slug: "ochre",
-        name: "Yellow ochre",
-        colourIndexName: "PY 43",
-        ingredients: [substance("ochre", 1)],
-        hazardStatements: [],
-      },
-    ],
-    { ingredients: [oil(1)], hazardStatements: [], ofDust: [], sensitisers: [], dryingOil: true },
-  ).flatMap((caution) => [caution, caution.reason]),
-  ...studioCautions([pigment("mars-yellow", { colourIndexName: "PY 42" })], {
-    ingredients: [oil(1)],
-    hazardStatements: [],
-    ofDust: [],
-    sensitisers: [],
-    dryingOil: true,
-  }).flatMap((caution) => [caution, caution.reason]),
+  ...withReasons(cautions),
+  ...withReasons(
+    studioCautions(
+      [
+        {
+          slug: "ochre",
+          name: "Yellow ochre",
+          colourIndexName: "PY 43",
+          ingredients: [substance("ochre", 1)],
+          hazardStatements: [],
+        },
+      ],
+      { ingredients: [oil(1)], hazardStatements: [], ofDust: [], sensitisers: [], dryingOil: true },
+    ),
+  ),
+  ...withReasons(
+    studioCautions([pigment("mars-yellow", { colourIndexName: "PY 42" })], {
+      ingredients: [oil(1)],
+      hazardStatements: [],
+      ofDust: [],
+      sensitisers: [],
+      dryingOil: true,
+    }),
+  ),
   ...studioCautions([pigment("slate", { hazardStatements: ["H373"] })], {
     ingredients: [oil(1)],
     hazardStatements: [],

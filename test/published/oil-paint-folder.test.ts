@@ -11,7 +11,8 @@ import { loadRecords } from "../../lib/records/load-records.ts";
 import { allFits, allSheets } from "../../lib/sheet/all-sheets.ts";
 import type { Sheet } from "../../lib/sheet/sheet.ts";
 import type { LabFigures } from "../../lib/sheet/notations/notation-figures.ts";
-import { oilPaintFolder } from "./oil-paint-folder.ts";
+import { contentFolder } from "../support/content-folder.ts";
+import { oilPaintFolder, oilPaintRecords } from "./oil-paint-folder.ts";
 
 /** Each folder is worked out once, whoever asks for it first. */
 const known = new Map<string | undefined, ReturnType<typeof worked>>();
@@ -226,4 +227,34 @@ describe("mixtures with bone black, each of one drawdown without white", () => {
         expect(share).toBeLessThanOrEqual(0.99);
       }
   });
+});
+
+/**
+ * Y of red lead is .21: its contrast ratio gives no class. At 700 nm its film over black reads .78 where the paint
+ * without end reads .82, and what throws back so much through 100 um of it (assumed: the source states no
+ * thickness) scatters with S X of 8.3 at least: (R - k1) / ((1 - k1)(1 - k2) + k2 (R - k1)) = .893, .893 / .107.
+ */
+test("red lead, whose films hide the chart, is not told to glaze: handbooks have it opaque", () => {
+  const all = oilPaintRecords();
+  const withFilms = (name: string, id: string): readonly [string, string] => [
+    `colours/${name}.md`,
+    certain(all[`colours/${name}.md`]).replace(
+      /---\n$/,
+      `films:\n${["black", "white"].map((ground) => `  - { ground: ${ground}, filmThicknessUm: 100, reading: drawdowns, column: ${id} over ${ground} }\n`).join("")}---\n`,
+    ),
+  ];
+  const { content, home } = contentFolder({
+    ...Object.fromEntries(Object.entries(all).filter(([path]) => !path.startsWith("colours/"))),
+    "workshop.yaml": certain(all["workshop.yaml"]).replace(/^strengthReference.*\n/m, ""),
+    ...Object.fromEntries([withFilms("red-lead", "05A"), withFilms("zinc-white", "07A")]),
+  });
+  const { records, diagnostics } = loadRecords(content, home);
+  if (records === undefined) throw new Error(JSON.stringify(diagnostics));
+  const { optics } = certain(allSheets(records).find(({ slug }) => slug === "red-lead"));
+  const { scatteringPower, opacityClass } = optics;
+  if (!isKnown(scatteringPower) || !isKnown(opacityClass)) throw new Error("Nothing is told");
+  // By its let-downs alone, with what its oil is not known by: 1.4 to 16.
+  expect(scatteringPower.value[0]).toBeGreaterThan(4);
+  expect(scatteringPower.value[0]).toBeLessThan(0.75 * 8.3);
+  expect(opacityClass.reaches).not.toContain("transparent");
 });

@@ -7,6 +7,8 @@ import { describe, expect, test } from "vitest";
 import { isKnown, type Figure } from "../../lib/quantities/figure.ts";
 import type { MixtureDrift } from "../../lib/sheet/mixture/component-loss.ts";
 import type { MixtureSection } from "../../lib/sheet/mixture/mixture-figures.ts";
+import type { ColourRecord } from "../../lib/records/schema/colour.ts";
+import type { Colour, LabReading, Reading } from "../../lib/records/records.ts";
 import { allFits } from "../../lib/sheet/all-sheets.ts";
 import { colourSheet } from "../../lib/sheet/colour-sheet.ts";
 import { RECORDS, SHEETS, sheetOf } from "./demonstration-sheets.ts";
@@ -86,8 +88,10 @@ describe("predicted from the components, beside what was read", () => {
 
 // Mechanism, as a calculation with invented bands has it (optics reference): a tint at L* 50 moves 2-8 Delta-E00 toward what is left; ours run to 15 since the components are further apart.
 describe("drift", () => {
-  const sentence = (drift: MixtureDrift | undefined): string =>
-    `${drift?.sentences[0]?.rule ?? ""} ${String(drift?.sentences[0]?.values["toward"] ?? "")}`;
+  const sentence = (drift: MixtureDrift | undefined): string => {
+    const { rule = "", values: { toward = "" } = {} } = drift?.sentences[0] ?? {};
+    return `${rule} ${typeof toward === "string" ? toward : ""}`;
+  };
   test("goes toward what is left", () => {
     const [green, rose] = inWhite("viridian-quinacridone-black").drifts;
     expect([sentence(green), sentence(rose)]).toEqual([
@@ -184,5 +188,72 @@ describe("a mixture too pale for L* 50", () => {
     expect(white?.fresh).toBeUndefined();
     expect(white?.drifts).toEqual([]);
     expect(mixture?.refusals.map(({ rule }) => rule)).toContain("ladder-does-not-reach");
+  });
+});
+
+describe("a masstone that its pigments cannot give", () => {
+  const fits = allFits(RECORDS);
+  /** Of a colour of the demonstration with other pigments or another masstone. */
+  function told(of: string, record: Partial<ColourRecord>, masstone?: Reading) {
+    const colour = RECORDS.colours.get(of);
+    if (colour === undefined) throw new Error(`No colour ${of}`);
+    const mixed: Colour = {
+      ...colour,
+      slug: "mixed",
+      tints: [],
+      record: { ...colour.record, ...record },
+      ...(masstone !== undefined && { masstone }),
+    };
+    const records = { ...RECORDS, colours: new Map([...RECORDS.colours, ["mixed", mixed]]) };
+    return colourSheet(mixed, fits, records).mixture?.beyondReach;
+  }
+  const GEOMETRY = "d/8 excluded";
+  const lab = (L: number, a: number, b: number, more: Partial<LabReading> = {}): LabReading => ({
+    form: "lab",
+    origin: "typed",
+    lab: { L, a, b },
+    viewing: "D65/10",
+    geometry: GEOMETRY,
+    ...more,
+  });
+  const black = (reading: Reading) => told("umber-ultramarine-black", {}, reading);
+  const grey = (reading: Reading) => told("slate-grey", {}, reading);
+
+  test("of no mixture of the demonstration is it said", () => {
+    for (const { slug, mixture } of SHEETS.values())
+      expect(mixture?.beyondReach, slug).toBeUndefined();
+  });
+  test("a dark brown and a dark blue give no middle grey and no red, in any parts", () => {
+    expect(black(lab(60, 0, 0))).toMatchObject({ inAnyParts: true, recorded: { L: 60, a: 0 } });
+    expect(black(lab(60, 0, 0))?.nearest.L).toBeLessThan(30);
+    expect(black(lab(40, 55, 30))?.inAnyParts).toBe(true);
+  });
+  test("black and white in parts that nobody wrote down give any grey, and no pink", () => {
+    expect([20, 40, 60, 80, 95].map((L) => grey(lab(L, 0, -1)))).toEqual(Array.from({ length: 5 }));
+    expect(grey(lab(60, 40, 0))?.inAnyParts).toBe(true);
+  });
+  test("a reading of its own doubt is given that much more", () => {
+    const plain = black(lab(38, 0, 0));
+    expect(plain?.deltaE00).toBeGreaterThan(plain?.p90 ?? NaN);
+    expect(black(lab(38, 0, 0, { uncertainty: 10 }))).toBeUndefined();
+  });
+  test("nothing is known of one pigment, of a chip by eye, nor against paints read in another geometry", () => {
+    expect(told("burnt-umber", {}, lab(60, 0, 0))).toBeUndefined();
+    const chip = { form: "chip", origin: "by eye", munsell: "5R 7/12" } as const;
+    expect(black(chip)).toBeUndefined();
+    expect(black(lab(40, 55, 30, { geometry: "d/8 included" }))).toBeUndefined();
+  });
+  test("ochre with as much ultramarine is no ochre, though in other parts the two may come to one", () => {
+    const asOchre = (parts: number) => {
+      const pigments = ["yellow-ochre", "ultramarine-blue"].flatMap((paint, i) =>
+        (RECORDS.colours.get(paint)?.record.pigments ?? []).map(({ pigment }) => ({
+          pigment,
+          parts: i === 0 ? parts : 1,
+        })),
+      );
+      return told("yellow-ochre", { pigments });
+    };
+    expect(asOchre(1)?.inAnyParts).toBe(false);
+    expect(asOchre(99)).toBeUndefined();
   });
 });

@@ -10,7 +10,7 @@ import type { SourceKey } from "../../sources/source.ts";
 import { dustiness, type Powder } from "./dustiness.ts";
 import type { MetalRow } from "./metal-content.ts";
 import type { Ingredient } from "../classify/composition.ts";
-import type { GasGivenOff } from "./gas-given-off.ts";
+import { GAS_RELEASES, GASES, type GasGivenOff } from "./gas-given-off.ts";
 import type { PigmentNature } from "./pigment-nature.ts";
 import {
   anyMetal,
@@ -31,6 +31,7 @@ import {
   UNBORN,
   VAPOURS,
   WATER,
+  type GasOfPigments,
   type Material,
   type StudioReason,
 } from "./studio-material.ts";
@@ -61,7 +62,6 @@ export interface StudioPigment extends PigmentIdentity, Powder {
   readonly hazardStatements: readonly string[];
   /** Left out, nobody knows it: its dust is treated as if it could burn. */
   readonly nature?: PigmentNature | undefined;
-  /** When strongly heated or under strong acid. */
   readonly givesOff?: GasGivenOff | undefined;
   /** As a paper states it; 0 where it states none. */
   readonly respirableQuartzPercent?: number | undefined;
@@ -94,7 +94,7 @@ interface Painted extends StudioPaint {
   readonly wet: Material;
   /** Why its dust is not only a nuisance. */
   readonly dust: StudioReason | undefined;
-  readonly gas: StudioReason | undefined;
+  readonly gases: readonly GasOfPigments[];
   readonly hasPowder: boolean;
 }
 
@@ -171,13 +171,19 @@ const HEATING_OR_SPRAYING = [
       : undefined,
   ),
   ofPaint("no-spraying-no-heating", ({ wet }) => fumes(wet)),
-  ofPaint("no-heating-of-oil", (of) => of.gas ?? ofDryingOil(of)),
+  ofPaint(
+    "no-heating-of-oil",
+    (of) =>
+      setFree(of.gases.filter(({ release }) => release === "strong heat or strong acid")) ??
+      ofDryingOil(of),
+  ),
 ] as const;
 
 const CLEANING = [
   ofPaint("wet-wipe-no-sweeping", ({ dust, hasPowder }) =>
     hasPowder ? (dust ?? { rule: "dust-goes-up-again", values: {} }) : undefined,
   ),
+  ofPaint("no-acid", ({ gases }) => setFree(gases)),
   ofPaint("wash-hands", () => NO_FOOD),
   ofPaint("oily-rags", ofDryingOil),
 ] as const;
@@ -238,8 +244,8 @@ export function studioCautions(
 ): StudioCaution[] {
   const wet = material(paint.ingredients, paint.hazardStatements, knowledge.metals);
   const dust = paintDust(wet, pigments, paint, knowledge.quartz);
-  const gas = gasGivenOff(pigments);
-  const of: Painted = { ...paint, wet, dust, gas, hasPowder: pigments.length > 0 };
+  const gases = gasesGivenOff(pigments);
+  const of: Painted = { ...paint, wet, dust, gases, hasPowder: pigments.length > 0 };
   return STUDIO_OPERATIONS.map((operation) =>
     operation === "weighing and mulling"
       ? merged(
@@ -305,11 +311,19 @@ function fumes(wet: Material): StudioReason | undefined {
   return reasonOf(wet, noHeat, undefined, true);
 }
 
-/** The first gas that a pigment can give off, with all pigments that do. */
-function gasGivenOff(pigments: readonly StudioPigment[]): StudioReason | undefined {
-  const gas = pigments.find(({ givesOff }) => givesOff !== undefined)?.givesOff;
-  const names = pigments.filter(({ givesOff }) => givesOff === gas).map(({ name }) => name);
-  return gas === undefined ? undefined : { rule: "gives-off-gas", values: { gas, names } };
+function gasesGivenOff(pigments: readonly StudioPigment[]): GasOfPigments[] {
+  return GASES.flatMap((gas) =>
+    GAS_RELEASES.flatMap((release) => {
+      const names = pigments
+        .filter(({ givesOff }) => givesOff?.gas === gas && givesOff.release === release)
+        .map(({ name }) => name);
+      return names.length === 0 ? [] : [{ gas, release, names }];
+    }),
+  );
+}
+
+function setFree(gases: readonly GasOfPigments[]): StudioReason | undefined {
+  return gases.length === 0 ? undefined : { rule: "gives-off-gas", values: { gases } };
 }
 
 function ofDryingOil({ dryingOil }: Painted): StudioReason | undefined {

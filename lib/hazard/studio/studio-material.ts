@@ -53,7 +53,7 @@ export type StudioReason =
       "dust-can-burn",
       { readonly nature: Exclude<PigmentNature, "mineral"> | "not known" }
     >
-  | StatementOf<"gives-off-gas", { readonly gas: GasGivenOff; readonly names: readonly string[] }>
+  | StatementOf<"gives-off-gas", { readonly gases: readonly GasOfPigments[] }>
   | StatementOf<"nuisance-dust", Readonly<Record<string, never>>>
   | StatementOf<"paint-is-no-food", Readonly<Record<string, never>>>
   | StatementOf<"film-turns-to-dust", Readonly<Record<string, never>>>
@@ -61,6 +61,9 @@ export type StudioReason =
   | StatementOf<"drying-oil", Readonly<Record<string, never>>>
   | StatementOf<"dust-goes-up-again", Readonly<Record<string, never>>>
   | StatementOf<"paint-and-oil-foul-water", Readonly<Record<string, never>>>;
+
+/** A gas with the names of the pigments that can give it off. */
+export type GasOfPigments = GasGivenOff & { readonly names: readonly string[] };
 
 /** Metals beside a label that does not speak of them. */
 export type ContainsMetalStatement = StatementOf<

@@ -106,7 +106,7 @@ export interface OpacityRuling {
  * Opacity class of a film.
  *
  * @returns the class by contrast ratio from Y .25 up, below it by the geometric middle of the range
- *   of S X, but never more opaque than the contrast ratio, which darkness only raises, and never
+ *   of S X, but never more opaque than a contrast ratio that was read, which darkness only raises, and never
  *   semi-opaque where the film hides its ground; no class for a dark film whose S X is not told, or a film far from the wanted one.
  * @throws RangeError when a field is outside its domain, or NaN.
  */
@@ -160,14 +160,16 @@ export function opacityRuling(film: OpaqueFilm): OpacityRuling {
         });
   const [least, most] = scatteringPower;
   const byScattering = rowFrom("scatteringPowerMin", Math.sqrt(least * most)).class;
-  const word = besideGround(byScattering, contrastRatio);
+  // A film that hid its ground leaves of a thinner one only the least contrast ratio, which caps no class.
+  const shown = bound === "at least" ? undefined : contrastRatio;
+  const word = besideGround(byScattering, shown, contrastRatio);
   const scattered = classesWithin(
     scatteringPower,
     (power) => rowFrom("scatteringPowerMin", power).class,
   );
   const spans = [
     ...new Set(
-      scattered.map((one) => (one === byScattering ? word : asItsGroundShows(one, contrastRatio))),
+      scattered.map((one) => (one === byScattering ? word : asItsGroundShows(one, shown))),
     ),
   ];
   return {
@@ -190,12 +192,19 @@ export function opacityRuling(film: OpaqueFilm): OpacityRuling {
   };
 }
 
-/** The class by scattering, moved to where the ground as read leaves it. */
-function besideGround(byScattering: OpacityClass, contrastRatio: number | undefined): OpacityClass {
-  const shown = asItsGroundShows(byScattering, contrastRatio);
-  const hides =
-    contrastRatio !== undefined && rowFrom("contrastRatioMin", contrastRatio).class === "opaque";
-  return hides && shown === "semi-opaque" ? "opaque" : shown;
+/**
+ * The class by scattering, moved to where the ground as read leaves it.
+ * @param shown contrast ratio as read; undefined where only its least is told.
+ * @param least contrast ratio as read, or its least.
+ */
+function besideGround(
+  byScattering: OpacityClass,
+  shown: number | undefined,
+  least: number | undefined,
+): OpacityClass {
+  const word = asItsGroundShows(byScattering, shown);
+  const hides = least !== undefined && rowFrom("contrastRatioMin", least).class === "opaque";
+  return hides && word === "semi-opaque" ? "opaque" : word;
 }
 
 /** The class by scattering, or the more transparent one that the ground shows through as. */

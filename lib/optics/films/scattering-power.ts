@@ -46,6 +46,18 @@ export function scatteringPowerOfFilms(
 ): Interval | undefined {
   const hidden = paint.atLeast.reduce((sum, i) => sum + (weights[i] ?? 0), 0);
   if (hidden > HIDDEN_SHARE_MAX) return undefined;
-  const middle = scatteringPowerSeen(paint.S, weights, filmUm);
-  return [middle / (1 + FILM_SPREAD), middle * (1 + FILM_SPREAD)];
+  const most = scatteringPowerSeen(paint.S, weights, filmUm) * (1 + FILM_SPREAD);
+  return [leastScatteringPower(paint, weights, filmUm), most];
+}
+
+/**
+ * The least S X [1] of a film that the paint's own films allow, films that hid the chart included: at a
+ * wavelength at which a thin film throws much light back, that film scatters, whatever it absorbs.
+ */
+export function leastScatteringPower(
+  paint: FilmCoefficients,
+  weights: readonly number[],
+  filmUm: number,
+): number {
+  return scatteringPowerSeen(paint.S, weights, filmUm) / (1 + FILM_SPREAD);
 }

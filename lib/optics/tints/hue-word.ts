@@ -20,6 +20,16 @@ export const HUE_SECTORS = [
 ] as const;
 export type HueWord = (typeof HUE_SECTORS)[number]["hue"];
 
+/**
+ * What a strong and light colour of a sector is called, from which C*ab and L* on: brown and olive are of what is dull or dark.
+ * @source nbs-sp-440 : where the names of its blocks go over, to some 10 in C*ab and 5 in L*
+ */
+export const STRONG_HUES = [
+  { of: "brown", hue: "orange", chromaFrom: 40, lightnessFrom: 55 },
+  { of: "olive", hue: "yellow-green", chromaFrom: 30, lightnessFrom: 45 },
+] as const;
+export type ColourWord = HueWord | (typeof STRONG_HUES)[number]["hue"];
+
 /** Hue angles [degree] that a turn is said to go toward: the unique hues, about, in CIELAB (memory). */
 const LANDMARKS = [
   { degrees: 25, hue: "red" },
@@ -39,6 +49,20 @@ export function hueWord(hueAngle: number): HueWord {
     throw domainError("hue angle", hueAngle, "0 <= h < 360 degrees");
   const sector = certain(HUE_SECTORS.findLast(({ fromDegrees }) => hueAngle >= fromDegrees));
   return sector.hue;
+}
+
+/**
+ * Word for the hue of a colour, however strong and light it is.
+ * @param colour L* [1], C*ab [1] and hab [degree], D65/10.
+ * @throws RangeError when the angle is outside its domain, or NaN.
+ * @example colourWord({ L: 72, C: 75, h: 73 }) // "orange"
+ */
+export function colourWord({ L, C, h }: { L: number; C: number; h: number }): ColourWord {
+  const hue = hueWord(h);
+  const strong = STRONG_HUES.find(
+    ({ of, chromaFrom, lightnessFrom }) => of === hue && C >= chromaFrom && L >= lightnessFrom,
+  );
+  return strong?.hue ?? hue;
 }
 
 /** Signed turn from one hue angle to another [degree], -180 < turn <= 180. */

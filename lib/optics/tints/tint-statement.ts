@@ -2,7 +2,7 @@
 import { labToLch } from "../../colorimetry/lab.ts";
 import type { Lab } from "../../colorimetry/viewing.ts";
 import type { StatementOf } from "../../quantities/statement.ts";
-import { hueToward, hueTurn, hueWord, type HueWord } from "./hue-word.ts";
+import { colourWord, hueToward, hueTurn, type ColourWord, type HueWord } from "./hue-word.ts";
 
 /** A let-down that a sentence may rest on. */
 export interface JudgedTint {
@@ -20,7 +20,7 @@ type Judged = {
   readonly a: number;
   readonly b: number;
   readonly chroma: number;
-  readonly hue: HueWord;
+  readonly hue: ColourWord;
   readonly basis: JudgedTint["basis"];
   readonly massRatio?: number;
   readonly uncertainty?: number;
@@ -148,7 +148,7 @@ export function tintRuling(
     a: lab.a,
     b: lab.b,
     chroma: tint.C,
-    hue: hueWord(tint.h),
+    hue: colourWord(tint),
     basis: judged.basis,
     ...(judged.massRatio !== undefined && { massRatio: judged.massRatio }),
     ...(judged.uncertainty !== undefined && { uncertainty: judged.uncertainty }),

@@ -19,6 +19,7 @@ import {
 import { colourRecord, drawdownRecords } from "../record-inputs.ts";
 import * as d from "../declaration.ts";
 import { MIXTURE_WHITE, mixtureWhite, type WorkedWhite } from "./mixture-white.ts";
+import { readingBeyondReach, type BeyondReach } from "./reading-beyond-reach.ts";
 import { effectOfPigments } from "../pigments/special-effects.ts";
 import type { PaintOfColour } from "../paint-as-made.ts";
 import { weighedTubes } from "../pigments/parts-of-paint.ts";
@@ -33,6 +34,8 @@ export const MIXTURE = d.headed("mixtureSection", {
   /** Why nothing is predicted, or why a white is missing. */
   refusals: d.statements,
   leastLightfast: d.statementAmong<LeastLightfastStatement>(),
+  /** Where its own masstone is on record as what its pigments do not give. */
+  beyondReach: d.workshopAlone(d.optional(d.plain<BeyondReach>({ type: "object" }))),
 });
 export type MixtureSection = d.SectionOf<typeof MIXTURE>;
 
@@ -58,11 +61,14 @@ export function mixtureSection({
   const worked = isStatement(common)
     ? [common]
     : common.map((white) => inWhite(white, colour, paints, components, fits, records));
+  const whites = worked.flatMap((one) => (isStatement(one) ? [] : [one.white]));
+  const beyondReach = readingBeyondReach({ colour, paints, whites, records });
   return {
     components,
-    whites: worked.flatMap((one) => (isStatement(one) ? [] : [one.white])),
+    whites,
     refusals: worked.flatMap((one) => (isStatement(one) ? [one] : (one.refusal ?? []))),
     leastLightfast: leastLightfast(fadingComponents(parts, records)),
+    ...(beyondReach !== undefined && { beyondReach }),
   };
 }
 

@@ -3,6 +3,7 @@ import type { FilmCoefficients } from "../../optics/films/film-coefficients.ts";
 import { filmSpectrum } from "../../optics/films/hiding.ts";
 import { OPACITY_CLASSES, OPACITY_FILM } from "../../optics/films/opacity.ts";
 import {
+  leastScatteringPower,
   scatteringPowerOfFilms,
   scatteringPowerSeen,
   seenWeights,
@@ -44,7 +45,10 @@ export interface OwnFilms {
   readonly chart: OpacityChart;
 }
 
-/** S X of the film that opacity is judged by: from the colour's own films, else from its let-downs in a white of which films were drawn. */
+/**
+ * S X of the film that opacity is judged by: from the colour's own films, else from its let-downs in a white
+ * of which films were drawn, and then no less than own films that hid the chart allow.
+ */
 export function scatteringPowerFigure(
   colour: Colour,
   own: OwnFilms | undefined,
@@ -52,7 +56,8 @@ export function scatteringPowerFigure(
   fit: ColourFit | FitRefusal | undefined,
   records: Records,
 ): Figure<Interval> {
-  const ofFilms = own && powerOfFilms(own);
+  const films = own && seenFilms(own);
+  const ofFilms = films && scatteringPowerOfFilms(...films);
   if (ofFilms !== undefined)
     return notationFigure(ofFilms, "1", {
       standing: "derived",
@@ -62,13 +67,23 @@ export function scatteringPowerFigure(
     });
   const drawn = [...drawdownRecords(colour, records), ...whiteFilmRecords(fit, records)];
   const ofFit = fit?.kind === "fit" ? powerOfFit(fit, paintDensity, records) : undefined;
-  if (ofFit !== undefined)
-    return notationFigure(ofFit, "1", {
+  if (ofFit !== undefined) {
+    const [byLetDowns, most] = ofFit;
+    const least = films === undefined ? 0 : leastScatteringPower(...films);
+    const isRaised = least > byLetDowns;
+    const power: Interval = isRaised ? [Math.min(least, most), Math.max(least, most)] : ofFit;
+    return notationFigure(power, "1", {
       standing: "derived",
       source: "walowit-1987",
-      method: `S of its let-downs in units of the white's S, times that of the white's films and ${OPACITY_FILM.um} \u00b5m`,
-      inputs: [paintDensity, TRUST, ...drawn],
+      method: `S of its let-downs in units of the white's S, times that of the white's films and ${OPACITY_FILM.um} \u00b5m${isRaised ? ", and no less than its own films, which hid the chart, allow" : ""}`,
+      inputs: [
+        paintDensity,
+        TRUST,
+        ...drawn,
+        ...(isRaised ? [...filmRecords(colour, records), ...(own?.chart.assumed ?? [])] : []),
+      ],
     });
+  }
   // A fit tells S in units of the white's own: of a film it tells nothing before films of one of the two were read.
   return notStated(
     fit?.kind === "fit"
@@ -105,9 +120,10 @@ function whiteFilmRecords(fit: ColourFit | FitRefusal | undefined, records: Reco
   });
 }
 
-function powerOfFilms({ paint, chart }: OwnFilms): Interval | undefined {
+/** Films, weights and thickness by which their S X goes. */
+function seenFilms({ paint, chart }: OwnFilms): Parameters<typeof leastScatteringPower> {
   const seen = filmSpectrum(paint, OPACITY_FILM.um, chart.grounds.white, "d/8 excluded");
-  return scatteringPowerOfFilms(paint, seenWeights(paint.grid, seen.values), OPACITY_FILM.um);
+  return [paint, seenWeights(paint.grid, seen.values), OPACITY_FILM.um];
 }
 
 /** Over every white that carries it, with twice the fit's own uncertainty. */

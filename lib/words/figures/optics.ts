@@ -244,6 +244,12 @@ export const OPTICS_FIGURES = {
         fr: "S de ses dégradés en unités du S du blanc, fois celui des films du blanc et {a}\u00a0µm",
         es: "S de sus rebajes en unidades de la S del blanco, por la de las películas del blanco y por {a}\u00a0µm",
       },
+      "S of its let-downs in units of the white's S, times that of the white's films and {a} µm, and no less than its own films, which hid the chart, allow":
+        {
+          de: "S ihrer Aufhellungen in Einheiten des S des Weiß, mal S der Filme des Weiß und {a}\u00a0µm, und nicht weniger, als ihre eigenen Filme zulassen, die die Prüfkarte deckten",
+          fr: "S de ses dégradés en unités du S du blanc, fois celui des films du blanc et {a}\u00a0µm, et pas moins que ne le permettent ses propres films, qui couvraient la carte",
+          es: "S de sus rebajes en unidades de la S del blanco, por la de las películas del blanco y por {a}\u00a0µm, y no menos de lo que permiten sus propias películas, que cubrían la carta",
+        },
     },
     missing: {
       "its let-downs tell how much it scatters beside its whites, and not how much a film of it does":

@@ -155,6 +155,13 @@ export const CATALOGUE = {
     fr: "fabrication arrêtée",
     es: "descatalogado",
   },
+  /** Under a tint that stands in for a colour which has not been read by itself. */
+  tintAlone: {
+    en: "shown mixed with white",
+    de: "mit Weiß gemischt gezeigt",
+    fr: "montré mêlé de blanc",
+    es: "mostrado con blanco",
+  },
   caption: (heading: string) => ({
     en: `Colours: ${heading}`,
     de: `Farben: ${heading}`,

@@ -1,5 +1,6 @@
 import { EXPECTED, NOT_DRY } from "../closed-sets.ts";
 import { de, en, es, fr } from "../phrases-in-each.ts";
+import type { Lab } from "../../colorimetry/viewing.ts";
 import type { Expectation } from "../../permanence/expected-lightfastness.ts";
 import type { InEach } from "../in-each.ts";
 import type { Texts } from "../texts.ts";
@@ -65,6 +66,14 @@ export const FOUND = {
     es: `El ajuste se aparta de las aplicaciones ${times} veces lo que explican la medición y la pesada`,
   }),
 
+  /** Of a mixture's masstone as recorded, and the nearest that its pigments give; `width` is what such a prediction is missed by nine times in ten. */
+  beyondReach: (recorded: Lab, nearest: Lab, apart: number, width: number) => ({
+    en: `The masstone is recorded as ${en.labText(recorded)} (D65/10), and the nearest that its pigments give is ${en.labText(nearest)}: ${en.deltaE00Text(apart)} apart, where such a prediction is within ${en.NUMBERS.decimal(width, 1)} nine times in ten`,
+    de: `Der Vollton ist als ${de.labText(recorded)} (D65/10) aufgezeichnet, und das Nächste, was die Pigmente ergeben, ist ${de.labText(nearest)}: ein Abstand von ${de.deltaE00Text(apart)}, wo eine solche Vorhersage in neun von zehn Fällen auf ${de.NUMBERS.decimal(width, 1)} genau ist`,
+    fr: `Le ton plein est consigné comme ${fr.labText(recorded)} (D65/10), et le plus proche que donnent ses pigments est ${fr.labText(nearest)}\u202f: un écart de ${fr.deltaE00Text(apart)}, alors qu’une telle prévision est juste à ${fr.NUMBERS.decimal(width, 1)} près neuf fois sur dix`,
+    es: `El tono pleno está registrado como ${es.labText(recorded)} (D65/10), y lo más próximo que dan sus pigmentos es ${es.labText(nearest)}: una distancia de ${es.deltaE00Text(apart)}, cuando una predicción así acierta con un margen de ${es.NUMBERS.decimal(width, 1)} nueve veces de cada diez`,
+  }),
+
   /** Of a trial that tells a colour worse than its sheet does; `ended` is a date, and nothing while it goes on. */
   toldBetter: {
     exposureInRecord: (
@@ -106,6 +115,18 @@ export const FOUND = {
 
   /** What is likelier than not the slip, or what would help. */
   hints: {
+    inNoParts: {
+      en: "the reading of another colour, a slip in its L*a*b*, or a pigment that the record does not name",
+      de: "die Messung einer anderen Farbe, ein Fehler in ihrem L*a*b* oder ein Pigment, das der Eintrag nicht nennt",
+      fr: "la mesure d’une autre couleur, une erreur dans son L*a*b*, ou un pigment que la fiche ne nomme pas",
+      es: "la medición de otro color, un error en su L*a*b*, o un pigmento que el registro no nombra",
+    },
+    inTheseParts: {
+      en: "in other parts they may give it: the parts on record, the reading of another colour, or a pigment that the record does not name",
+      de: "in anderen Anteilen ergeben sie ihn vielleicht: die aufgezeichneten Anteile, die Messung einer anderen Farbe oder ein Pigment, das der Eintrag nicht nennt",
+      fr: "en d’autres parts ils le donnent peut-être\u202f: les parts consignées, la mesure d’une autre couleur, ou un pigment que la fiche ne nomme pas",
+      es: "en otras partes quizá lo den: las partes registradas, la medición de otro color, o un pigmento que el registro no nombra",
+    },
     misses: {
       en: "let-downs in each other's columns, a ratio written white to colour, or a masstone of another paint",
       de: "Aufhellungen in vertauschten Spalten, ein Verhältnis als Weiß zu Farbe geschrieben oder der Vollton einer anderen Farbe",

@@ -78,10 +78,10 @@ export const MIX_FACTS = {
   },
   /** Of a film so dark that its contrast ratio tells only of its darkness. */
   dark: (word: OpacityClass, um: string, hides: boolean) => ({
-    en: `${word} at ${um}${hides ? ", though its darkness hides a chart" : ""}`,
-    de: `${OPACITIES[word].de} bei ${um}${hides ? ", auch wenn sie durch ihre Dunkelheit eine Prüfkarte deckt" : ""}`,
-    fr: `${OPACITIES[word].fr} à ${um}${hides ? ", mais assez sombre pour couvrir une carte de contraste" : ""}`,
-    es: `${OPACITIES[word].es} a ${um}${hides ? ", pero lo bastante oscura para cubrir una carta de contraste" : ""}`,
+    en: `${word} at ${um}${hides ? ", though it swallows enough light to hide a chart" : ""}`,
+    de: `${OPACITIES[word].de} bei ${um}${hides ? ", auch wenn sie genug Licht schluckt, um eine Prüfkarte zu decken" : ""}`,
+    fr: `${OPACITIES[word].fr} à ${um}${hides ? ", mais elle absorbe assez de lumière pour couvrir une carte de contraste" : ""}`,
+    es: `${OPACITIES[word].es} a ${um}${hides ? ", pero absorbe luz bastante para cubrir una carta de contraste" : ""}`,
   }),
   signals: SIGNAL_WORDS,
   contains: (metals: readonly string[]) => ({

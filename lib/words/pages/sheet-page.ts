@@ -1,7 +1,9 @@
+import type { Metal } from "../../hazard/studio/metal-content.ts";
 import { isSuitableCategory } from "../../permanence/lightfastness-on-label.ts";
 import { upperFirst } from "../letter-case.ts";
 import { MEASURES, SIGNAL_WORDS, wordOf } from "../closed-sets.ts";
-import { de, en, es, fr } from "../phrases-in-each.ts";
+import { de, en, es, fr, inEach } from "../phrases-in-each.ts";
+import { metalWord } from "../rulings/studio-phrases.ts";
 import { alike, type Texts } from "../texts.ts";
 import type { InEach } from "../in-each.ts";
 import type { Language } from "../../quantities/languages.ts";
@@ -124,11 +126,24 @@ export const SHEET_PAGE = {
     es: "Aún no está a la venta.",
   },
   discontinued: discontinuedFrom,
-  unknownHazard: {
-    en: "Not classified yet: treat as hazardous.",
-    de: "Noch nicht eingestuft: als gefährlich behandeln.",
-    fr: "Pas encore classé\u202f: à traiter comme dangereux.",
-    es: "Aún sin clasificar: tratar como peligroso.",
+  /** @param metals that it is known to hold all the same. */
+  unknownHazard: (metals: readonly Metal[]) => {
+    const held = inEach((p, language) =>
+      p.listed(metals.map((metal) => metalWord(metal)[language])),
+    );
+    return metals.length === 0
+      ? {
+          en: "Not classified yet: treat as hazardous.",
+          de: "Noch nicht eingestuft: als gefährlich behandeln.",
+          fr: "Pas encore classé\u202f: à traiter comme dangereux.",
+          es: "Aún sin clasificar: tratar como peligroso.",
+        }
+      : {
+          en: `It holds ${held.en}. Not classified yet: treat as hazardous.`,
+          de: `Enthält ${held.de}. Noch nicht eingestuft: als gefährlich behandeln.`,
+          fr: `Contient\u202f: ${held.fr}. Pas encore classé\u202f: à traiter comme dangereux.`,
+          es: `Contiene ${held.es}. Aún sin clasificar: tratar como peligroso.`,
+        };
   },
   print: {
     en: "Sheet to print",
@@ -238,10 +253,10 @@ export const SHEET_PAGE = {
       es: "una película gruesa cubre el negro y el blanco",
     },
     byDarkness: (hides: string) => ({
-      en: `so dark that ${hides}`,
-      de: `dunkel: ${hides}`,
-      fr: `sombre\u202f: ${hides}`,
-      es: `oscura: ${hides}`,
+      en: `swallows so much light that ${hides}`,
+      de: `schluckt viel Licht: ${hides}`,
+      fr: `absorbe beaucoup de lumière\u202f: ${hides}`,
+      es: `absorbe mucha luz: ${hides}`,
     }),
     contrast: (ratio: string) => ({
       en: `contrast ratio ${ratio}`,
@@ -588,12 +603,12 @@ export const SHEET_PAGE = {
     es: `Para cubrir una carta en blanco y negro hacen falta ${film} de película seca.`,
   }),
 
-  /** Of a dark colour of little body. */
+  /** Of a colour of little body that swallows much light, a black or a deep green. */
   hidesByDarkness: (film: string) => ({
-    en: `A dry film of ${film} hides a black-and-white chart, but by its darkness, not its body: spread thinner, it glazes.`,
-    de: `Ein trockener Film von ${film} deckt eine schwarzweiße Prüfkarte, aber durch seine Dunkelheit, nicht weil er Licht zurückwirft: Dünner ausgestrichen lasiert er.`,
-    fr: `Un film sec ${fr.of(film)} couvre une carte noire et blanche, mais parce qu’il est sombre, non parce qu’il a du corps\u202f: étalé plus mince, il sert de glacis.`,
-    es: `En película seca, ${film} cubren una carta en blanco y negro, pero por oscuridad, no por cuerpo: más fina, la película sirve de veladura.`,
+    en: `A dry film of ${film} hides a black-and-white chart, but by the light it swallows, not by its body: spread thinner, it glazes.`,
+    de: `Ein trockener Film von ${film} deckt eine schwarzweiße Prüfkarte, aber weil er Licht schluckt, nicht weil er es zurückwirft: Dünner ausgestrichen lasiert er.`,
+    fr: `Un film sec ${fr.of(film)} couvre une carte noire et blanche, mais parce qu’il absorbe la lumière, non parce qu’il a du corps\u202f: étalé plus mince, il sert de glacis.`,
+    es: `En película seca, ${film} cubren una carta en blanco y negro, pero por la luz que absorbe, no por cuerpo: más fina, la película sirve de veladura.`,
   }),
 
   /** @param area with its unit, "360 cm²/ml". */

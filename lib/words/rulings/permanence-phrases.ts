@@ -161,7 +161,7 @@ export function kindsBeside(kinds: string, pigment: string, substance: Substance
   return kinds.toLowerCase() === pigment.toLowerCase()
     ? {}
     : {
-        en: `among ${kinds}`,
+        en: kinds,
         de: `Gruppe: ${substance(kinds, "de")}`,
         fr: `groupe\u202f: ${substance(kinds, "fr")}`,
         es: `grupo: ${substance(kinds, "es")}`,

@@ -1,3 +1,4 @@
+import type { GasOfPigments } from "../../hazard/studio/studio-material.ts";
 import type { GasGivenOff } from "../../hazard/studio/gas-given-off.ts";
 import type { StudioStatement } from "../../hazard/statements.ts";
 import type { BenchTestUse } from "../../hazard/studio/bench-test.ts";
@@ -7,7 +8,7 @@ import type { ValuesOf } from "../../quantities/statement.ts";
 import { METALS, wordOf } from "../closed-sets.ts";
 import { HAZARD_EFFECTS } from "../hazard-effects.ts";
 import type { InEach } from "../in-each.ts";
-import { de, inEach } from "../phrases-in-each.ts";
+import { de, en, es, fr, inEach } from "../phrases-in-each.ts";
 
 interface OfPigments {
   readonly pigments?: readonly string[];
@@ -40,14 +41,61 @@ export const DUSTINESS = {
   },
 } as const satisfies Readonly<Record<string, InEach>>;
 
-export const GASES: Readonly<Record<GasGivenOff, InEach>> = {
+const GAS_WORDS: Readonly<Record<GasGivenOff["gas"], InEach>> = {
   "hydrogen cyanide": {
     en: "hydrogen cyanide, a deadly gas",
     de: "Blausäure, ein tödliches Gas,",
     fr: "du cyanure d’hydrogène, un gaz mortel",
     es: "cianuro de hidrógeno, un gas mortal",
   },
+  "hydrogen sulphide": {
+    en: "hydrogen sulphide, a deadly gas",
+    de: "Schwefelwasserstoff, ein tödliches Gas,",
+    fr: "du sulfure d’hydrogène, un gaz mortel",
+    es: "sulfuro de hidrógeno, un gas mortal",
+  },
+  "hydrogen sulphide and hydrogen selenide": {
+    en: "hydrogen sulphide and hydrogen selenide, deadly gases",
+    de: "Schwefelwasserstoff und Selenwasserstoff, tödliche Gase,",
+    fr: "du sulfure et du séléniure d’hydrogène, des gaz mortels",
+    es: "sulfuro y seleniuro de hidrógeno, gases mortales",
+  },
 };
+
+const RELEASE_WORDS: Readonly<Record<GasGivenOff["release"], InEach>> = {
+  "strong heat or strong acid": {
+    en: "Strongly heated or under strong acid",
+    de: "Stark erhitzt oder mit starker Säure",
+    fr: "Fortement chauffée ou au contact d’un acide fort",
+    es: "Muy calentada o con un ácido fuerte",
+  },
+  "strong acid": {
+    en: "Under strong acid",
+    de: "Mit starker Säure",
+    fr: "Au contact d’un acide fort",
+    es: "Con un ácido fuerte",
+  },
+  "any acid": {
+    en: "Under acid, even a weak one,",
+    de: "Mit Säure, auch mit schwacher,",
+    fr: "Au contact d’un acide, même faible",
+    es: "Con un ácido, aunque sea débil",
+  },
+};
+
+/** What each gas is set free by, a sentence a gas. */
+export function gasSentences(gases: readonly GasOfPigments[]): InEach {
+  const sentences = gases.map(({ gas, release, names }): InEach => {
+    const [when, what] = [RELEASE_WORDS[release], GAS_WORDS[gas]];
+    return {
+      en: `${when.en} it can give off ${what.en} (${en.namesWithin(names)}).`,
+      de: `${when.de} kann die Farbe ${what.de} abgeben (${de.namesWithin(names)}).`,
+      fr: `${when.fr}, la peinture peut dégager ${what.fr} (${fr.namesWithin(names)}).`,
+      es: `${when.es}, la pintura puede desprender ${what.es} (${es.namesWithin(names)}).`,
+    };
+  });
+  return inEach((_, language) => sentences.map((sentence) => sentence[language]).join(" "));
+}
 
 export const NATURES = {
   "fine carbon": {

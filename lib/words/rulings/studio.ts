@@ -6,7 +6,7 @@ import {
   it,
   DUSTINESS,
   dustFacts,
-  GASES,
+  gasSentences,
   NATURES,
   metalWord,
   effects,
@@ -164,6 +164,12 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     fr: "Nettoyer à l’humide\u202f: ni balayage à sec ni aspirateur ménager, seulement un aspirateur à filtre de classe H.",
     es: "Limpiar en húmedo: ni barrer en seco ni aspirador doméstico, solo uno con filtro de clase H.",
   },
+  "no-acid": {
+    en: "Keep paint and pigment away from acid: no descaler, no vinegar, no acid cleaner.",
+    de: "Farbe und Pigment von Säure fernhalten: kein Entkalker, kein Essig, kein saurer Reiniger.",
+    fr: "Tenir peinture et pigment loin des acides\u202f: ni détartrant, ni vinaigre, ni nettoyant acide.",
+    es: "Mantener pintura y pigmento lejos de los ácidos: ni desincrustante, ni vinagre, ni limpiador ácido.",
+  },
   "wash-hands": {
     en: "Wash hands after work and before eating.",
     de: "Nach der Arbeit und vor dem Essen Hände waschen.",
@@ -200,12 +206,7 @@ export const STUDIO_RULINGS: RulingsInEach<StudioStatement> = {
     es: "Todo polvo fino es malo para los pulmones.",
   },
   "dust-can-burn": ({ nature }) => NATURES[nature],
-  "gives-off-gas": ({ gas, names }) => ({
-    en: `Strongly heated or under strong acid it can give off ${GASES[gas].en} (${en.namesWithin(names)}).`,
-    de: `Stark erhitzt oder mit starker Säure kann die Farbe ${GASES[gas].de} abgeben (${de.namesWithin(names)}).`,
-    fr: `Fortement chauffée ou au contact d’un acide fort, la peinture peut dégager ${GASES[gas].fr} (${fr.namesWithin(names)}).`,
-    es: `Muy calentada o con un ácido fuerte, la pintura puede desprender ${GASES[gas].es} (${es.namesWithin(names)}).`,
-  }),
+  "gives-off-gas": ({ gases }) => gasSentences(gases),
   "dust-goes-up-again": {
     en: "Sweeping puts the dust back into the air.",
     de: "Fegen bringt den Staub wieder in die Luft.",
