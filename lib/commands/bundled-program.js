@@ -12,7 +12,7 @@ import {
 import module from "node:module";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { AROUND, META, piecesOf, programScript, SCRIPT } from "./kept-code.js";
+import { AROUND, META, programScript, SCRIPT } from "./kept-code.js";
 
 const PACKAGE_ROOT = fileURLToPath(new URL("../../", import.meta.url));
 /** A bundle lies as deep below the package as a module of lib/, so that both find files of the package alike. */
@@ -147,17 +147,6 @@ function packagesBeside() {
 function hashOf(...parts) {
   const hash = createHash("sha256");
   for (const part of parts) hash.update(`${Buffer.byteLength(part)}:`).update(part);
-  return shortened(hash);
-}
-
-/** The same of a file alone. */
-function hashOfFile(file) {
-  const hash = createHash("sha256").update(`${statSync(file).size}:`);
-  for (const piece of piecesOf(file)) hash.update(piece);
-  return shortened(hash);
-}
-
-function shortened(hash) {
   return hash.digest("hex").slice(0, 16);
 }
 
@@ -165,7 +154,8 @@ function isWhole(folder) {
   try {
     const listing = Object.entries(JSON.parse(readFileSync(join(folder, LISTING), "utf8")));
     return (
-      listing.length > 0 && listing.every(([name, hash]) => hashOfFile(join(folder, name)) === hash)
+      listing.length > 0 &&
+      listing.every(([name, hash]) => hashOf(readFileSync(join(folder, name))) === hash)
     );
   } catch {
     return false;

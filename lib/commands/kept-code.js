@@ -1,14 +1,6 @@
 // JavaScript, since Node runs it before anything can run TypeScript; a bundle holds a copy of it.
 import { createHash, randomUUID } from "node:crypto";
-import {
-  closeSync,
-  openSync,
-  readFileSync,
-  readSync,
-  renameSync,
-  rmSync,
-  writeFileSync,
-} from "node:fs";
+import { readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -46,7 +38,7 @@ export async function programScript(folder, use) {
   const ofLonger = join(folder, `code-left-${use}-${version}.kept`);
   /** As it was parsed, with no function called: so that whoever is the first of a use need not parse all of it again. */
   const parsed = join(folder, `parsed-${version}.kept`);
-  const source = Array.from(piecesOf(file), (piece) => piece.latin1Slice()).join("");
+  const source = readFileSync(file, "latin1");
   const whole = keptCode(kept);
   const left = whole === undefined ? keptCode(ofLonger) : undefined;
   const cachedData = whole ?? left ?? keptCode(parsed);
@@ -75,23 +67,6 @@ export async function programScript(folder, use) {
   const module = { exports: {} };
   await script.runInThisContext()(module.exports, createRequire(file), module, meta);
   return { ...module.exports, keepCode: meta.keepCode };
-}
-
-/** Our own choice [bytes]. */
-const PIECE = 2 ** 16;
-
-/**
- * A large file in pieces, each there until the next: once a block of many megabytes is given back, the GNU C library
- * keeps up to twice as much in each of its stores, of which every thread has one.
- */
-export function* piecesOf(file) {
-  const piece = Buffer.allocUnsafe(PIECE);
-  const opened = openSync(file);
-  try {
-    for (let length; (length = readSync(opened, piece)) > 0;) yield piece.subarray(0, length);
-  } finally {
-    closeSync(opened);
-  }
 }
 
 /** What the whole process has taken of the processor by now. */
