@@ -32,15 +32,12 @@ export async function layCardsAhead(
       if (layout !== null) writeResult(cache, key, layout);
     }
   };
-  let isDone = false;
-  const all = Promise.all(Array.from({ length: ASKED_AHEAD }, asker)).finally(() => {
-    isDone = true;
-  });
+  const all = Promise.all(Array.from({ length: ASKED_AHEAD }, asker));
   // Whoever waits for it below is told what stopped it.
   all.catch(() => undefined);
   for (const sheet of prints.sheets) {
-    // The pages of the others are filled while papers are drawn.
-    if (isDone) break;
+    // All are laid out: the pages of the others are filled while papers are drawn.
+    if (waiting.size === 0) break;
     sheet.key();
     // What has been laid out meanwhile is heard, and further cards are asked for.
     await turn();
