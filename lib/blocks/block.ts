@@ -77,6 +77,8 @@ export interface StatementBlock {
   readonly link?: LinkView;
   /** Another's words, after the text. */
   readonly quote?: string;
+  /** What to type or to look for in a file, after the text: no full stop of the sentence may be copied with it. */
+  readonly code?: string;
 }
 
 /** Figures by name, each with value, standing, method and source. */

@@ -27,7 +27,7 @@ export function contentsOf(sections: readonly SectionBlock[]): LinkView[] {
 export function statement(
   text: string,
   role: StatementBlock["role"] = "body",
-  more: Partial<Pick<StatementBlock, "standing" | "link" | "quote">> = {},
+  more: Partial<Pick<StatementBlock, "standing" | "link" | "quote" | "code">> = {},
 ): StatementBlock {
   return { kind: "statement", role, text, ...more };
 }

@@ -4,6 +4,7 @@ import { statementText } from "../present/statement-text.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Words } from "../words/words.ts";
 import type { SheetPage } from "./page-of-sheet.ts";
+import { isPoison } from "../hazard/studio/studio-material.ts";
 import { grouped } from "../quantities/grouped.ts";
 
 type Cautions = Sheet["cautions"]["studio"];
@@ -29,10 +30,10 @@ export function studioCautions(
   const operations = [...new Set(own.map(({ operation }) => operation))].filter(wanted);
   if (operations.length === 0) return [];
   const told = new Set<string>();
-  const withNewReason = ({ sentences, reason }: Required<CautionView>): CautionView => {
+  const withNewReason = ({ sentences, reason, ...grave }: ReasonedCaution): CautionView => {
     if (told.has(reason)) return { sentences };
     told.add(reason);
-    return { sentences, reason };
+    return { sentences, reason, ...grave };
   };
   return [
     {
@@ -48,12 +49,16 @@ export function studioCautions(
   ];
 }
 
+type ReasonedCaution = CautionView & Required<Pick<CautionView, "reason">>;
+
 /** Sentences that share a reason, in the order of the first of them. */
-export function cautionsByReason(cautions: Cautions, words: Words): Required<CautionView>[] {
-  const told = cautions.map(
-    (caution) => [statementText(caution.reason, words), statementText(caution, words)] as const,
-  );
-  return [...grouped(told)].map(([reason, sentences]) => ({ sentences, reason }));
+export function cautionsByReason(cautions: Cautions, words: Words): ReasonedCaution[] {
+  const told = cautions.map((caution) => [statementText(caution.reason, words), caution] as const);
+  return [...grouped(told)].map(([reason, alike]) => ({
+    sentences: alike.map((caution) => statementText(caution, words)),
+    reason,
+    ...(alike.some((caution) => isPoison(caution.reason)) && { isGrave: true }),
+  }));
 }
 
 /** What to mind before the pigment is paint, one sentence each: what holds for every colour too. */

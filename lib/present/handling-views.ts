@@ -76,4 +76,6 @@ export interface CautionView {
   readonly sentences: readonly string[];
   /** Left out where an operation above has given it. */
   readonly reason?: string;
+  /** Of a gas or a poison: told on paper too. */
+  readonly isGrave?: true;
 }

@@ -28,6 +28,7 @@ import type { Run } from "./set-runs.ts";
 import { panelFigure } from "./tints-figure.ts";
 import { wallFigure } from "./wall-figure.ts";
 import { MM_PER_PT } from "./mark.ts";
+import { given } from "../quantities/given.ts";
 
 type Kind = Block["kind"];
 type OfKind<K extends Kind> = Extract<Block, { readonly kind: K }>;
@@ -186,8 +187,9 @@ function lineRuns({ name, sentences }: LineView, { words }: PaperStyle): Run[] {
   ];
 }
 
-function cautionText({ sentences }: CautionView): string {
-  return sentences.join(" ");
+/** A poison is a reason to print; any other is left to the site. */
+function cautionText({ sentences, reason, isGrave }: CautionView): string {
+  return given([...sentences, isGrave === true && reason]).join(" ");
 }
 
 /** User units of a picture's text; drawn so that it comes out at the least size that paper bears. */

@@ -78,13 +78,18 @@ function isAllRunIn({ isDense = false }: PaperStyle): boolean {
   return isDense;
 }
 
-/** The same label in the workshop's other languages. */
+/** The same label in those of the workshop's other languages that have no sheet of their own. */
 export function furtherLanguages({ languages }: LabelView, style: PaperStyle): Flow[] {
   if (style.isOneLanguage === true) return [];
-  return (languages?.list ?? []).flatMap(({ language, name, signalWord, statements }): Flow[] => [
-    subHeading(signalWord === undefined ? name : `${name}${style.words.colon}${signalWord}`, style),
-    runInStatements(statements, style, { language }),
-  ]);
+  return (languages?.list ?? [])
+    .filter(({ language }) => style.ownSheets?.includes(language) !== true)
+    .flatMap(({ language, name, signalWord, statements }): Flow[] => [
+      subHeading(
+        signalWord === undefined ? name : `${name}${style.words.colon}${signalWord}`,
+        style,
+      ),
+      runInStatements(statements, style, { language }),
+    ]);
 }
 
 function statementList(

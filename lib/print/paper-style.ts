@@ -23,6 +23,8 @@ export interface PaperStyle {
   readonly address?: string;
   /** Labels in the page's language alone: of what is not sold. */
   readonly isOneLanguage?: boolean;
+  /** Languages that have a sheet of their own, whose label this one need not repeat. */
+  readonly ownSheets?: readonly string[];
   /** Statements of further languages, and of what is not sold, one behind another: where room is scarce. */
   readonly isRunIn?: boolean;
   /** Swatches lower, and the statements of what is sold run in as well: where room is scarcest. */

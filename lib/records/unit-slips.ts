@@ -9,6 +9,8 @@ import type { WorkshopRecord } from "./schema/workshop.ts";
 
 /** Grain [um] from which on few pigments are ground so coarse: azurite, malachite, smalt. Common practice. */
 const COARSE_GRAIN_UM = 20;
+/** Grain [um] from which on a powder is fine sand, which no muller makes a paint of. @source practice-formulation */
+const SAND_UM = 125;
 /** Of flammable liquids, by their statement [degrees C, closed cup]: from and below or up to. @source clp-1272-2008-memory */
 const FLASH_POINTS: Readonly<Record<string, readonly [from: number, to: number, words: string]>> = {
   H224: [-Infinity, 23, "below 23 C"],
@@ -23,17 +25,20 @@ export const usualFilmFaults: OwnRule<WorkshopRecord> = function* ({ record, yam
   if (film !== undefined) yield faultAt(yaml.place(["filmThicknessUm"]), film);
 };
 
-/** To be looked at again: a grain as coarse as sand, which most likely was given in nm. */
+/** To be looked at again: a grain so coarse that it most likely was given in nm. */
 export function* grainNotes({ pigments }: ParsedFiles): Faults {
   for (const { record, yaml } of pigments.values()) {
     const [least] = amountEnds(record.particle?.sizeUm, ["particle", "sizeUm"]);
-    if (least !== undefined && least.value >= COARSE_GRAIN_UM)
-      yield noteAt(yaml.place(least.path), "records/grain", {
-        message: `A grain of ${least.value} um is coarser than all but a few pigments, such as azurite`,
-        actual: `${least.value} um`,
-        expected: `under ${COARSE_GRAIN_UM} um`,
-        hint: `${Number((least.value / 1000).toPrecision(3))} um if it was given in nm`,
-      });
+    if (least === undefined || least.value < COARSE_GRAIN_UM) continue;
+    const isSand = least.value >= SAND_UM;
+    yield (isSand ? warningAt : noteAt)(yaml.place(least.path), "records/grain", {
+      message: isSand
+        ? `A grain of ${least.value} um is that of sand, and no pigment is so coarse`
+        : `A grain of ${least.value} um is coarser than all but a few pigments, such as azurite`,
+      actual: `${least.value} um`,
+      expected: `under ${COARSE_GRAIN_UM} um`,
+      hint: `${Number((least.value / 1000).toPrecision(3))} um if it was given in nm`,
+    });
   }
 }
 

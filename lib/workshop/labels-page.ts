@@ -51,7 +51,7 @@ function printBlocks({ words, records }: PageContext, { runs, pdf }: LabelMatter
       kind: "links" as const,
       links: [{ text: text.pdf(pdf.pages), href: LABELS_PDF.replace("labels/", "") }],
     },
-    statement(text.command, "note"),
+    statement(text.command.text, "note", { code: text.command.code }),
   ]);
 }
 

@@ -67,7 +67,9 @@ export function lotPage(
     ]),
     ...section("next", text.sections.next, [
       ...text.steps[nextStep(state, judged)](number, labelsWanted(lot)).map((step) =>
-        statement(step),
+        typeof step === "string"
+          ? statement(step)
+          : statement(step.text, "body", { code: step.code }),
       ),
       {
         kind: "links",

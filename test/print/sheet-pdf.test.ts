@@ -2,6 +2,8 @@ import { beforeAll, describe, expect, test } from "vitest";
 import type { SheetView } from "../../lib/blocks/page-kinds.ts";
 import type { SheetTexts } from "../../lib/present/sheet-texts.ts";
 import { forbiddenWords } from "../support/known.ts";
+import { given } from "../../lib/quantities/given.ts";
+import type { Language } from "../../lib/quantities/languages.ts";
 import { PAPER_SIZES } from "../../lib/print/card-size.ts";
 import { sheetPdf } from "../../lib/print/sheet-pdf.ts";
 import {
@@ -41,6 +43,33 @@ function wordedOf(slug: string): SheetTexts {
   if (found === undefined) throw new Error(`Unexpected range without ${slug}`);
   return found;
 }
+
+/** Of a poison a caution says why, on paper too. Source: common practice, no source. */
+test.each([
+  ["prussian-blue", "hydrogen cyanide, a deadly gas"],
+  ["lead-white", "It holds lead."],
+  ["yellow-ochre", "respirable quartz, which scars the lungs"],
+])("the paper of %s says what poison its cautions are for", async (slug, said) => {
+  const { pages } = await readPdf(sheetPdf(printOf(slug), PAPER_SIZES.A4));
+  expect(lacking([said], pages.map(pageText).join(" "))).toEqual([]);
+});
+
+test("a label's languages that have a sheet of their own stand on that alone", async () => {
+  const sheet = printOf("zinc-white");
+  const { context } = sheet;
+  const pageLanguages: Language[] = ["en", "de"];
+  const workshop = { ...context.records.workshop, pageLanguages };
+  const { pages } = await readPdf(
+    sheetPdf(
+      { ...sheet, context: { ...context, records: { ...context.records, workshop } } },
+      PAPER_SIZES.A4,
+    ),
+  );
+  const text = pages.map(pageText).join(" ");
+  // @source clp-1272-2008: H410 in French and in German.
+  expect(lacking(["Très toxique pour les organismes aquatiques"], text)).toEqual([]);
+  expect(text).not.toContain("Sehr giftig");
+});
 
 describe.each(KINDS)("the printed sheet of %s", (slug) => {
   const sheet = printOf(slug);
@@ -110,7 +139,11 @@ describe.each(KINDS)("the printed sheet of %s", (slug) => {
       ]);
     const cautions = [...view.sections, ...bench.sections].flatMap((section) =>
       blocksIn([section], "cautions").flatMap(({ operations }) =>
-        operations.flatMap((one) => one.cautions.flatMap(({ sentences }) => sentences)),
+        operations.flatMap((one) =>
+          one.cautions.flatMap(({ sentences, reason, isGrave }) =>
+            given([...sentences, isGrave === true && reason]),
+          ),
+        ),
       ),
     );
     expect(lacking(cautions, text)).toEqual([]);

@@ -852,6 +852,13 @@ describe("names and numbers", () => {
       note: /A grain of 60 um is coarser than all but a few pigments, such as azurite; 0.06 um if it was given in nm/,
     },
     {
+      what: "a grain of sand",
+      file: PIGMENT,
+      edits: [["value: [0.06, 0.12]", "value: [300, 400]"]],
+      warning:
+        /A grain of 300 um is that of sand, and no pigment is so coarse; 0.3 um if it was given in nm/,
+    },
+    {
       what: "a rub-out's method that there is not",
       file: PIGMENT,
       edits: [["method: ISO 787-5", "method: ISO 787-55"]],

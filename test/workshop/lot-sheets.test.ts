@@ -158,9 +158,9 @@ test("labels are asked for size by size, as tubes of each were filled", () => {
       ).find(({ path }) => path === "lots/lb-2611/index.html")?.view,
     );
   expect(next("tubes: [{ ml: 40, count: 9 }, { ml: 20, count: 4 }]\n")).toContain(
-    "npm run labels -- --lot LB-2611 --filled.",
+    '"npm run labels -- --lot LB-2611 --filled"',
   );
-  expect(next("")).toContain("npm run labels -- --lot LB-2611 --copies N.");
+  expect(next("")).toContain('"npm run labels -- --lot LB-2611 --copies N"');
 });
 
 /** Source: Van Loo's blends, which take oil by mass of each part; the customary share is kept back down to the rub-out. */

@@ -171,6 +171,19 @@ export const specialWaste = ({ waste }: MetalRow): boolean => waste === "special
 export const anyMetal = (): boolean => true;
 export const noMetal = (): boolean => false;
 
+/** A gas, a metal or a dust that harms, and that no statement of the paint's label tells: a caution keeps such a reason on paper. */
+const POISONS: ReadonlySet<string> = new Set<StudioReason["rule"]>([
+  "gives-off-gas",
+  "holds-metal",
+  "may-hold-quartz",
+  "quartz-in-the-paint",
+  "hazard-of-its-dust",
+]);
+
+export function isPoison({ rule }: { readonly rule: string }): boolean {
+  return POISONS.has(rule);
+}
+
 /** Reasons that hold for every colour alike; whatever else is a reason is particular to this one. */
 export function isGeneralReason({ rule, values }: StudioReason): boolean {
   switch (rule) {

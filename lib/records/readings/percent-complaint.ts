@@ -45,9 +45,11 @@ export function percentComplaint(
 const MANY = 0.5;
 /** The largest percentage that a sound reading has. */
 const LARGEST_PERCENT = 120;
+/** The largest value that a channel of eight bits holds. */
+const LARGEST_BYTE = 255;
 
 /**
- * What speaks against a file that a record takes for factors: half of a column is larger than any, and all of it a percentage.
+ * What speaks against a file that a record takes for factors: all of it is as a picture has it; or half of a column is larger than any factor, and all of it a percentage.
  * @returns undefined of a file with a few such values, which are slips, each at its place.
  */
 export function factorComplaint(
@@ -58,8 +60,20 @@ export function factorComplaint(
     values.length > 0 &&
     values.every((value) => !(value > LARGEST_PERCENT)) &&
     values.filter((value) => value > LARGEST_FACTOR).length >= MANY * values.length;
+  const all = columns.flatMap(({ values }) => values.filter(Number.isFinite));
+  const highest = Math.max(...all);
+  const isOfPicture =
+    highest > LARGEST_PERCENT && highest <= LARGEST_BYTE && all.every(Number.isInteger);
+  if (isOfPicture)
+    return {
+      severity: "error",
+      rule: "records/scale",
+      message: `The reading is taken in factors, and ${file} holds whole numbers up to ${highest}: those are neither factors nor percent, but most likely a picture's values of 0 to ${LARGEST_BYTE}`,
+      actual: `whole numbers up to ${highest} in ${file}`,
+      expected: "reflectances that a spectrophotometer read",
+      hint: "a picture's values are no spectrum",
+    };
   if (!columns.some(isInPercent)) return undefined;
-  const highest = Math.max(...columns.flatMap(({ values }) => values.filter(Number.isFinite)));
   return {
     severity: "error",
     rule: "records/scale",

@@ -298,10 +298,10 @@ export const OIL_FIGURES = {
     fr: "Huile qu’elle admet avant d’être grasse",
     es: "Aceite antes de ser grasa",
     gloss: {
-      en: "a limit and no dose: oil added, by volume of paint from the tube, until a thick stroke may wrinkle",
+      en: "a limit, not a recipe: oil added, by volume of paint from the tube, until a thick stroke may wrinkle",
       de: "eine Grenze, keine empfohlene Zugabe: zugesetztes Öl, bezogen auf das Volumen der Farbe aus der Tube, von dem an ein dicker Auftrag runzelig auftrocknen kann",
-      fr: "une limite et non une dose\u202f: huile ajoutée, en volume de peinture sortie du tube, jusqu’à ce qu’une touche épaisse puisse se rider",
-      es: "un límite y no una dosis: aceite añadido, por volumen de pintura del tubo, hasta que una pincelada gruesa pueda arrugarse",
+      fr: "une limite et non une recette\u202f: huile ajoutée, en volume de peinture sortie du tube, jusqu’à ce qu’une touche épaisse puisse se rider",
+      es: "un límite y no una receta: aceite añadido, por volumen de pintura del tubo, hasta que una pincelada gruesa pueda arrugarse",
     },
     found: {
       "oil added until {a} % of the dry film is oil / volume of the wet paint": {

@@ -52,10 +52,18 @@ const FILL_THE_TUBES = {
 };
 
 const DRAW_DOWN = {
-  en: "Draw down masstone and let-down, read them; npm run read -- FILE keeps the readings and says the lines for its record.",
-  de: "Vollton und Aufhellung aufstreichen und messen; npm run read -- DATEI legt die Messungen ab und nennt die Zeilen, die in die Datei der Charge gehören.",
-  fr: "Étirer le ton plein et le dégradé, les mesurer\u202f; npm run read -- FICHIER garde les mesures et donne les lignes à mettre dans son relevé.",
-  es: "Extienda el tono pleno y el rebaje y mídalos; npm run read -- ARCHIVO guarda las mediciones y da las líneas que van en su registro.",
+  text: {
+    en: "Draw down masstone and let-down and read them. This keeps the readings and prints the lines for its record:",
+    de: "Vollton und Aufhellung aufstreichen und messen. Dieser Befehl legt die Messungen ab und nennt die Zeilen, die in die Datei der Charge gehören:",
+    fr: "Étirer le ton plein et le dégradé, les mesurer. Cette commande garde les mesures et donne les lignes à mettre dans son relevé\u202f:",
+    es: "Extienda el tono pleno y el rebaje y mídalos. Esta orden guarda las mediciones y da las líneas que van en su registro:",
+  },
+  code: {
+    en: "npm run read -- FILE",
+    de: "npm run read -- DATEI",
+    fr: "npm run read -- FICHIER",
+    es: "npm run read -- ARCHIVO",
+  },
 };
 
 /** What the workshop's pages of lots, batch sheets and trials say. */
@@ -479,10 +487,13 @@ export const LOTS = {
     steps: {
       recalled: (number: string) => [
         {
-          en: `What went out of it, to be called back: npm run check -- --uses ${number}.`,
-          de: `Was davon ausgeliefert wurde und zurückzurufen ist: npm run check -- --uses ${number}.`,
-          fr: `Ce qui en est sorti, à rappeler\u202f: npm run check -- --uses ${number}.`,
-          es: `Lo que salió de él, por retirar: npm run check -- --uses ${number}.`,
+          text: {
+            en: "What went out of it and is to be called back:",
+            de: "Was davon ausgeliefert wurde und zurückzurufen ist:",
+            fr: "Ce qui en est sorti, à rappeler\u202f:",
+            es: "Lo que salió de él, por retirar:",
+          },
+          code: alike(`npm run check -- --uses ${number}`),
         },
         {
           en: "No labels of it are printed.",
@@ -494,10 +505,13 @@ export const LOTS = {
       conceded: (number: string, howMany: string) => [itsLabels(number, howMany)],
       planned: () => [
         {
-          en: "Once it is made: put the weights into its record as they were, and take out planned: true.",
-          de: "Nach der Herstellung: die tatsächlichen Einwaagen in die Datei der Charge schreiben und planned: true herausnehmen.",
-          fr: "Une fois fait\u202f: mettre dans son relevé les masses réellement pesées, et en ôter planned: true.",
-          es: "Una vez hecho: ponga en su registro los pesos reales y quite planned: true.",
+          text: {
+            en: "Once it is made: put the weights into its record as they were, and take out the line",
+            de: "Nach der Herstellung: die tatsächlichen Einwaagen in die Datei der Charge schreiben und diese Zeile herausnehmen:",
+            fr: "Une fois fait\u202f: mettre dans son relevé les masses réellement pesées, et en ôter la ligne",
+            es: "Una vez hecho: ponga en su registro los pesos reales y quite la línea",
+          },
+          code: alike("planned: true"),
         },
         DRAW_DOWN,
       ],
@@ -1159,10 +1173,18 @@ export const LOTS = {
       es: "Ningún color que se envase en uno de estos tamaños tiene aún etiqueta.",
     },
     command: {
-      en: "For one lot, and as many as tubes were filled: npm run labels -- --lot NUMBER --filled.",
-      de: "Für eine Charge und so viele, wie Tuben gefüllt wurden: npm run labels -- --lot NUMBER --filled.",
-      fr: "Pour un lot, et autant que de tubes remplis\u202f: npm run labels -- --lot NUMÉRO --filled.",
-      es: "Para un lote, y tantas como tubos llenados: npm run labels -- --lot NÚMERO --filled.",
+      text: {
+        en: "For one lot, one label for each tube filled:",
+        de: "Für eine Charge, ein Etikett für jede gefüllte Tube:",
+        fr: "Pour un lot, une étiquette par tube rempli\u202f:",
+        es: "Para un lote, una etiqueta por cada tubo llenado:",
+      },
+      code: {
+        en: "npm run labels -- --lot NUMBER --filled",
+        de: "npm run labels -- --lot NUMMER --filled",
+        fr: "npm run labels -- --lot NUMÉRO --filled",
+        es: "npm run labels -- --lot NÚMERO --filled",
+      },
     },
   },
   trials: {
@@ -1314,9 +1336,12 @@ export const LOTS = {
 
 function itsLabels(number: string, howMany: string) {
   return {
-    en: `Its labels: npm run labels -- --lot ${number} ${howMany}.`,
-    de: `Ihre Etiketten: npm run labels -- --lot ${number} ${howMany}.`,
-    fr: `Ses étiquettes\u202f: npm run labels -- --lot ${number} ${howMany}.`,
-    es: `Sus etiquetas: npm run labels -- --lot ${number} ${howMany}.`,
+    text: {
+      en: "Its labels:",
+      de: "Ihre Etiketten:",
+      fr: "Ses étiquettes\u202f:",
+      es: "Sus etiquetas:",
+    },
+    code: alike(`npm run labels -- --lot ${number} ${howMany}`),
   };
 }

@@ -64,10 +64,10 @@ export const SHEET = {
       es: `categoría\u00a0${category}`,
     }),
     asCategory: (category: string) => ({
-      en: `as category ${category}`,
-      de: `wie Kategorie\u00a0${category}`,
-      fr: `comme en catégorie\u00a0${category}`,
-      es: `como en la categoría\u00a0${category}`,
+      en: `within category ${category}`,
+      de: `im Bereich der Kategorie\u00a0${category}`,
+      fr: `dans les limites de la catégorie\u00a0${category}`,
+      es: `dentro de la categoría\u00a0${category}`,
     }),
     notTested: {
       en: "not tested here",
@@ -76,10 +76,10 @@ export const SHEET = {
       es: "no ensayada aquí",
     },
     notTestedInTints: {
-      en: "by its tints, where it is weaker; not tested here",
-      de: "nach den Aufhellungen, wo sie geringer ist; hier nicht geprüft",
-      fr: "d’après ses dégradés, où elle est plus faible\u202f; non testée ici",
-      es: "por sus rebajes, donde es más débil; no ensayada aquí",
+      en: "by its tints, which last less well; not tested here",
+      de: "nach den Aufhellungen, die weniger beständig sind; hier nicht geprüft",
+      fr: "d’après ses dégradés, qui tiennent moins bien\u202f; non testée ici",
+      es: "por sus rebajes, que resisten menos; no ensayada aquí",
     },
   },
   expectation: {

@@ -186,10 +186,10 @@ export const PERMANENCE_RULINGS: NamingRulings<PermanenceStatement> = {
     es: `Solidez a la luz ${category} según ASTM D4303${es.bracketed(formsListed(...forms).es)}.`,
   }),
   "label-own-exposure": ({ category, forms }) => ({
-    en: `Lightfastness: changed as in category ${category} in our own exposure${en.bracketed(en.listed(forms))}, not the standard's.`,
-    de: `Lichtechtheit: änderte sich wie in Kategorie\u00a0${category} in unserer eigenen Belichtung${de.bracketed(formsListed(...forms).de)}, nicht in der Belichtung der Norm.`,
-    fr: `Solidité à la lumière\u202f: a changé comme en catégorie\u00a0${category} dans notre propre exposition${fr.bracketed(formsListed(...forms).fr)}, non celle de la norme.`,
-    es: `Solidez a la luz: cambió como en la categoría\u00a0${category} en nuestra propia exposición${es.bracketed(formsListed(...forms).es)}, no la de la norma.`,
+    en: `Lightfastness: within category ${category} in our own exposure${en.bracketed(en.listed(forms))}; not the standard's test.`,
+    de: `Lichtechtheit: im Bereich der Kategorie\u00a0${category} in unserer eigenen Belichtung${de.bracketed(formsListed(...forms).de)}; keine Prüfung nach der Norm.`,
+    fr: `Solidité à la lumière\u202f: dans les limites de la catégorie\u00a0${category} lors de notre propre exposition${fr.bracketed(formsListed(...forms).fr)}, non de l’essai de la norme.`,
+    es: `Solidez a la luz: dentro de la categoría\u00a0${category} en nuestra propia exposición${es.bracketed(formsListed(...forms).es)}; no es el ensayo de la norma.`,
   }),
   "listed-as-suitable": ({ category }) => ({
     en: `The specification for artists' oil paints lists two categories as suitable, and ${category} is one of them.`,

@@ -23,8 +23,17 @@ test.each([
   );
 });
 
+/** basis: published. A channel of eight bits holds whole numbers of 0 to 255 (IEC 61966-2-1). */
+test.each([
+  ["all but one of them also a percentage", [0, 30, 121]],
+  ["the largest that there is", [0, 128, 255]],
+])("a picture's values taken for factors: %s", (_, values) => {
+  expect(told(values)).toContain("most likely a picture's values of 0 to 255");
+});
+
 test.each([
   ["factors", [0.3, 0.5, 0.9]],
+  ["more than eight bits hold", [0, 128, 256]],
   ["the largest that a factor can be", [1.2, 1.2]],
   ["one cell of percent, a slip", [0.3, 0.4, 0.5, 30]],
   ["a value that is no percentage either", [30, 50, 120.1]],
