@@ -11,6 +11,9 @@ if (process.versions.v8.startsWith("11.")) {
   // It lets a heap grow to four times what is alive before it sweeps, where the machine has room; sweeping
   // sooner cost no time that could be measured.
   setFlagsFromString("--heap-growing-percent=60");
+  // A thread begins with 1 MB of room for what is new, sweeps it whenever that is full, and copies what is alive there:
+  // of a build after a small edit a seventh of the processor's time went there. With all its room at once it sweeps a few times.
+  setFlagsFromString("--min-semi-space-size=32");
 }
 
 // Whoever asks for the first lines alone, as `head` does, closes the pipe: what was begun is finished all the same.

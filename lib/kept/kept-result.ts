@@ -106,18 +106,27 @@ export function keepValue(cache: WorkCache, origin: Origin, value: unknown): voi
   if (key !== undefined) writeResult(cache, key, serialize(value));
 }
 
-/** The value that is kept under a name, where there is one. */
-export function readValue(cache: WorkCache, key: string): unknown {
+/** The value that is kept under a name, where there is one. @param unpacked what its bytes stand for. */
+export function readValue(
+  cache: WorkCache,
+  key: string,
+  unpacked: (bytes: Uint8Array) => unknown = deserialize,
+): unknown {
   const read = (): unknown => {
     const bytes = readResult(cache, key);
-    return bytes === undefined ? undefined : deserialize(bytes);
+    return bytes === undefined ? undefined : unpacked(bytes);
   };
   return cache.held === undefined ? read() : cache.held.of(fileOf(cache, key), read);
 }
 
-/** Keep a value under a name, in the place of the one before. */
-export function writeValue(cache: WorkCache, key: string, value: unknown): void {
-  writeResult(cache, key, serialize(value), (aside) =>
+/** Keep a value under a name, in the place of the one before. @param packed its bytes. */
+export function writeValue<V>(
+  cache: WorkCache,
+  key: string,
+  value: V,
+  packed: (value: V) => Uint8Array = serialize,
+): void {
+  writeResult(cache, key, packed(value), (aside) =>
     cache.held?.hold(fileOf(cache, key), value, aside),
   );
 }

@@ -1,3 +1,5 @@
+import type { NamedValues } from "./kept-bodies.ts";
+
 /**
  * Many values by name, kept in two files: all of them, and those that have become others since, so
  * that an edit which changes a few writes down these alone.
@@ -16,7 +18,7 @@ export interface KeptSince<V> {
 
 /** Where one of the two files is read from and written to. */
 export interface SincePart<V> {
-  readonly read: () => ReadonlyMap<string, V>;
+  readonly read: () => NamedValues<V>;
   readonly write: (values: ReadonlyMap<string, V>) => void;
 }
 
@@ -25,7 +27,7 @@ const SHARE_APART = 1 / 8;
 const MOST_APART = 8;
 
 export function keptSince<V>(whole: SincePart<V>, apart: SincePart<V>): KeptSince<V> {
-  let read: Record<"all" | "since", ReadonlyMap<string, V>> | undefined;
+  let read: Record<"all" | "since", NamedValues<V>> | undefined;
   const known = (): NonNullable<typeof read> =>
     (read ??= { all: whole.read(), since: apart.read() });
   const of = (name: string): V | undefined => known().since.get(name) ?? known().all.get(name);
@@ -45,10 +47,12 @@ export function keptSince<V>(whole: SincePart<V>, apart: SincePart<V>): KeptSinc
         const still = again(value, name);
         return still === undefined ? [] : [[name, still] as const];
       });
-      read = { all: new Map(written), since: new Map() };
-      whole.write(read.all);
+      const none = new Map<string, V>();
+      const nowAll = new Map(written);
+      read = { all: nowAll, since: none };
+      whole.write(nowAll);
       // Until then what is kept there is at most older, as anything that is kept may be.
-      if (since.size > 0) apart.write(read.since);
+      if (since.size > 0) apart.write(none);
     },
   };
 }

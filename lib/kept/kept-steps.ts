@@ -28,6 +28,9 @@ import {
 } from "./step-book.ts";
 import type { WorkCache } from "./work-cache.ts";
 
+/** This module, by whose imports it goes how steps are written down. */
+const KEPT_BY = "lib/kept/kept-steps.ts";
+
 /** A step by its name, and the modules that take it. */
 export interface Step extends Pick<Origin, "modules"> {
   readonly name: string;
@@ -108,11 +111,11 @@ export function keptSteps(
     },
     // One of which nothing was noted would stand for ever.
     stands: ({ parts, time }) =>
-      parts.some(([, own]) => own.length > 0) && times.areSince(time, parts),
+      parts.some(({ parts: own }) => own.length > 0) && times.areSince(time, parts),
     now: times.now,
   };
   const keyOfStep = ({ modules, name }: Step): string | undefined =>
-    keyOf(cache, { modules, inputs: ["a step", name, alike] });
+    keyOf(cache, { modules: [...modules, KEPT_BY], inputs: ["a step", name, alike] });
   const write = (step: Step, kept: KeptStep): void => {
     const key = keyOfStep(step);
     if (key !== undefined) writeValue(cache, key, kept);
@@ -186,13 +189,13 @@ const OF_NO_TIME: TakenStep = { parts: [], time: "" };
 function sharedParts(): (parts: PartsOfOwner) => PartsOfOwner {
   const lists = new Map<string, readonly string[]>();
   const ofOwners = new WeakMap<readonly string[], Map<string, PartsOfOwner>>();
-  return ([owner, own]) => {
+  return ({ owner, parts: own }) => {
     const text = textHash(own);
     const parts = lists.get(text) ?? own;
     lists.set(text, parts);
     const owners = ofOwners.get(parts) ?? new Map<string, PartsOfOwner>();
     ofOwners.set(parts, owners);
-    const shared = owners.get(owner) ?? ([owner, parts] as const);
+    const shared = owners.get(owner) ?? { owner, parts };
     owners.set(owner, shared);
     return shared;
   };

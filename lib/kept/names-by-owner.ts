@@ -58,7 +58,7 @@ export function namesByOwner(
     if (every === "") alone.add(name);
     else addMember(shared, every, name);
   };
-  const addOwned = (reach: Reach, [owner, parts]: PartsOfOwner): void => {
+  const addOwned = (reach: Reach, { owner, parts }: PartsOfOwner): void => {
     for (const part of parts) addTo(reach, partName(owner, part));
   };
   const addReach = (reach: Reach, { alone, shared }: Reach): void => {
@@ -100,7 +100,7 @@ export function namesByOwner(
         else others.push(part);
       }
     }
-    return [...owned].map(([owner, parts]) => [owner, parts.sort()]);
+    return [...owned].map(([owner, parts]) => ({ owner, parts: parts.sort() }));
   };
 }
 

@@ -4,7 +4,7 @@
  * been so since before it was taken. Of a member that is what it was no part is looked at.
  */
 import { randomUUID } from "node:crypto";
-import { keyOf, readValue, writeValue } from "./kept-result.ts";
+import { keptOwners, type KeptOwner } from "./kept-owners.ts";
 import { EVERY } from "./names-by-owner.ts";
 import { partHash } from "./part-hashes.ts";
 import { partName, type PartsOfOwner } from "./reads.ts";
@@ -42,28 +42,6 @@ interface Owner {
   readonly parts: () => Parts;
 }
 
-/** As it is kept, its parts in one text: of most owners none is looked at. */
-type KeptOwner = readonly [identity: string, since: number, parts: string];
-
-/** All owners, and those that have become others since they were written down: only together they tell anything. */
-interface KeptAll {
-  readonly id: string;
-  readonly owners: ReadonlyMap<string, KeptOwner>;
-}
-interface KeptSince {
-  readonly of: string;
-  readonly owners: ReadonlyMap<string, KeptOwner>;
-  /** Names of times, and how many went before the first of them. */
-  readonly times: readonly string[];
-  readonly before: number;
-}
-
-/** Of more owners apart than this share [1], and than so many, all are written again. Our own choice. */
-const SHARE_APART = 1 / 8;
-const MOST_APART = 8;
-/** A step of an older time is taken anew. Our own choice. */
-const MOST_TIMES = 2000;
-
 /** The time that a build began with, in each history: what is worked out ahead keeps a time of its own before the build is over. */
 const beginnings = new WeakMap<WorkCache, Map<string, number>>();
 
@@ -99,12 +77,12 @@ export function partTimes(cache: WorkCache, of: string, now: PartsNow): PartTime
     const isOne = owner !== "" && !owner.endsWith(`/${EVERY}`);
     const identity = isOne ? identityNow(owner) : "";
     // What has no owner is looked at in every build.
-    const isSame = before !== undefined && before[0] === identity && owner !== "";
+    const isSame = before !== undefined && before.identity === identity && owner !== "";
     let parts: Parts | undefined;
     const own: Owner = {
       identity,
-      since: isSame ? before[1] : time,
-      parts: () => (parts ??= unpacked(before?.[2])),
+      since: isSame ? before.since : time,
+      parts: () => (parts ??= partsIn(before?.parts)),
     };
     owners.set(owner, own);
     if (!isSame && isOne) touched.add(owner);
@@ -132,28 +110,33 @@ export function partTimes(cache: WorkCache, of: string, now: PartsNow): PartTime
       .map((member) => `${list}/${member}`)
       .filter((member) => ownerNow(member).since > then),
   );
-  const isPartSince = (then: number, owner: string, parts: readonly string[]): boolean => {
+  const isPartSince = (then: number, read: PartsOfOwner): boolean => {
+    const { owner } = read;
     if (!owner.endsWith(`/${EVERY}`))
       return (
         (owner !== "" && ownerNow(owner).since <= then) ||
-        parts.every((part) => sincePart(owner, part) <= then)
+        read.parts.every((part) => sincePart(owner, part) <= then)
       );
     const list = listOf(owner);
     return (
       sincePart("", `${list}/#`) <= then &&
       othersSince(list, then).every((member) =>
-        parts.every((part) => sincePart(member, part) <= then),
+        read.parts.every((part) => sincePart(member, part) <= then),
       )
     );
   };
   // Steps of one kind share what they read, and many of them the time.
-  const told = new WeakMap<PartsOfOwner, Map<number, boolean>>();
-  const isSince = (then: number, read: PartsOfOwner): boolean => {
-    const known = told.get(read) ?? new Map<number, boolean>();
-    told.set(read, known);
-    const is = known.get(then) ?? isPartSince(then, ...read);
-    known.set(then, is);
-    return is;
+  const told = new Map<number, Map<PartsOfOwner, boolean>>();
+  const areAllSince = (then: number, read: readonly PartsOfOwner[]): boolean => {
+    const known = told.get(then) ?? new Map<PartsOfOwner, boolean>();
+    told.set(then, known);
+    return read.every((one) => {
+      const before = known.get(one);
+      if (before !== undefined) return before;
+      const is = isPartSince(then, one);
+      known.set(one, is);
+      return is;
+    });
   };
   /** Of every member: those have been noted that are what they were when this was noted last. */
   const noteEvery = (owner: string, part: string): void => {
@@ -175,10 +158,10 @@ export function partTimes(cache: WorkCache, of: string, now: PartsNow): PartTime
     },
     areSince: (then, read) => {
       const number = numbers.get(then);
-      return number !== undefined && read.every((one) => isSince(number, one));
+      return number !== undefined && areAllSince(number, read);
     },
     note: (read) => {
-      for (const [owner, parts] of read)
+      for (const { owner, parts } of read)
         for (const part of parts)
           if (owner.endsWith(`/${EVERY}`)) noteEvery(owner, part);
           else sincePart(owner, part);
@@ -189,7 +172,7 @@ export function partTimes(cache: WorkCache, of: string, now: PartsNow): PartTime
       if (!cache.keeps || (!isTold && touched.size === 0)) return;
       times = [...times, name];
       kept.keep(
-        new Map([...touched].map((owner) => [owner, packed(ownerNow(owner))])),
+        new Map([...touched].map((owner) => [owner, asKept(ownerNow(owner))])),
         times,
         (owner) => owners.has(owner) || now.identity(owner) !== undefined,
       );
@@ -200,62 +183,15 @@ export function partTimes(cache: WorkCache, of: string, now: PartsNow): PartTime
   };
 }
 
-interface KeptOwners extends Pick<KeptSince, "times" | "before"> {
-  readonly of: (owner: string) => KeptOwner | undefined;
-  /** @param isStill whether one that is not among these is worth being written again. */
-  readonly keep: (
-    others: ReadonlyMap<string, KeptOwner>,
-    times: readonly string[],
-    isStill: (owner: string) => boolean,
-  ) => void;
+function asKept({ identity, since, parts }: Owner): KeptOwner {
+  return { identity, since, parts: Buffer.from(JSON.stringify([...parts()])) };
 }
 
-const NONE: KeptAll = { id: "", owners: new Map() };
-
-function keptOwners(cache: WorkCache, of: string): KeptOwners {
-  const [keyOfAll, keyOfSince] = ["all", "since"].map((what) =>
-    keyOf(cache, { modules: ["lib/kept/part-times.ts"], inputs: ["times of parts", of, what] }),
-  );
-  const read = (key: string | undefined): unknown =>
-    key === undefined ? undefined : readValue(cache, key);
-  let all = (read(keyOfAll) ?? NONE) as KeptAll;
-  let since = read(keyOfSince) as KeptSince | undefined;
-  // What a build has left that was killed between the two counts for nothing.
-  if (since?.of !== all.id)
-    [all, since] = [NONE, { of: NONE.id, owners: new Map(), times: [], before: 0 }];
-  const { times, before } = since;
-  return {
-    times,
-    before,
-    of: (owner) => since?.owners.get(owner) ?? all.owners.get(owner),
-    keep: (others, named, isStill) => {
-      if (keyOfAll === undefined || keyOfSince === undefined) return;
-      const gone = Math.max(0, named.length - MOST_TIMES);
-      const told = { times: named.slice(gone), before: before + gone };
-      const apart = new Map([...(since?.owners ?? []), ...others]);
-      const isFew = apart.size <= Math.max(MOST_APART, all.owners.size * SHARE_APART);
-      if (!isFew || all === NONE) {
-        const whole = [...new Map([...all.owners, ...apart])];
-        all = {
-          id: randomUUID(),
-          owners: new Map(whole.filter(([owner]) => others.has(owner) || isStill(owner))),
-        };
-        writeValue(cache, keyOfAll, all);
-        apart.clear();
-      }
-      since = { of: all.id, owners: apart, ...told };
-      writeValue(cache, keyOfSince, since);
-    },
-  };
-}
-
-function packed({ identity, since, parts }: Owner): KeptOwner {
-  return [identity, since, JSON.stringify([...parts()])];
-}
-
-function unpacked(parts: string | undefined): Parts {
+function partsIn(parts: Uint8Array | undefined): Parts {
   return new Map(
-    parts === undefined ? [] : (JSON.parse(parts) as readonly (readonly [string, PartSince])[]),
+    parts === undefined
+      ? []
+      : (JSON.parse(Buffer.from(parts).toString()) as readonly (readonly [string, PartSince])[]),
   );
 }
 

@@ -9,7 +9,10 @@ const FEW = 8;
 const NONE: ReadonlySet<never> = new Set<never>();
 
 /** Parts of one owner that something read: what the owner is called, a member of a list or none (the empty name), and each part below that. */
-export type PartsOfOwner = readonly [owner: string, parts: readonly string[]];
+export interface PartsOfOwner {
+  readonly owner: string;
+  readonly parts: readonly string[];
+}
 
 /** The name of a part of an owner; the empty part is the owner as a whole. */
 export function partName(owner: string, part: string): string {
@@ -69,7 +72,7 @@ export class ReadNames implements Iterable<string> {
   }
 }
 
-function namesIn([owner, parts]: PartsOfOwner): readonly string[] {
+function namesIn({ owner, parts }: PartsOfOwner): readonly string[] {
   return parts.map((part) => partName(owner, part));
 }
 

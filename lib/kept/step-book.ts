@@ -1,7 +1,9 @@
 /** Steps of one kind that are taken of many things, such as every colour: kept in one file, each by what it read. */
 import { contentHash } from "./content-hash.ts";
 import { readValue, writeValue } from "./kept-result.ts";
+import type { NamedValues } from "./kept-bodies.ts";
 import { keptSince, type SincePart } from "./kept-since.ts";
+import { packedSteps, unpackedSteps } from "./packed-steps.ts";
 import { partText, textHash } from "./part-hashes.ts";
 import { noteReadAgain, readBy, type PartsOfOwner, type ReadNames } from "./reads.ts";
 import type { WorkCache } from "./work-cache.ts";
@@ -95,7 +97,8 @@ function bookPart(
   const { cache } = place;
   const key = part === "all" ? place.key : contentHash([place.key, part]).toString("hex");
   return {
-    read: () => (readValue(cache, key) as ReadonlyMap<string, KeptStep> | undefined) ?? new Map(),
-    write: (steps) => writeValue(cache, key, steps),
+    read: () =>
+      (readValue(cache, key, unpackedSteps) as NamedValues<KeptStep> | undefined) ?? new Map(),
+    write: (steps) => writeValue(cache, key, steps, packedSteps),
   };
 }

@@ -1,6 +1,6 @@
 import type { Sharp } from "sharp";
 import { at } from "../quantities/at.ts";
-import type { PaperPicture, ScreenPicture } from "../records/taken-photograph.ts";
+import type { ScreenPicture } from "../records/taken-photograph.ts";
 import { loadedSharp } from "./loaded-sharp.ts";
 import { once } from "./once.ts";
 import { pictureOf, type UprightPixels } from "./upright-pixels.ts";
@@ -22,15 +22,22 @@ const WIDEST_ON_PAPER_MM = 100;
 const PAPER_WIDTH_PX = Math.round((WIDEST_ON_PAPER_MM / 25.4) * PAPER_DPI);
 const PAPER_QUALITY = 85;
 
+/** A picture's file. */
+export interface MadePicture {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly bytes: Uint8Array;
+}
+
 /** A picture in every size and format, before anybody has given it an address. */
 export interface UnnamedSizes {
-  readonly screen: readonly Omit<ScreenPicture, "path">[];
-  readonly paper: PaperPicture;
+  readonly screen: readonly Made[];
+  readonly paper: MadePicture;
 }
 
 type Format = keyof typeof SCREEN_FORMATS;
 type Gamut = ScreenPicture["gamut"];
-type Made = Omit<ScreenPicture, "path">;
+type Made = MadePicture & Pick<ScreenPicture, "type" | "gamut">;
 
 const PROFILES: Readonly<Record<Gamut, string>> = { sRGB: "srgb", "Display P3": "p3" };
 
@@ -122,7 +129,7 @@ async function encoded(picture: Sharp, type: Format, quality: number): Promise<U
   }
 }
 
-async function paperPicture(picture: UprightPixels, atWidth: AtWidth): Promise<PaperPicture> {
+async function paperPicture(picture: UprightPixels, atWidth: AtWidth): Promise<MadePicture> {
   const { widthPx, heightPx, opened } = await atWidth(
     picture.widthPx <= PAPER_WIDTH_PX * LEAST_STEP ? picture.widthPx : PAPER_WIDTH_PX,
   );

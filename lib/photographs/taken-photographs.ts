@@ -1,11 +1,12 @@
 import { readFileSync, statSync } from "node:fs";
+import { deserialize, serialize } from "node:v8";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { contentHash } from "../kept/content-hash.ts";
-import { keepValue, keyOf, readValue, type Origin } from "../kept/kept-result.ts";
+import { keyOf, readValue, writeResult, type Origin } from "../kept/kept-result.ts";
 import type { HeldValues } from "../kept/held-values.ts";
 import type { WorkCache } from "../kept/work-cache.ts";
 import type { Xyz } from "../colorimetry/viewing.ts";
-import { at } from "../quantities/at.ts";
+import { at, certain } from "../quantities/at.ts";
 import { errorAt } from "../records/fault.ts";
 import type { LoadedRecords } from "../records/load-records.ts";
 import type { Photograph } from "../records/photographs.ts";
@@ -17,10 +18,10 @@ import {
   type PhotographParts,
   type PhotographToMake,
 } from "./made-of-photograph.ts";
+import { packedSizes, unpackedSizes, type KeptSizes } from "./kept-sizes.ts";
 import { once } from "./once.ts";
 import { correctionWarnings, withEstimates } from "./photograph-estimates.ts";
 import { knownXyz } from "./photograph-correction.ts";
-import type { UnnamedSizes } from "./picture-sizes.ts";
 import type { PictureFault } from "./upright-pixels.ts";
 
 /** Where a site has its photographs. */
@@ -30,6 +31,20 @@ const MODULE = "lib/photographs/taken-photographs.ts";
 
 /** A photograph's file could be read or not, and then this is why. */
 type Read<T> = T | PictureFault;
+
+interface KeptParts extends Pick<PhotographParts, "taken"> {
+  readonly sizes: KeptSizes;
+  readonly film: KeptSizes;
+}
+
+/** How each part is written down, and read. */
+function packedPart(part: keyof PhotographParts, made: Partial<PhotographParts>): Uint8Array {
+  return part === "taken" ? serialize(made.taken) : packedSizes(certain(made[part]));
+}
+
+function unpackedPart(part: keyof PhotographParts): (packed: Uint8Array) => unknown {
+  return part === "taken" ? deserialize : unpackedSizes;
+}
 
 /** What a caller needs of photographs: what they tell of colours, or pictures for pages as well, which take longer. */
 export type PhotographsWanted = "what they tell" | "pictures, too";
@@ -125,15 +140,13 @@ async function readPhotograph(
     wants === "what they tell"
       ? ["taken"]
       : ["taken", "sizes", ...(isFilmed ? ["film" as const] : [])];
-  const parts: Partial<PhotographParts> = {};
+  const parts: Partial<KeptParts> = {};
   const missing = wanted.filter((part) => {
     const key = keyOf(cache, origins[part]);
-    const kept =
-      cache === undefined || key === undefined
-        ? undefined
-        : (readValue(cache, key) as Read<object> | undefined);
-    if (kept !== undefined && !("fault" in kept)) Object.assign(parts, { [part]: kept });
-    return parts[part] === undefined;
+    if (cache === undefined || key === undefined) return true;
+    const kept = readValue(cache, key, unpackedPart(part));
+    if (kept !== undefined) Object.assign(parts, { [part]: kept });
+    return kept === undefined;
   });
   if (missing.length > 0) {
     // What is made is kept by the hash of the very bytes that it is made of, so the file is read.
@@ -141,8 +154,12 @@ async function readPhotograph(
       return readPhotograph(photograph, own, cache && { ...cache, held: undefined }, making);
     const found = await made({ name: source.name, bytes, known, paint, read, parts: missing });
     if ("fault" in found) return found;
-    for (const part of missing) if (cache) keepValue(cache, origins[part], found[part]);
-    Object.assign(parts, found);
+    for (const part of missing) {
+      const packed = packedPart(part, found);
+      const key = keyOf(cache, origins[part]);
+      if (cache !== undefined && key !== undefined) writeResult(cache, key, packed);
+      Object.assign(parts, { [part]: unpackedPart(part)(packed) });
+    }
   }
   const { taken, sizes, film } = parts;
   return {
@@ -175,12 +192,10 @@ function originOf(inputs: object): Origin {
   return { modules: [MODULE], inputs };
 }
 
-function named({ screen, paper }: UnnamedSizes, stem: string): PictureSizes {
+function named({ screen, ...sizes }: KeptSizes, stem: string): PictureSizes {
   return {
+    ...sizes,
     screen: screen.map((picture) => ({ ...picture, path: `${FOLDER}${stem}-${ending(picture)}` })),
-    // By themselves: sent to a thread, bytes take along all that they lie in, which is every size of this and other photographs.
-    paper: { ...paper, bytes: new Uint8Array(paper.bytes) },
-    hash: contentHash([paper.bytes]).toString("hex"),
   };
 }
 

@@ -1,9 +1,12 @@
-import type { PictureSizes } from "../records/taken-photograph.ts";
-
 /** What paper shows of a photograph. */
 export interface PhotographOnPaper {
-  readonly pictures?: Pick<PictureSizes, "hash" | "paper">;
-  readonly inReadColour?: Pick<PictureSizes, "hash" | "paper">;
+  readonly pictures?: PictureOnPaper;
+  readonly inReadColour?: PictureOnPaper;
+}
+
+interface PictureOnPaper {
+  readonly hash: string;
+  readonly paper: { readonly bytes: () => Uint8Array };
 }
 
 /** The photographs of some records as paper takes them, by hash. */
@@ -15,7 +18,7 @@ export function paperPhotographs({
   return new Map(
     photographs.flatMap(({ pictures, inReadColour }) =>
       [pictures, inReadColour].flatMap((one) =>
-        one === undefined ? [] : [[one.hash, one.paper.bytes] as const],
+        one === undefined ? [] : [[one.hash, one.paper.bytes()] as const],
       ),
     ),
   );

@@ -34,8 +34,8 @@ export interface PagesOnPaper {
   readonly caution: string;
   readonly said: SaidOnPaper;
   readonly paper: PaperSize;
-  /** Those that the pages show. */
-  readonly photographs: readonly PhotographOnPaper[];
+  /** Those that the pages show, by hash. */
+  readonly photographs: ReadonlyMap<string, Uint8Array>;
 }
 
 export interface SheetPaper {
@@ -113,7 +113,7 @@ export function rangeOnPaper({ families, said, paper }: RangeOnPaper): Uint8Arra
         ...(deserialize(leaves) as SheetLeaves),
       })),
     })),
-    contextOf(said, []),
+    contextOf(said, new Map()),
     paper,
   );
 }
@@ -146,7 +146,10 @@ function shared(bytes: Uint8Array): Uint8Array {
 
 function contextOf(
   { workshop, date, language }: SaidOnPaper,
-  photographs: readonly PhotographOnPaper[],
+  pictures: PagesOnPaper["photographs"],
 ): PaperContext {
+  const photographs = [...pictures].map(([hash, bytes]): PhotographOnPaper => ({
+    pictures: { hash, paper: { bytes: () => bytes } },
+  }));
   return { words: WORDS[language], date, records: { workshop, photographs } };
 }

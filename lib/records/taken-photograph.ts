@@ -2,23 +2,25 @@ import type { Lab } from "../colorimetry/viewing.ts";
 
 /** What is made of a photograph once its file is read. */
 
-/** A file of a picture for screens, below the site's root. */
-export interface ScreenPicture {
+/** A file of a picture, whose bytes are read when they are asked for: mostly the earlier output has them. */
+interface PictureFile {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** Of its bytes, in base64url. */
+  readonly fileHash: string;
+  readonly bytes: () => Uint8Array;
+}
+
+/** A picture for screens, below the site's root. */
+export interface ScreenPicture extends PictureFile {
   readonly path: string;
   readonly type: "avif" | "webp" | "jpeg";
   /** Display P3 only of a photograph with colours that sRGB does not hold. */
   readonly gamut: "sRGB" | "Display P3";
-  readonly widthPx: number;
-  readonly heightPx: number;
-  readonly bytes: Uint8Array;
 }
 
 /** A JPEG for paper, in sRGB. */
-export interface PaperPicture {
-  readonly widthPx: number;
-  readonly heightPx: number;
-  readonly bytes: Uint8Array;
-}
+export type PaperPicture = PictureFile;
 
 /** A photograph's files. */
 export interface PictureSizes {

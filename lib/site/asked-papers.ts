@@ -9,10 +9,8 @@ import { formerTexts } from "../pages/former-page.ts";
 import { PAPER_SIZES } from "../print/card-size.ts";
 import { cardsFolder } from "../print/cards-page.ts";
 import { formerPdf } from "../print/former-pdf.ts";
-import type { PhotographOnPaper } from "../print/paper-photographs.ts";
 import { unpackedText, type PackedPages } from "../print/packed-pages.ts";
 import type { PagesOnPaper, SaidOnPaper } from "../print/paper-work.ts";
-import type { PictureSizes } from "../records/taken-photograph.ts";
 import { contentKey } from "../sheet/revision.ts";
 import { formerColours } from "./former-sheets.ts";
 import type { KeptPapers } from "./kept-papers.ts";
@@ -91,19 +89,15 @@ function* hashesIn(pages: string): Generator<string> {
 function photographsIn(
   { sheet, bench }: PackedPages,
   { records: { photographs } }: RangeToPrint["context"],
-): PhotographOnPaper[] {
-  if (photographs.length === 0) return [];
+): ReadonlyMap<string, Uint8Array> {
+  if (photographs.length === 0) return new Map();
   const hashes = new Set([sheet, bench].flatMap((page) => [...hashesIn(unpackedText(page))]));
-  const named = (
-    one: PictureSizes | undefined,
-  ): Pick<PictureSizes, "hash" | "paper"> | undefined =>
-    one !== undefined && hashes.has(one.hash) ? { hash: one.hash, paper: one.paper } : undefined;
-  return photographs.flatMap((photograph) => {
-    const [pictures, inReadColour] = [named(photograph.pictures), named(photograph.inReadColour)];
-    return pictures === undefined && inReadColour === undefined
-      ? []
-      : [{ ...(pictures && { pictures }), ...(inReadColour && { inReadColour }) }];
-  });
+  return new Map(
+    photographs
+      .flatMap(({ pictures, inReadColour }) => [pictures ?? [], inReadColour ?? []].flat())
+      .filter(({ hash }) => hashes.has(hash))
+      .map(({ hash, paper }) => [hash, paper.bytes()]),
+  );
 }
 
 export function askedSheet(sheet: PackedSheet, key: string, printing: Printing): AskedSheet {

@@ -12,6 +12,7 @@ import { mixingFiles, otherPaintFiles } from "./mixing-files.ts";
 import { searchFiles } from "./search-files.ts";
 import { masstoneCsv } from "./masstone-csv.ts";
 import type { Records } from "../records/records.ts";
+import type { ScreenPicture } from "../records/taken-photograph.ts";
 import { recordSchemas } from "../records/json-schemas.ts";
 import { catalogueCsv } from "./catalogue-csv.ts";
 import { figuresCsv } from "./figures-csv.ts";
@@ -34,14 +35,14 @@ import { readWhenAsked } from "../kept/reads.ts";
 import { contentKey } from "../sheet/revision.ts";
 import { dataFilesOf } from "./data-files.ts";
 import { pageEntry, pageWith, type PageEntry, type PagesKept } from "./page-entry.ts";
-import type { DataFile, PackedSheet, Site } from "./site.ts";
+import type { BinaryFile, DataFile, PackedSheet, Site } from "./site.ts";
 import { MANIFEST } from "./output-manifest.ts";
 import { labelsPdf } from "../print/labels-pdf.ts";
 import { packageSizes } from "../print/package-size.ts";
 import { rangeLabels, type RangeLabels } from "../print/range-labels.ts";
 import { shelfCards } from "../print/range-cards.ts";
 import { reprintList, type EarlierCard } from "../print/reprint-list.ts";
-import { LABELS_PDF } from "../workshop/labels-page.ts";
+import { labelMatter, LABELS_PDF, type LabelMatter } from "../workshop/labels-page.ts";
 import { workshopPages } from "../workshop/workshop-pages.ts";
 import { hazardNotes } from "./hazard-notes.ts";
 import { diagnosticsOf, workedSites, type WorkedSite } from "./site-context.ts";
@@ -74,8 +75,8 @@ export function siteOf(
     site: {
       ...siteOfWorked(worked, earlier("")),
       photographs: records.photographs.flatMap(({ pictures, inReadColour }) => [
-        ...(pictures?.screen ?? []),
-        ...(inReadColour?.screen ?? []),
+        ...(pictures?.screen ?? []).map(photographFile),
+        ...(inReadColour?.screen ?? []).map(photographFile),
       ]),
       translated: others.map((other) => ({
         folder: other.context.folder,
@@ -93,6 +94,16 @@ export function siteOf(
       ).filter(({ severity }) => severity !== "note"),
     ],
     paths: allPagePaths(sites),
+  };
+}
+
+function photographFile({ path, fileHash, bytes }: ScreenPicture): BinaryFile {
+  return {
+    path,
+    fileHash,
+    get bytes() {
+      return bytes();
+    },
   };
 }
 
@@ -136,6 +147,7 @@ export function siteOfWorked(worked: WorkedSite, earlier?: PublishedState): Site
 
 const LABEL_MODULES = [
   "lib/print/range-labels.ts",
+  "lib/workshop/labels-page.ts",
   "lib/print/labels-pdf.ts",
   "lib/words/languages.ts",
 ] as const;
@@ -161,6 +173,34 @@ function printedLabels(
   };
 }
 
+/** What is said of the labels of the range, and their PDF, whose bytes are made only where the earlier output has another. */
+function labelsOfRange(
+  worked: WorkedSite,
+  isPrinted: boolean,
+): { readonly matter: LabelMatter; readonly papers: readonly BinaryFile[] } {
+  const printed = readWhenAsked(() => printedLabels(worked, isPrinted));
+  const { matter, fileHash } = madeStep(
+    worked.steps,
+    { modules: LABEL_MODULES, name: `what is said of labels ${isPrinted}` },
+    () => {
+      const { labels, pdf } = printed();
+      return {
+        matter: { ...labelMatter(labels), ...(pdf && { pdf: { pages: pdf.pages } }) },
+        fileHash: pdf && contentHash([pdf.bytes]).toString("base64url"),
+      };
+    },
+  );
+  if (fileHash === undefined) return { matter, papers: [] };
+  const paper: BinaryFile = {
+    path: LABELS_PDF,
+    fileHash,
+    get bytes() {
+      return certain(printed().pdf).bytes;
+    },
+  };
+  return { matter, papers: [paper] };
+}
+
 /** How the workshop's pages are wanted. */
 export interface WorkshopAsked {
   /** Whether labels are drawn as a PDF, too. */
@@ -176,11 +216,7 @@ export function workshopOfWorked(
 ): Site {
   const { context, cards, diagnostics, steps, partsTold } = worked;
   const { records, words } = context;
-  const { labels, pdf } = madeStep(
-    steps,
-    { modules: LABEL_MODULES, name: `labels ${isPrinted}` },
-    () => printedLabels(worked, isPrinted),
-  );
+  const labels = labelsOfRange(worked, isPrinted);
   const matter = {
     found: diagnostics,
     due: {
@@ -188,7 +224,7 @@ export function workshopOfWorked(
       reprints:
         printedCards && reprintList(shelfCards(cards.cards, printedCards), printedCards, words),
     },
-    labels: { ...labels, ...(pdf !== undefined && { pdf }) },
+    labels: labels.matter,
   };
   const noted = followed(matter, { keys: {} }, "matter");
   partsTold.set("matter", noted);
@@ -216,7 +252,7 @@ export function workshopOfWorked(
     language: worked.context.words.language,
     files: () => [],
     manifests: () => [{ path: MANIFEST, text: workshopManifestJson(date) }],
-    ...(pdf !== undefined && { papers: [{ path: LABELS_PDF, bytes: pdf.bytes }] }),
+    papers: labels.papers,
     sheetCount: worked.published.length,
   };
 }

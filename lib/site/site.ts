@@ -31,11 +31,12 @@ export interface DataFile {
   readonly hash?: string;
 }
 
-/** A file of bytes: a PDF. */
+/** A file of bytes: a PDF, a photograph. */
 export interface BinaryFile {
   readonly path: string;
+  /** They may be made when they are asked for. */
   readonly bytes: Uint8Array;
-  /** Of the bytes, of a file that the earlier output has. */
+  /** Of the bytes, where it is known without making them. */
   readonly fileHash?: string;
 }
 

@@ -91,9 +91,11 @@ export function writtenFiles(
     hashes,
     write,
     bring,
-    put: ({ path, bytes, fileHash: hash = contentHash([bytes]).toString("base64url") }) =>
+    put: (file) => {
+      const { path, fileHash: hash = contentHash([file.bytes]).toString("base64url") } = file;
       // One photograph may be of several records.
-      hashes.get(path) === hash || bring(path, hash) ? hash : write(path, bytes),
+      return hashes.get(path) === hash || bring(path, hash) ? hash : write(path, file.bytes);
+    },
     removeOthers: () => {
       removeBut(hashes, dir, "");
     },

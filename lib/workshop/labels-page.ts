@@ -2,15 +2,32 @@ import type { Block } from "../blocks/block.ts";
 import type { WorkshopPageView } from "../blocks/page-kinds.ts";
 import { section, statement, tableOf } from "../blocks/section-blocks.ts";
 import type { PageContext } from "../pages/page-context.ts";
+import type { PackageSize } from "../print/package-size.ts";
 import type { RangeLabels } from "../print/range-labels.ts";
 import { workshopPage } from "./workshop-frame.ts";
 import { given } from "../quantities/given.ts";
 
 export const LABELS_PDF = "labels/labels.pdf";
 
-/** Labels of the whole range, one of each, with their PDF where one was drawn. */
-export interface LabelMatter extends RangeLabels {
+/** What is said of the labels of the whole range, one of each, and of their PDF where one was drawn. */
+export interface LabelMatter extends Pick<RangeLabels, "remarks" | "refusals"> {
+  /** Of each size, whose colours have one. */
+  readonly runs: readonly {
+    readonly size: Pick<PackageSize, "name" | "widthMm" | "heightMm">;
+    readonly colours: readonly string[];
+  }[];
   readonly pdf?: { readonly pages: number };
+}
+
+export function labelMatter({ runs, remarks, refusals }: RangeLabels): LabelMatter {
+  return {
+    remarks,
+    refusals,
+    runs: runs.map(({ size: { name, widthMm, heightMm }, labels }) => ({
+      size: { name, widthMm, heightMm },
+      colours: labels.map((label) => label.name),
+    })),
+  };
 }
 
 /** Labels to stick: the PDF, what is on it, and what is to be known of it or stands in the way of more. */
@@ -40,10 +57,10 @@ function printBlocks({ words, records }: PageContext, { runs, pdf }: LabelMatter
           tableOf({
             caption: text.caption,
             columns: [text.columns.size, text.columns.measures, text.columns.colours],
-            rows: runs.map(({ size, labels }) => [
+            rows: runs.map(({ size, colours }) => [
               size.name,
               text.measures(size.widthMm, size.heightMm),
-              words.listed(labels.map(({ name }) => name)),
+              words.listed(colours),
             ]),
           }),
         ]),

@@ -4,12 +4,15 @@ import {
   noteRead,
   readBy,
   readOnce,
+  type PartsOfOwner,
   type ReadNames,
   type RememberedReads,
 } from "../../lib/kept/reads.ts";
 
 const byOwner = namesByOwner(["sheets"], () => 25);
-const named = (names: ReadNames): object => Object.fromEntries(byOwner(names));
+const byName = (read: readonly PartsOfOwner[]): object =>
+  Object.fromEntries(read.map(({ owner, parts }) => [owner, parts]));
+const named = (names: ReadNames): object => byName(byOwner(names));
 const noteAll = (count: number, part: string): void => {
   for (let i = 0; i < count; i++) noteRead(`sheets/colour-${i}/${part}`);
 };
@@ -32,7 +35,7 @@ test.each([
   [300, 150],
 ])("of %i members %i are named one by one, and one more is all of them", (all, most) => {
   const read = (count: number): object =>
-    Object.fromEntries(
+    byName(
       namesByOwner(["sheets"], (list) => (list === "sheets" ? all : 0))(
         readBy(() => noteAll(count, "oil")).names,
       ),

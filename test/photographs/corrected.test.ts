@@ -148,7 +148,7 @@ describe("a photograph with a cast, a tone curve, uneven light, noise and JPEG, 
     expect(records?.colours.get("bone-black")?.masstone?.form).toBe("spectrum");
     const film = records?.photographs[0]?.inReadColour;
     expect(film?.screen[0]?.path).toMatch(/^photographs\/paint-as-read-360\.avif$/);
-    const { channels } = await sharp(film?.paper.bytes).stats();
+    const { channels } = await sharp(film?.paper.bytes()).stats();
     const mean = channels.map((channel) => channel.mean / 255);
     lightOf(PAINT).forEach((light, i) => {
       const stored = light <= 0.0031308 ? 12.92 * light : 1.055 * light ** (1 / 2.4) - 0.055;

@@ -36,7 +36,7 @@ const SPOILT = {
   caution: "",
   said: { workshop: { name: "Test Workshop" }, date: undefined, language: "en" },
   paper: { widthMm: 210, heightMm: 297 },
-  photographs: [],
+  photographs: new Map<string, Uint8Array>(),
 } as const;
 const NAMES = Array.from({ length: 5 }, (_, i) => `Workshop ${i}`);
 
