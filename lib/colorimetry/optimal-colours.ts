@@ -52,11 +52,11 @@ function facesOf(viewing: Viewing): Face[] {
       ];
       const length = Math.hypot(...cross);
       if (length < 1e-12) return [];
-      const normal: Vector = [cross[0] / length, cross[1] / length, cross[2] / length];
-      return [normal, normal.map((part) => -part) as unknown as Vector].map((outward) => ({
-        normal: outward,
-        reach: segments.reduce((sum, segment) => sum + Math.max(0, dot(outward, segment)), 0),
-      }));
+      return [length, -length].map((scale) => {
+        const normal: Vector = [cross[0] / scale, cross[1] / scale, cross[2] / scale];
+        const reach = segments.reduce((sum, one) => sum + Math.max(0, dot(normal, one)), 0);
+        return { normal, reach };
+      });
     }),
   );
 }

@@ -49,10 +49,10 @@ export function wetFilmStatements(
 
 function isAlike(
   { filmThicknessUm = NaN, temperatureC = NaN }: FilmAndRoom,
-  film: FilmAndRoom,
+  { filmThicknessUm: otherUm = NaN, temperatureC: otherC = NaN }: FilmAndRoom,
 ): boolean {
   return (
-    Math.abs((film.filmThicknessUm ?? NaN) / filmThicknessUm - 1) <= SAME_FILM &&
-    Math.abs((film.temperatureC ?? NaN) - temperatureC) <= SAME_ROOM_C
+    Math.abs(otherUm / filmThicknessUm - 1) <= SAME_FILM &&
+    Math.abs(otherC - temperatureC) <= SAME_ROOM_C
   );
 }

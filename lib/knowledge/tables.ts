@@ -26,6 +26,9 @@ const TABLES = {
   ...NAME_TABLES,
 };
 
+/** Of whatever rows. */
+const FORMS = TABLES as unknown as Readonly<Record<string, TableForm<EvidencedRow>>>;
+
 export type Tables = {
   readonly [Name in keyof typeof TABLES]: readonly RowOf<(typeof TABLES)[Name]>[];
 };
@@ -49,9 +52,8 @@ let ofProgram: LoadedTables | undefined;
 
 /** What the tables' English is in each other language. */
 export function wordsOfTables(tables: Tables): SaidWords {
-  const forms = TABLES as unknown as Readonly<Record<string, TableForm<EvidencedRow>>>;
   return saidWords(
-    Object.entries(tables).map(([name, rows]) => ({ said: forms[name]?.said, rows })),
+    Object.entries(tables).map(([name, rows]) => ({ said: FORMS[name]?.said, rows })),
   );
 }
 
@@ -63,10 +65,11 @@ function keptTables(): LoadedTables {
 }
 
 function readTables(libDir: string): LoadedTables {
-  const forms = Object.entries(
-    TABLES as unknown as Readonly<Record<string, TableForm<EvidencedRow>>>,
-  );
-  const loaded = forms.map(([name, form]) => ({ name, form, table: loadedTable(form, libDir) }));
+  const loaded = Object.entries(FORMS).map(([name, form]) => ({
+    name,
+    form,
+    table: loadedTable(form, libDir),
+  }));
   const faults = loaded.flatMap(({ table }) => table.diagnostics);
   const pigments = loadedTable(TABLES.pigments, libDir);
   // A row with a fault of its own may be the one whose name is missed.

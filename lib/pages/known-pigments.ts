@@ -1,3 +1,4 @@
+import { grouped } from "../quantities/grouped.ts";
 import { given } from "../quantities/given.ts";
 import { keysOf } from "../quantities/members.ts";
 import { handbookEstimate } from "../formulation/handbook-estimate.ts";
@@ -65,42 +66,66 @@ function fold(
   };
 }
 
+/** A fact, what is known of it without its full stop, and the rows that it rests on. */
+type Told = readonly [
+  fact: Fact,
+  text: string | undefined,
+  ...rows: readonly (EvidencedRow | undefined)[],
+];
+
+/** What is known, a line a fact, each sentence with its sources. */
 function factLines(
   name: string,
-  { identity, rows, commonNames, drying: inOil }: PigmentKnowledge,
+  known: PigmentKnowledge,
   context: KnownContext,
   place: Pick<PagePlace, "root">,
 ): (readonly [Fact, LineView])[] {
   const { words } = context;
+  const { facts, sourced } = words.pages.pigmentIndex;
+  const cited = citing(context, place);
+  const sentences = toldFacts(name, known, words).flatMap(([fact, text, ...rows]) =>
+    text === undefined ? [] : [[fact, { text: sourced(text, cited(given(rows))) }] as const],
+  );
+  return [...grouped(sentences)].map(([fact, own]) => [
+    fact,
+    { name: `${facts[fact]}${words.colon}`, sentences: own },
+  ]);
+}
+
+/** Sources of rows, each once, and how what they say was come by. */
+function citing(
+  context: KnownContext,
+  place: Pick<PagePlace, "root">,
+): (rows: readonly EvidencedRow[]) => string {
+  const { words, records } = context;
   const texts = words.pages.pigmentIndex;
   const named = sourceLink(context, place);
-  const sources = (evidence: readonly EvidencedRow[]): string =>
-    [...new Set(evidence.map(told))].join(words.semicolon);
-  /** A sentence of what is known, with its sources; none of what is not. */
-  const known = (text: string | undefined, ...evidence: readonly (EvidencedRow | undefined)[]) =>
-    text === undefined
-      ? []
-      : [texts.sourced(text, sources(evidence.filter((one) => one !== undefined)))];
-  /** A text, and how what it says was come by. */
-  const told = ({ source, standing }: EvidencedRow): string => {
+  const cited = ({ source, standing }: EvidencedRow): string => {
     const { text } = named(source);
     if (standing === "derived") return texts.workedOut(text);
     if (standing !== "memory") return text;
-    const isRecalled = context.records.sources.get(source)?.standing === "memory";
-    return isRecalled ? texts.memory : texts.recalled(text);
+    return records.sources.get(source)?.standing === "memory" ? texts.memory : texts.recalled(text);
   };
-  const quantity = (found: PigmentKnowledge["rows"]["densities"], unit: string): string[] => {
+  return (rows) => [...new Set(rows.map(cited))].join(words.semicolon);
+}
+
+function toldFacts(
+  name: string,
+  { identity, rows, commonNames, drying: inOil }: PigmentKnowledge,
+  words: Words,
+): readonly Told[] {
+  const texts = words.pages.pigmentIndex;
+  const listed = (list: readonly string[]): string | undefined =>
+    list.length === 0 ? undefined : list.join(", ");
+  const quantity = (found: PigmentKnowledge["rows"]["densities"], unit: string) => {
     const estimate = handbookEstimate(found, { colourIndexName: name })?.estimate;
-    if (estimate === undefined) return [];
     const digits = isInterval(estimate) ? 2 : 3;
-    const value = quantityText(
-      estimate,
-      (each) => words.numbers.significant(each, digits),
-      words.about,
+    return (
+      estimate &&
+      `${quantityText(estimate, (each) => words.numbers.significant(each, digits), words.about)}\u00a0${unitText(unit, words)}`
     );
-    return known(`${value}\u00a0${unitText(unit, words)}`, ...found);
   };
-  const drying = rows.chemistries[0];
+  const [drying] = rows.chemistries;
   const [lightfastness] = rows.lightfastness;
   const [opacity] = rows.opacities;
   const [dust] = rows.dustNatures;
@@ -110,74 +135,50 @@ function factLines(
       sensitivities: rows.sensitivities,
     },
   ]);
-  const listed = (list: readonly string[]): string | undefined =>
-    list.length === 0 ? undefined : list.join(", ");
-  const facts: readonly (readonly [Fact, readonly string[]])[] = [
+  return [
     [
       "chemistry",
-      known(
-        identity?.class &&
-          [identity.class, identity.formula]
-            .flatMap((part) => (part === undefined ? [] : words.substance(part)))
-            .join(", "),
-        identity,
-      ),
+      identity?.class &&
+        given([identity.class, identity.formula])
+          .map((part) => words.substance(part))
+          .join(", "),
+      identity,
     ],
-    [
-      "alsoCalled",
-      known(listed(commonNames.map((one) => words.substance(one.name))), ...commonNames),
-    ],
+    ["alsoCalled", listed(commonNames.map((one) => words.substance(one.name))), ...commonNames],
     [
       "metals",
-      known(
-        listed(rows.metalsByColourIndex.map(({ metal }) => words.factWords[metal] ?? metal)),
-        ...rows.metalsByColourIndex,
-      ),
+      listed(rows.metalsByColourIndex.map(({ metal }) => words.factWords[metal] ?? metal)),
+      ...rows.metalsByColourIndex,
     ],
-    ["mineral", known(identity?.mineral && words.substance(identity.mineral), identity)],
-    ["year", known(identity?.year?.toString(), identity)],
-    ["density", quantity(rows.densities, "g/cm3")],
-    ["oilAbsorption", quantity(rows.oilAbsorptions, "g/100 g")],
+    ["mineral", identity?.mineral && words.substance(identity.mineral), identity],
+    ["year", identity?.year?.toString(), identity],
+    ["density", quantity(rows.densities, "g/cm3"), ...rows.densities],
+    ["oilAbsorption", quantity(rows.oilAbsorptions, "g/100 g"), ...rows.oilAbsorptions],
     [
       "drying",
-      known(
-        drying &&
-          inOil &&
-          texts.drying(
-            drying.chemistry,
-            inOil.effect,
-            `${quantityText(inOil.daysInLinseed, words.numbers.days, words.about)}\u00a0${unitText("d", words)}`,
-          ),
-        drying,
-      ),
+      drying &&
+        inOil &&
+        texts.drying(
+          drying.chemistry,
+          inOil.effect,
+          `${quantityText(inOil.daysInLinseed, words.numbers.days, words.about)}\u00a0${unitText("d", words)}`,
+        ),
+      drying,
     ],
     [
       "lightfastness",
-      known(
-        lightfastness && texts.light(lightfastness),
-        lightfastness,
-        lightfastness?.tintSource === undefined
-          ? undefined
-          : { source: lightfastness.tintSource, standing: "published" },
-      ),
+      lightfastness && texts.light(lightfastness),
+      lightfastness,
+      lightfastness?.tintSource === undefined
+        ? undefined
+        : { source: lightfastness.tintSource, standing: "published" },
     ],
-    ["opacity", known(opacity && (words.terms[opacity.opacity] ?? opacity.opacity), opacity)],
-    [
+    ["opacity", opacity && (words.terms[opacity.opacity] ?? opacity.opacity), opacity],
+    ...harms.map(({ row, reason }): Told => [
       "sensitivities",
-      harms.map(
-        ({ row, reason }) =>
-          `${statementText(reason, words).replace(/\.$/, "")} (${sources([row as EvidencedRow & typeof row])}).`,
-      ),
-    ],
-    ["dust", known(dust && texts.dust(dust.nature), dust)],
+      statementText(reason, words).replace(/\.$/, ""),
+      row as EvidencedRow & typeof row,
+    ]),
+    ["dust", dust && texts.dust(dust.nature), dust],
   ];
-  return facts
-    .filter(([, sentences]) => sentences.length > 0)
-    .map(([fact, sentences]) => [
-      fact,
-      {
-        name: `${texts.facts[fact]}${words.colon}`,
-        sentences: sentences.map((text) => ({ text })),
-      },
-    ]);
 }

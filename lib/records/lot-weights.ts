@@ -42,22 +42,21 @@ function* shareFaults({ record, yaml }: Parsed<LotRecord>, { colours }: ParsedFi
   );
   const wholeParts = sum([...parts.values()]);
   const wholeG = sum(record.pigments.map(({ massG }) => massG));
-  if (
-    parts.size !== record.pigments.length ||
-    !record.pigments.every((one) => parts.has(one.pigment))
-  )
-    return;
-  const times = record.pigments.map(
-    ({ pigment, massG }) => massG / wholeG / ((parts.get(pigment) ?? NaN) / wholeParts),
-  );
-  const far = times.map((one) => Math.abs(Math.log(one)));
-  const index = far.indexOf(Math.max(...far));
-  const slipped = record.pigments[index];
-  if (slipped === undefined || !((far[index] ?? 0) > Math.log(ANOTHER_PAINT))) return;
-  yield warningAt(yaml.place(["pigments", index, "massG"]), "records/lot-recipe", {
-    message: `${slipped.pigment} is ${percent(slipped.massG / wholeG)} of the pigment of lot ${record.number}, and ${percent((parts.get(slipped.pigment) ?? NaN) / wholeParts)} of that of ${record.colour}`,
-    actual: percent(slipped.massG / wholeG),
-    expected: `about ${percent((parts.get(slipped.pigment) ?? NaN) / wholeParts)}`,
+  const shares = record.pigments.flatMap(({ pigment, massG }, index) => {
+    const own = parts.get(pigment);
+    if (own === undefined) return [];
+    const [weighed, meant] = [massG / wholeG, own / wholeParts];
+    return [{ pigment, index, weighed, meant, far: Math.abs(Math.log(weighed / meant)) }];
+  });
+  if (parts.size !== record.pigments.length || shares.length < parts.size) return;
+  const farthest = Math.max(...shares.map(({ far }) => far));
+  const slipped = shares.find(({ far }) => far === farthest);
+  if (slipped === undefined || !(farthest > Math.log(ANOTHER_PAINT))) return;
+  const [weighed, meant] = [percent(slipped.weighed), percent(slipped.meant)];
+  yield warningAt(yaml.place(["pigments", slipped.index, "massG"]), "records/lot-recipe", {
+    message: `${slipped.pigment} is ${weighed} of the pigment of lot ${record.number}, and ${meant} of that of ${record.colour}`,
+    actual: weighed,
+    expected: `about ${meant}`,
     hint: "a weight in another unit, or a digit lost",
   });
 }

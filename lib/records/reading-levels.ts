@@ -27,13 +27,13 @@ export function levelsOf(reading: Reading | undefined): Levels | undefined {
     };
   }
   const lightness =
-    reading.form === "lab" ? reading.lab.L : 10 * (parseMunsell(reading.munsell)?.value ?? NaN);
-  return Number.isNaN(lightness)
+    reading.form === "lab" ? reading.lab.L / 10 : parseMunsell(reading.munsell)?.value;
+  return lightness === undefined
     ? undefined
     : {
         scale: "lightness",
         isSpectral: false,
-        values: [lightness / 100],
+        values: [lightness / 10],
         least: reading.form === "lab" ? 0.01 : 0.05,
       };
 }

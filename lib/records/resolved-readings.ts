@@ -1,5 +1,4 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { nearestHint } from "../diagnostics/nearest-word.ts";
 import { deltaE00 } from "../colorimetry/difference.ts";
 import { spectrumLab } from "../colorimetry/spectrum-lab.ts";
 import { VIEWINGS, type Lab, type LabViewing, type Viewing } from "../colorimetry/viewing.ts";
@@ -10,6 +9,7 @@ import {
   replicateNoise,
   statedNoise,
 } from "../colorimetry/reading-noise.ts";
+import { at } from "../quantities/at.ts";
 import { grouped } from "../quantities/grouped.ts";
 import { remembered } from "../quantities/remembered.ts";
 import { type Spectrum, sameGrid } from "../quantities/spectrum.ts";
@@ -27,6 +27,15 @@ import type { LabReading, Reading, SpectrumReading, Surface } from "./records.ts
 import type { ReadingForm } from "./schema/reading-form.ts";
 import { GEOMETRIES, type Geometry, type Scale } from "./schema/terms.ts";
 import type { WorkshopRecord } from "./schema/workshop.ts";
+import {
+  GRIDS_DIFFER,
+  missingColumn,
+  missingReading,
+  NO_GEOMETRY,
+  NO_SCALE,
+  noMunsell,
+  viewingFault,
+} from "./reading-faults.ts";
 import type { RecordPath, YamlRecord } from "./yaml-record.ts";
 
 type SpectrumForm = Extract<ReadingForm, { reading: string }>;
@@ -64,6 +73,13 @@ interface ParsedReading {
   readonly reading: ReadingFile;
 }
 
+/** What a record says of a reading, and where. */
+interface Asked {
+  readonly form: SpectrumForm;
+  readonly yaml: YamlRecord;
+  readonly path: RecordPath;
+}
+
 /** Of one record: what is told then follows from that and from the files that it asks for. */
 export function readingResolver(files: ParsedFiles): ReadingResolver {
   const complaints: ToldOfReadings["complaints"][number][] = [];
@@ -78,48 +94,26 @@ export function readingResolver(files: ParsedFiles): ReadingResolver {
   }
 
   /** The file that a record names, or a complaint unless one was made already. */
-  function namedFile(
-    { reading }: SpectrumForm,
-    yaml: YamlRecord,
-    path: RecordPath,
-  ): ParsedReading | undefined {
-    const stem = readingStem(reading);
+  function namedFile({ form: { reading: name }, yaml, path }: Asked): ParsedReading | undefined {
+    const stem = readingStem(name);
     used.add(stem);
-    const found = files.readings.get(stem);
-    if (found !== undefined)
-      return found.reading === undefined
-        ? undefined
-        : { file: found.file, stem, reading: found.reading };
+    const { file, reading } = files.readings.get(stem) ?? {};
+    if (file !== undefined) return reading && { file, stem, reading };
     if (isFaulty(files, "readings", stem)) return undefined;
-    return complain(yaml, [...path, "reading"], {
-      rule: "records/missing-reading",
-      message: `There is no reading ${reading} in readings/`,
-      actual: reading,
-      expected: "the name of a file in readings/",
-      hint: nearestHint(stem, files.readings.keys()),
-    });
+    return complain(yaml, [...path, "reading"], missingReading(name, stem, files.readings.keys()));
   }
 
   /** The columns that a record names, each a sample of one drawdown. */
   function namedColumns(
-    { column }: SpectrumForm,
+    { form: { column }, yaml, path }: Asked,
     { file, reading }: ParsedReading,
-    yaml: YamlRecord,
-    path: RecordPath,
   ): ReadingColumn[] | undefined {
     const names = typeof column === "string" ? [column] : column;
     const columns = names.flatMap((name, i) => {
       const found = reading.columns.get(name.normalize("NFC"));
       if (found !== undefined) return [found];
-      complain(yaml, typeof column === "string" ? [...path, "column"] : [...path, "column", i], {
-        rule: "records/missing-column",
-        message: `Column ${name} is not in ${file}`,
-        actual: name,
-        expected: `a column of ${file}`,
-        hint:
-          nearestHint(name, reading.columns.keys()) ??
-          `it has: ${[...reading.columns.keys()].slice(0, 12).join(", ")}`,
-      });
+      const key = typeof column === "string" ? ["column"] : ["column", i];
+      complain(yaml, [...path, ...key], missingColumn(name, file, [...reading.columns.keys()]));
       return [];
     });
     return columns.length === names.length ? columns : undefined;
@@ -158,10 +152,9 @@ export function readingResolver(files: ParsedFiles): ReadingResolver {
 
   /** A whole file that reads as the other scale; told once a file. @returns false where it can't be read as this one. */
   function isOfScale(
+    { yaml, path }: Asked,
     { file, stem, reading }: ParsedReading,
     scale: Scale,
-    yaml: YamlRecord,
-    path: RecordPath,
   ): boolean {
     const key = JSON.stringify([stem, scale]);
     const known = scales.get(key);
@@ -174,46 +167,30 @@ export function readingResolver(files: ParsedFiles): ReadingResolver {
   }
 
   /** The record's own word comes first, then the file's, then what workshop.yaml says of all readings. */
-  function fileReading(
-    form: SpectrumForm,
-    yaml: YamlRecord,
-    path: RecordPath,
-    hasEffect: boolean,
-  ): SpectrumReading | LabReading | undefined {
-    const named = namedFile(form, yaml, path);
-    const columns = named && namedColumns(form, named, yaml, path);
+  function fileReading(asked: Asked, hasEffect: boolean): SpectrumReading | LabReading | undefined {
+    const { form, yaml, path } = asked;
+    const named = namedFile(asked);
+    const columns = named && namedColumns(asked, named);
     if (named === undefined || columns === undefined) return undefined;
     // A faulty workshop.yaml is told of once, not again at every reading that may rest on it.
     const workshop = files.workshop?.record;
     if (workshop === undefined) return undefined;
     const defaults = workshop.readings;
     const geometry = form.geometry ?? geometryOf(columns) ?? defaults?.geometry;
-    if (geometry === undefined) {
-      return complain(yaml, path, {
-        rule: "records/geometry",
-        message:
-          "The geometry of the reading is missing: 45/0, d/8 included or d/8 excluded, here or under readings in workshop.yaml",
-        actual: "nothing",
-        expected: "45/0 | d/8 included | d/8 excluded, here or under readings in workshop.yaml",
-      });
-    }
+    if (geometry === undefined) return complain(yaml, path, NO_GEOMETRY);
     const labs = columns.flatMap((column) =>
       column.grid === undefined ? (fileLab(column, form) ?? []) : [],
     );
-    if (labs.length === columns.length) return labsReading(labs, form, named, geometry, yaml, path);
-    const scale = form.scale ?? columns[0]?.declaredScale ?? defaults?.scale;
-    if (scale === undefined) {
-      return complain(yaml, path, {
-        rule: "records/scale",
-        message:
-          "The scale of the reading is missing: factor or percent, here or under readings in workshop.yaml",
-        actual: "nothing",
-        expected: "factor | percent, here or under readings in workshop.yaml",
-      });
+    if (labs.length === columns.length) {
+      const fault = viewingFault(labs, form);
+      return fault === undefined
+        ? labsReading(labs, form, named, geometry)
+        : complain(yaml, [...path, "reading"], fault);
     }
+    const scale = form.scale ?? columns[0]?.declaredScale ?? defaults?.scale;
+    if (scale === undefined) return complain(yaml, path, NO_SCALE);
     // What fluoresces may pass 1 by much: a percentage is then told at its own cell.
-    if (!(hasEffect && scale === "factor") && !isOfScale(named, scale, yaml, path))
-      return undefined;
+    if (!(hasEffect && scale === "factor") && !isOfScale(asked, named, scale)) return undefined;
     const read = columns
       .map((column) => spectrumOf(column, named, scale, geometry, hasEffect))
       .filter((spectrum) => spectrum !== undefined);
@@ -222,14 +199,8 @@ export function readingResolver(files: ParsedFiles): ReadingResolver {
     columns.forEach((column, i) => {
       for (const found of ownLabFaults(column, read[i], named.file)) complaints.push({ found });
     });
-    if (!read.every((spectrum) => sameGrid(spectrum.grid, first.grid))) {
-      return complain(yaml, [...path, "column"], {
-        rule: "records/grid",
-        message: "Readings that are averaged have different wavelengths",
-        actual: "differing",
-        expected: "one grid for readings that are averaged",
-      });
-    }
+    if (!read.every((spectrum) => sameGrid(spectrum.grid, first.grid)))
+      return complain(yaml, [...path, "column"], GRIDS_DIFFER);
     const { resolved, instrument, apart } = averagedReading(form, named.reading, columns, read, {
       ...defaults,
       geometry,
@@ -245,58 +216,13 @@ export function readingResolver(files: ParsedFiles): ReadingResolver {
     return resolved;
   }
 
-  /** A reading of which the file gives L*a*b* or XYZ alone: as far as that goes, and no spectrum made up. */
-  function labsReading(
-    found: readonly FileLab[],
-    form: SpectrumForm,
-    { reading }: ParsedReading,
-    geometry: Geometry,
-    yaml: YamlRecord,
-    path: RecordPath,
-  ): LabReading | undefined {
-    const labs = found.flatMap((one) => ("lab" in one ? [one] : []));
-    const [first] = labs;
-    const odd = found.find((one) => !("lab" in one));
-    if (
-      first === undefined ||
-      odd !== undefined ||
-      labs.some(({ viewing }) => viewing !== first.viewing)
-    )
-      return complain(yaml, [...path, "reading"], {
-        rule: "records/viewing",
-        message:
-          odd !== undefined && "contradicts" in odd
-            ? `The light and the observer of this L*a*b* differ: ${odd.contradicts}`
-            : odd === undefined
-              ? "Readings that are averaged hold L*a*b* under different lights or observers"
-              : `${form.reading} holds L*a*b* and no spectrum, and does not say for which light and observer: give illuminant and observer here`,
-        actual: "no one viewing",
-        expected: "illuminant: A, C, D50 or D65, and observer: 2 or 10",
-      });
-    return {
-      form: "lab",
-      lab: meanLab(labs.map(({ lab }) => lab)),
-      viewing: first.viewing,
-      geometry,
-      origin: `${reading.format}, ${form.reading}, L*a*b* without a spectrum, ${first.viewing}`,
-      ...(form.date !== undefined && { date: form.date }),
-    };
-  }
-
   return {
     told: { complaints, used, replicates, unstated },
     resolve: (form, yaml, path, hasEffect = false) => {
-      if ("reading" in form) return fileReading(form, yaml, path, hasEffect);
+      if ("reading" in form) return fileReading({ form, yaml, path }, hasEffect);
       if ("lab" in form) return labReading(form);
-      if (parseMunsell(form.munsell) === undefined) {
-        return complain(yaml, [...path, "munsell"], {
-          rule: "records/munsell",
-          message: `"${form.munsell}" is no Munsell notation, such as N 2/ or 5PB 3/1`,
-          actual: form.munsell,
-          expected: "N 2/ or 5PB 3/1",
-          hint: munsellHint(form.munsell),
-        });
-      }
+      if (parseMunsell(form.munsell) === undefined)
+        return complain(yaml, [...path, "munsell"], noMunsell(form.munsell));
       return {
         form: "chip",
         munsell: form.munsell,
@@ -304,6 +230,25 @@ export function readingResolver(files: ParsedFiles): ReadingResolver {
         ...(form.date !== undefined && { date: form.date }),
       };
     },
+  };
+}
+
+/** A reading of which the file gives L*a*b* or XYZ alone: as far as that goes, and no spectrum made up. */
+function labsReading(
+  found: readonly FileLab[],
+  form: SpectrumForm,
+  { reading }: ParsedReading,
+  geometry: Geometry,
+): LabReading {
+  const labs = found.filter((one) => "lab" in one);
+  const { viewing } = at(labs, 0);
+  return {
+    form: "lab",
+    lab: meanLab(labs.map(({ lab }) => lab)),
+    viewing,
+    geometry,
+    origin: `${reading.format}, ${form.reading}, L*a*b* without a spectrum, ${viewing}`,
+    ...(form.date !== undefined && { date: form.date }),
   };
 }
 
@@ -490,14 +435,6 @@ function geometryOf(columns: readonly ReadingColumn[]): Geometry | undefined {
   const stated = new Set(columns.map(({ geometry }) => geometry));
   const [only] = stated;
   return stated.size === 1 ? GEOMETRIES.find((known) => known === only) : undefined;
-}
-
-/** A notation with its blanks as a book of chips has them, where that is all that is wrong. */
-function munsellHint(found: string): string | undefined {
-  const [, hue = "", rest = ""] =
-    /^([\d.]*[A-Z]{1,2})([\d.]+\/[\d.]*)$/i.exec(found.replaceAll(/\s/g, "")) ?? [];
-  const meant = `${hue} ${rest}`;
-  return parseMunsell(meant) === undefined ? undefined : `written so: ${meant}`;
 }
 
 function labReading(form: LabForm): LabReading {

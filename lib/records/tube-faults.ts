@@ -1,4 +1,5 @@
 /** A mixture weighed from tubes, held against what is in them. */
+import { certain } from "../quantities/at.ts";
 import { warningAt, type Faults } from "./fault.ts";
 import type { ParsedFiles } from "./parsed-files.ts";
 import type { Parsed } from "./parsed-record.ts";
@@ -72,11 +73,12 @@ function recipeHint(tubes: readonly (Tube | undefined)[], files: ParsedFiles): s
     (one, other) => (grams.get(other) ?? 0) - (grams.get(one) ?? 0),
   );
   if (most === undefined) return undefined;
+  const oilG = certain(grams.get(most));
   const added = [...grams]
     .filter(([slug]) => slug !== most)
     .map(
       ([slug, massG]) =>
-        `{ vehicle: ${slug}, percentOfOil: ${Number(((100 * massG) / (grams.get(most) ?? NaN)).toPrecision(2))} }`,
+        `{ vehicle: ${slug}, percentOfOil: ${Number(((100 * massG) / oilG).toPrecision(2))} }`,
     );
   return `by the tubes vehicle: ${most}${added.length === 0 ? "" : ` with additions: [${added.join(", ")}]`}`;
 }

@@ -1,6 +1,13 @@
 /** What materials are called, in the languages of records: ordinary words of each, common practice, no source. */
-import { expect, test } from "vitest";
-import { namedMaterials, type MaterialName } from "../../lib/knowledge/material-names.ts";
+import { mkdirSync, mkdtempSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, inject, test } from "vitest";
+import { loadedTable } from "../../lib/knowledge/loaded-table.ts";
+import {
+  namedMaterials,
+  NAME_TABLES,
+  type MaterialName,
+} from "../../lib/knowledge/material-names.ts";
 import { KNOWN } from "../support/known.ts";
 
 const TABLE = KNOWN.tables.materialNames;
@@ -26,4 +33,56 @@ test.each<[MaterialName["material"], string]>([
   ["metal", "Encino oak black"],
 ])("no %s is in %s", (material, name) => {
   expect(namedMaterials(name, material, TABLE)).toEqual([]);
+});
+
+/** What is told of a table of these rows: at which line, and in what words. */
+function told(...rows: readonly string[]): string[] {
+  const folder = mkdtempSync(join(inject("scratch"), "names-"));
+  mkdirSync(join(folder, "knowledge"));
+  writeFileSync(
+    join(folder, NAME_TABLES.materialNames.file),
+    rows.map((row) => `- ${row}\n`).join(""),
+  );
+  return loadedTable(NAME_TABLES.materialNames, folder).diagnostics.map(
+    ({ place: { line }, message }) => `${line} ${message}`,
+  );
+}
+
+test.each([
+  ["material: oil, named: hemp, words: [hemp], standing: practice", /source/],
+  ["material: oil, named: hemp, words: [hemp], source: nobody, standing: practice", /nobody/],
+  [
+    "material: oil, named: hemp, words: [], source: practice-formulation, standing: practice",
+    /words/,
+  ],
+  [
+    "material: oil, named: hemp, words: ['he(mp'], source: practice-formulation, standing: practice",
+    /words/,
+  ],
+  [
+    "material: wax, named: bee, words: [bee], source: practice-formulation, standing: practice",
+    /material/,
+  ],
+  [
+    "material: oil, named: hemp, words: [hemp], source: practice-formulation, standing: sure",
+    /standing/,
+  ],
+  [
+    "material: oil, named: hemp, word: [hemp], source: practice-formulation, standing: practice",
+    /word/,
+  ],
+])("a row of { %s } is refused at its line", (row, what) => {
+  const sound =
+    "{ material: oil, named: flax, words: [flax], source: practice-formulation, standing: practice }";
+  const faults = told(sound, `{ ${row} }`);
+  expect(faults.length).toBeGreaterThan(0);
+  for (const fault of faults) expect(fault).toMatch(/^2 /);
+  expect(faults.join(" ")).toMatch(what);
+});
+
+test("so is a second row of one name, and a sound one is not", () => {
+  const row =
+    "{ material: oil, named: flax, words: [flax], source: practice-formulation, standing: practice }";
+  expect(told(row)).toEqual([]);
+  expect(told(row, row)).toEqual([expect.stringMatching(/^2 .*oil, flax/)]);
 });

@@ -1,3 +1,4 @@
+import { mostOf } from "../../quantities/most-of.ts";
 import type { WavelengthGrid } from "../../quantities/spectrum.ts";
 import type { FaultList, Spot } from "./fault-list.ts";
 import type { WrittenCell } from "./reading-column.ts";
@@ -175,7 +176,9 @@ function inOrder(
 
 function checkSteps(ordered: readonly Wavelength[], path: string, faults: FaultList): void {
   const steps = ordered.slice(1).map(({ nm }, i) => nm - (ordered[i]?.nm ?? nm));
-  const stepNm = mostFrequent(steps);
+  // Of steps that are kept equally often it is the smallest.
+  const stepNm = mostOf(steps.toSorted((one, other) => one - other));
+  if (stepNm === undefined) return;
   steps.forEach((step, i) => {
     const wavelength = ordered[i + 1];
     const before = ordered[i];
@@ -190,15 +193,4 @@ function checkSteps(ordered: readonly Wavelength[], path: string, faults: FaultL
       expected: `${before.nm + stepNm} after ${before.nm} nm, in steps of ${stepNm} nm`,
     });
   });
-}
-
-/** The step that most wavelengths keep; of equally frequent ones the smallest. */
-function mostFrequent(steps: readonly number[]): number {
-  const counts = new Map<number, number>();
-  for (const step of steps) counts.set(step, (counts.get(step) ?? 0) + 1);
-  return [...counts].reduce(
-    (best, entry) =>
-      entry[1] > best[1] || (entry[1] === best[1] && entry[0] < best[0]) ? entry : best,
-    [NaN, 0],
-  )[0];
 }

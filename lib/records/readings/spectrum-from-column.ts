@@ -1,3 +1,4 @@
+import { at as memberAt } from "../../quantities/at.ts";
 import { naturalSpline } from "../../colorimetry/cubic-spline.ts";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { wavelengthNm, type Spectrum, type WavelengthGrid } from "../../quantities/spectrum.ts";
@@ -191,9 +192,9 @@ function checkValues(
       const written = place?.text ?? String(values[index]);
       const rest = nth === MOST_OF_A_KIND - 1 ? indices.length - MOST_OF_A_KIND : 0;
       const hints = [
-        ...(isRange && !hasEffect && mayBeOfEffect((values[index] ?? NaN) / unit)
+        ...(isRange && !hasEffect && mayBeOfEffect(memberAt(values, index) / unit)
           ? [EFFECT_HINT]
-          : isRange && scale === "factor" && (values[index] ?? 0) > most
+          : isRange && scale === "factor" && memberAt(values, index) > most
             ? ["a reading in percent says scale: percent"]
             : []),
         ...(rest > 0 ? [`and ${rest} more of this column`] : []),

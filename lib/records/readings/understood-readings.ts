@@ -9,6 +9,7 @@ import {
 import { errorAt } from "../fault.ts";
 import type { Geometry, Scale } from "../schema/terms.ts";
 import { LARGEST_FACTOR } from "./percent-complaint.ts";
+import { at } from "../../quantities/at.ts";
 import type { ReadingColumn, ReadingFormat, ReadingNotes } from "./reading-column.ts";
 import { contentFormat, parseReadingFile } from "./reading-file.ts";
 import { spectrumFromColumn } from "./spectrum-from-column.ts";
@@ -117,7 +118,7 @@ export function readingFileText(
     };
   const rows = first.values.map((_, i) => [
     wavelengthNm(first.grid, i),
-    ...spectra.map(({ values }) => Number((values[i] ?? NaN).toPrecision(6))),
+    ...spectra.map(({ values }) => Number(at(values, i).toPrecision(6))),
   ]);
   const readAs = read.flatMap(({ spectrum }) => spectrum ?? []);
   const table = stringify([["nm", ...samples.map(({ name }) => name)], ...rows]);
