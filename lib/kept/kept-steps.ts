@@ -67,7 +67,7 @@ export interface KeptSteps {
   /** What was kept last in the place of a step, whatever that read: of use to whoever keeps in it what each part of it was made from. */
   readonly last: (step: Step) => unknown;
   readonly keepLast: (step: Step, value: unknown) => void;
-  /** Whether a member is another than when something of it was last kept. */
+  /** Whether a member is another than when something of it was last kept by a build before this one. */
   readonly isAnother: (owner: string) => boolean;
   /** Keep what was taken for the next build. */
   readonly keepBooks: () => void;

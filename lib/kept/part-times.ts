@@ -23,7 +23,7 @@ export interface PartTimes {
   readonly areSince: (then: string, read: readonly PartsOfOwner[]) => boolean;
   /** Note what parts are that a step has read now. */
   readonly note: (read: readonly PartsOfOwner[]) => void;
-  /** Whether a member is another than when its parts were last kept. */
+  /** Whether a member is another than when its parts were last kept by a build before this one. */
   readonly isAnother: (owner: string) => boolean;
   /** How many members a list has. */
   readonly countOf: (list: string) => number;
@@ -42,14 +42,26 @@ interface Owner {
   readonly parts: () => Parts;
 }
 
+/** The time that a build began with, in each history: what is worked out ahead keeps a time of its own before the build is over. */
+const beginnings = new WeakMap<WorkCache, Map<string, number>>();
+
+function begunWith(cache: WorkCache, of: string, time: number): number {
+  const own = beginnings.get(cache) ?? new Map<string, number>();
+  beginnings.set(cache, own);
+  const begun = own.get(of) ?? time;
+  own.set(of, begun);
+  return begun;
+}
+
 /** @param of what the parts are of, as the sheets in one language. */
 export function partTimes(cache: WorkCache, of: string, now: PartsNow): PartTimes {
   const kept = keptOwners(cache, of);
   let { times } = kept;
-  const begun = kept.before + times.length;
+  const next = kept.before + times.length;
+  const begun = begunWith(cache, of, next);
   const numbers = new Map(times.map((time, i) => [time, kept.before + i]));
   /** The time that it is, and its name; the next begins when this one is kept. */
-  let [time, name] = [begun, timeName()];
+  let [time, name] = [next, timeName()];
   numbers.set(name, time);
   let isTold = false;
   const owners = new Map<string, Owner>();

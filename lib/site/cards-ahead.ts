@@ -36,6 +36,8 @@ export async function layCardsAhead(
   // Whoever waits for it below is told what stopped it.
   all.catch(() => undefined);
   for (const sheet of prints.sheets) {
+    // All are laid out: the pages of the others are filled while papers are drawn.
+    if (waiting.size === 0) break;
     sheet.key();
     // What has been laid out meanwhile is heard, and further cards are asked for.
     await turn();

@@ -50,6 +50,11 @@ export function daysText(value: number): string {
   return String(Math.max(step, Math.round(value / step) * step));
 }
 
+/** Whether these are printed as one day at most: "1 day", and no "days". */
+export function isOneDay(days: Quantity): boolean {
+  return daysText(ends(days)[1]) === "1";
+}
+
 /** Places that an uncertainty leaves sense in: one digit of it. */
 export function placesWithin(uncertainty: number | undefined, places: number): number {
   if (uncertainty === undefined || !(uncertainty > 0)) return places;

@@ -20,6 +20,8 @@ export function printedFigures(about: string, numbers: PrintedNumbers) {
   const significant = (quantity: Quantity, digits: number): string =>
     text(quantity, (value) => tidy(numbers.significant(value, digits)));
   return {
+    /** Whole days, and halves under three: no trial and no estimate bears more. */
+    dayNumbers: (days: Quantity): string => text(days, numbers.days),
     decimals,
     significant,
     /** A fraction 0-1 as "2.5 %"; two significant digits are all that a recipe or an estimate bears, three from 100 on. */

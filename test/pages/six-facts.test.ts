@@ -25,17 +25,17 @@ function strengthOf(slug: string): readonly (string | undefined)[] {
 test("whether it lasts says whose finding that is", () => {
   expect(factOf("lamp-black", "Lasts")).toEqual([
     "Hardly changed",
-    "our own window test: no more change than category I allows; not the standard’s full test",
+    "our own window test: no more change than category I of five allows; not the full standard test",
     "our own test",
   ]);
   expect(factOf("bone-black", "Lasts")).toEqual([
     "Excellent",
-    "category I, the supplier’s word for its pigment; not tested here",
+    "category I of five, the supplier’s word for its pigment; not tested here",
     "stated, not tested",
   ]);
   expect(factOf("slate-grey", "Lasts")).toEqual([
     "Excellent",
-    "category I, taken from its pigments; the mixture was not tested here",
+    "category I of five, taken from its pigments; the mixture was not tested here",
     "by its pigments",
   ]);
 });

@@ -24,7 +24,7 @@ test("from the list of lots to one that failed, to its correction, to the batch 
     /Tinting strength 8\d\.\d ± \d\.\d % is outside 95\.0 to 105\.0 %/,
   );
   expect(await textOf(page, "#correction .summary")).toMatch(
-    /^Work \d+\.\d g of .+ into each 100 g of the lot\.$/,
+    /^Work \d+\.\d\u00a0g of .+ into each 100\u00a0g of the lot\.$/,
   );
   const lotPage = page.url();
   await page.getByRole("link", { name: "Sheet for the correction of lot IB-2605" }).click();

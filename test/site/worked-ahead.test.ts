@@ -3,8 +3,9 @@ import { join } from "node:path";
 import { expect, inject, test } from "vitest";
 import { keptIfAny, type Keep } from "../../lib/kept/kept-result.ts";
 import type { WorkCache } from "../../lib/kept/work-cache.ts";
-import { rangeAhead } from "../../lib/site/site-context.ts";
+import { rangeAhead, workedSite } from "../../lib/site/site-context.ts";
 import { workAhead } from "../../lib/site/worked-ahead.ts";
+import type { Records } from "../../lib/records/records.ts";
 import { allFits } from "../../lib/sheet/all-sheets.ts";
 import { soundWorkshops } from "../fuzz/sound-workshops.ts";
 import { soundRecords } from "../support/sound-records.ts";
@@ -19,16 +20,34 @@ function keptFiles({ folder }: WorkCache): string[] {
     .sort();
 }
 
-test("what was worked out ahead is found kept by whoever asks for it", async () => {
-  const texts = soundWorkshops().find((workshop) =>
-    COLOURS.every((slug) => `colours/${slug}.md` in workshop),
-  );
-  const records = soundRecords(texts ?? {});
-  const cache: WorkCache = {
+function emptyCache(): WorkCache {
+  return {
     folder: join(mkdtempSync(join(inject("scratch"), "ahead-")), "cache"),
     keeps: true,
     programPart: (module) => `part of ${module}`,
   };
+}
+
+function fewColours(): Records {
+  const texts = soundWorkshops().find((workshop) =>
+    COLOURS.every((slug) => `colours/${slug}.md` in workshop),
+  );
+  return soundRecords(texts ?? {});
+}
+
+test("a colour that is new is so for the build that worked it out ahead, and not for the next", async () => {
+  const [records, cache] = [fewColours(), emptyCache()];
+  await workAhead(records, cache);
+  const newIn = (build: WorkCache): string[] =>
+    COLOURS.filter((slug) =>
+      workedSite(records, undefined, build).steps?.isAnother(`records/colours/${slug}`),
+    );
+  expect(newIn(cache)).toEqual(COLOURS);
+  expect(newIn({ ...cache })).toEqual([]);
+});
+
+test("what was worked out ahead is found kept by whoever asks for it", async () => {
+  const [records, cache] = [fewColours(), emptyCache()];
   await workAhead(records, cache);
   const fromCache: Keep = (origin, made) => {
     const found = keptIfAny(cache, origin);

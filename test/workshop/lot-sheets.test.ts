@@ -51,8 +51,8 @@ test("what one lot lost is a single number, and so is what should come out", () 
     ({ path }) => path === "batches/lamp-black/index.html",
   );
   const sheet = page?.view.kind === "batch-sheet" ? page.view.sheet : undefined;
-  expect(sheet?.remarks).toContain("Loss 2.5 %, as one lot of it lost.");
-  expect(sheet?.comesOut).toMatch(/^\d+ ml should come out\.$/);
+  expect(sheet?.remarks).toContain("Loss 2.5\u00a0%, as one lot of it lost.");
+  expect(sheet?.comesOut).toMatch(/^\d+\u00a0ml should come out\.$/);
 });
 
 describe("the batch sheet of a planned lot", () => {
@@ -108,7 +108,7 @@ describe("what filled tubes have to weigh", () => {
 
   test("goes by the density of the lot, and the tube comes on top", () => {
     expect(told(`${LOT}densityGPerCm3: 1.5\n`)).toEqual([
-      "By law tubes of 40 ml must hold 60.0 g of paint or more on the mean: enough for 40 ml up to a density of 1.500 g/cm\u00b3. Few of a lot (2 in 100 by German law) may hold less than 54.6 g, and none less than 49.2 g (Directive 76/211/EEC).",
+      "By law tubes of 40\u00a0ml must hold 60.0\u00a0g of paint or more on the mean: enough for 40\u00a0ml up to a density of 1.500\u00a0g/cm\u00b3. Few of a lot (2 in 100 by German law) may hold less than 54.6\u00a0g, and none less than 49.2\u00a0g (Directive 76/211/EEC).",
       "The empty tube with its cap comes on top: weigh one, and write it down as tareG.",
     ]);
   });
@@ -116,7 +116,7 @@ describe("what filled tubes have to weigh", () => {
   test("is told as the balance shows it where an empty tube was weighed", () => {
     const lines = told(`${LOT}densityGPerCm3: 1.5\ntubes: [{ ml: 40, count: 0, tareG: 6.2 }]\n`);
     expect(lines).toContain(
-      "On the balance, with an empty tube of 40 ml of 6.2 g: 66.2 g, 60.8 g and 55.4 g.",
+      "On the balance, with an empty tube of 40\u00a0ml of 6.2\u00a0g: 66.2\u00a0g, 60.8\u00a0g and 55.4\u00a0g.",
     );
     expect(lines.join(" ")).not.toContain("tareG");
   });
@@ -140,7 +140,9 @@ describe("what filled tubes have to weigh", () => {
     expect(enough).toContain("54.6\u00a0g; with the empty tube 60.8\u00a0g");
     expect(enough).not.toContain("they may not be sold as such");
     // 58.5 / 1.5
-    expect(page(58.5)).toContain("On the mean they hold 39.0 ml, and 40 ml stands on them");
+    expect(page(58.5)).toContain(
+      "On the mean they hold 39.0\u00a0ml, and 40\u00a0ml stands on them",
+    );
   });
 });
 
@@ -186,7 +188,7 @@ describe("a delivery that was rubbed out by itself", () => {
     expect(heldG(sheet)).toBe(0);
     expect(sheet?.remarks).toContainEqual(takesAll);
     expect(sheet?.remarks[0]).toBe(
-      "Lamp black, delivery D-7: rub-out 120 g/100 g, by which the oil held back goes here.",
+      "Lamp black, delivery D-7: rub-out 120\u00a0g/100\u00a0g, by which the oil held back goes here.",
     );
   });
 

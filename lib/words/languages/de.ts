@@ -1,6 +1,6 @@
 /** What German has alone: phrases that sentences of several sciences share, its lists and days. */
 import { ends, type Quantity } from "../../quantities/interval.ts";
-import { printedNumbers } from "../number-text.ts";
+import { isOneDay, printedNumbers } from "../number-text.ts";
 import * as letterCase from "../letter-case.ts";
 import { dayIn, lists, printedFigures, withUnit } from "../phrases.ts";
 
@@ -15,6 +15,7 @@ export const SEMICOLON: string = "; ";
 export const NUMBERS = printedNumbers(",");
 
 export const {
+  dayNumbers,
   decimals,
   significant,
   percent,
@@ -36,8 +37,8 @@ export function gramsTo100(grams: Quantity): string {
 export type DayCase = "nominative" | "dative";
 
 export function dayCount(days: Quantity, inCase: DayCase = "nominative"): string {
-  const text = significant(days, 2);
-  if (text === "1") return withUnit(text, "Tag");
+  const text = dayNumbers(days);
+  if (isOneDay(days)) return withUnit(text, "Tag");
   return withUnit(text, inCase === "dative" ? "Tagen" : "Tage");
 }
 

@@ -1,6 +1,6 @@
 /** What English has alone: phrases that sentences of several sciences share, its lists and days. */
 import { ends, type Quantity } from "../../quantities/interval.ts";
-import { printedNumbers } from "../number-text.ts";
+import { isOneDay, printedNumbers } from "../number-text.ts";
 import * as letterCase from "../letter-case.ts";
 import { dayIn, lists, printedFigures, withUnit } from "../phrases.ts";
 
@@ -15,6 +15,7 @@ export const SEMICOLON: string = "; ";
 export const NUMBERS = printedNumbers(".");
 
 export const {
+  dayNumbers,
   decimals,
   significant,
   percent,
@@ -30,8 +31,7 @@ export const {
 } = printedFigures(ABOUT, NUMBERS);
 
 export function dayCount(days: Quantity): string {
-  const text = significant(days, 2);
-  return withUnit(text, text === "1" ? "day" : "days");
+  return withUnit(dayNumbers(days), isOneDay(days) ? "day" : "days");
 }
 
 /** "1.3-1.6 times the days"; of what shortens them "30-50 % of the days". */

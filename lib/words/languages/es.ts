@@ -1,7 +1,7 @@
 /** What Spanish has alone: phrases that sentences of several sciences share, its lists and days. */
 import { ends, type Quantity } from "../../quantities/interval.ts";
 import { upperFirst } from "../letter-case.ts";
-import { printedNumbers } from "../number-text.ts";
+import { isOneDay, printedNumbers } from "../number-text.ts";
 import { dayIn, lists, printedFigures, withUnit } from "../phrases.ts";
 
 export { lowerFirst } from "../letter-case.ts";
@@ -16,6 +16,7 @@ export const SEMICOLON: string = "; ";
 export const NUMBERS = printedNumbers(",");
 
 export const {
+  dayNumbers,
   decimals,
   significant,
   percent,
@@ -31,7 +32,7 @@ export const {
 } = printedFigures(ABOUT, NUMBERS);
 
 export function dayCount(days: Quantity): string {
-  return withUnit(significant(days, 2), significant(days, 2) === "1" ? "día" : "días");
+  return withUnit(dayNumbers(days), isOneDay(days) ? "día" : "días");
 }
 
 /** "1.3-1.6 veces el número de días"; of what shortens them "el 30-50 % del número de días". */

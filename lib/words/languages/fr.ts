@@ -16,6 +16,7 @@ export const SEMICOLON: string = "\u202f; ";
 export const NUMBERS = printedNumbers(",");
 
 export const {
+  dayNumbers,
   decimals,
   significant,
   percent,
@@ -32,7 +33,7 @@ export const {
 
 /** Plural from 2 on, as French counts. */
 export function dayCount(days: Quantity): string {
-  return withUnit(significant(days, 2), ends(days)[1] < 2 ? "jour" : "jours");
+  return withUnit(dayNumbers(days), ends(days)[1] < 1.75 ? "jour" : "jours");
 }
 
 /** "1.3-1.6 fois le nombre de jours"; of what shortens them "30-50 % du nombre de jours". */

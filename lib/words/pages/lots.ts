@@ -161,7 +161,7 @@ export const LOTS = {
       es: "Nuestra repetibilidad",
     },
     spread: (colour: string, strength: string, degrees: number) => ({
-      en: `The same lot let down and read again differs by ${colour} \u0394E*ab and ${strength} % of strength (standard deviation, ${degrees} ${degrees === 1 ? "degree" : "degrees"} of freedom).`,
+      en: `The same lot let down and read again differs by ${colour} \u0394E*ab and ${strength}\u00a0% of strength (standard deviation, ${degrees} ${degrees === 1 ? "degree" : "degrees"} of freedom).`,
       de: `Dieselbe Charge, noch einmal aufgehellt und gemessen, weicht um ${colour} \u0394E*ab und ${strength}\u00a0% der Farbstärke ab (Standardabweichung, ${degrees} ${degrees === 1 ? "Freiheitsgrad" : "Freiheitsgrade"}).`,
       fr: `Le même lot, dégradé et mesuré une seconde fois, diffère de \u0394E*ab ${colour} et de ${strength}\u00a0% de force (écart type, ${degrees} ${degrees === 1 ? "degré" : "degrés"} de liberté).`,
       es: `El mismo lote, rebajado y medido otra vez, difiere en \u0394E*ab ${colour} y en un ${strength}\u00a0% de fuerza (desviación típica, ${degrees} ${degrees === 1 ? "grado" : "grados"} de libertad).`,
@@ -351,13 +351,13 @@ export const LOTS = {
     },
     equal: LET_DOWN_AT_EQUAL_STRENGTH,
     strength: (percent: string, nm: number, weighted: string) => ({
-      en: `Strength ${percent} % at ${nm} nm, where the standard absorbs most; ${weighted} % weighted by what the eye takes of daylight.`,
+      en: `Strength ${percent}\u00a0% at ${nm}\u00a0nm, where the standard absorbs most; ${weighted}\u00a0% weighted by what the eye takes of daylight.`,
       de: `Farbstärke ${percent}\u00a0% bei ${nm}\u00a0nm, wo der Standard am stärksten absorbiert; ${weighted}\u00a0%, gewichtet danach, was das Auge vom Tageslicht aufnimmt.`,
       fr: `Force ${percent}\u00a0% à ${nm}\u00a0nm, où l’étalon absorbe le plus\u202f; ${weighted}\u00a0% pondérée par ce que l’œil perçoit de la lumière du jour.`,
       es: `Fuerza del ${percent}\u00a0% a ${nm}\u00a0nm, donde más absorbe el patrón; del ${weighted}\u00a0% ponderada por lo que el ojo percibe de la luz del día.`,
     }),
     correctionLead: (best: string, grams: string) => ({
-      en: `Work ${grams} g of ${best} into each 100 g of the lot.`,
+      en: `Work ${grams}\u00a0g of ${best} into each 100\u00a0g of the lot.`,
       de: `In je 100\u00a0g der Charge ${grams}\u00a0g ${best} einarbeiten.`,
       fr: `Incorporer ${grams}\u00a0g ${fr.of(best)} à 100\u00a0g du lot.`,
       es: `Incorpore ${grams}\u00a0g de ${best} a cada 100\u00a0g del lote.`,
@@ -425,13 +425,13 @@ export const LOTS = {
       yield: { en: "Yield", de: "Ausbeute", fr: "Quantité obtenue", es: "Cantidad obtenida" },
       loss: { en: "Lost", de: "Verlust", fr: "Perdu", es: "Perdido" },
       tubes: (ml: string) => ({
-        en: `Tubes of ${ml} ml`,
+        en: `Tubes of ${ml}\u00a0ml`,
         de: `Tuben zu ${ml}\u00a0ml`,
         fr: `Tubes de ${ml}\u00a0ml`,
         es: `Tubos de ${ml}\u00a0ml`,
       }),
       packed: (ml: string) => ({
-        en: `Tubes of ${ml} ml must hold on the mean`,
+        en: `Tubes of ${ml}\u00a0ml must hold on the mean`,
         de: `Tuben zu ${ml}\u00a0ml müssen im Mittel enthalten`,
         fr: `Les tubes de ${ml}\u00a0ml doivent contenir en moyenne`,
         es: `Los tubos de ${ml}\u00a0ml deben contener de media`,
@@ -455,13 +455,13 @@ export const LOTS = {
         es: `${net}; con el tubo vacío ${gross}`,
       }),
       packedShort: (found: string, ml: string) => ({
-        en: `On the mean they hold ${found} ml, and ${ml} ml stands on them: they may not be sold as such (Directive 76/211/EEC).`,
+        en: `On the mean they hold ${found}\u00a0ml, and ${ml}\u00a0ml stands on them: they may not be sold as such (Directive 76/211/EEC).`,
         de: `Im Mittel enthalten sie ${found}\u00a0ml, und ${ml}\u00a0ml stehen darauf: So dürfen sie nicht verkauft werden (Richtlinie 76/211/EWG).`,
         fr: `Ils contiennent en moyenne ${found}\u00a0ml, et ${ml}\u00a0ml y sont inscrits\u202f: ils ne peuvent être vendus ainsi (directive 76/211/CEE).`,
         es: `Contienen de media ${found}\u00a0ml, y en ellos se leen ${ml}\u00a0ml: no pueden venderse así (Directiva 76/211/CEE).`,
       }),
       tubeMass: (ml: string) => ({
-        en: `In one of ${ml} ml`,
+        en: `In one of ${ml}\u00a0ml`,
         de: `In einer zu ${ml}\u00a0ml`,
         fr: `Dans un tube de ${ml}\u00a0ml`,
         es: `En un tubo de ${ml}\u00a0ml`,
@@ -750,25 +750,25 @@ export const LOTS = {
       }),
     },
     predicted: (masstone: string, letDown: string, strength: string) => ({
-      en: `Should then read: masstone \u0394E00 ${masstone}, let-down \u0394E00 ${letDown}, strength ${strength} %.`,
+      en: `Should then read: masstone \u0394E00 ${masstone}, let-down \u0394E00 ${letDown}, strength ${strength}\u00a0%.`,
       de: `Danach zu erwarten: Vollton \u0394E00 ${masstone}, Aufhellung \u0394E00 ${letDown}, Farbstärke ${strength}\u00a0%.`,
       fr: `Devrait alors donner\u202f: ton plein \u0394E00 ${masstone}, dégradé \u0394E00 ${letDown}, force ${strength}\u00a0%.`,
       es: `Debería dar entonces: tono pleno \u0394E00 ${masstone}, rebaje \u0394E00 ${letDown}, fuerza ${strength}\u00a0%.`,
     }),
     dose: (grams: string, name: string) => ({
-      en: `${grams} g of ${name} to 100 g of the lot.`,
+      en: `${grams}\u00a0g of ${name} to 100\u00a0g of the lot.`,
       de: `${grams}\u00a0g ${name} auf 100\u00a0g der Charge.`,
       fr: `${grams}\u00a0g ${fr.of(name)} pour 100\u00a0g du lot.`,
       es: `${grams}\u00a0g de ${name} por 100\u00a0g del lote.`,
     }),
     ofYield: (grams: string) => ({
-      en: `For the ${grams} g that came out: of what is in tubes already, that much less.`,
+      en: `For the ${grams}\u00a0g that came out: of what is in tubes already, that much less.`,
       de: `Für die ${grams}\u00a0g, die herauskamen: Was davon schon in Tuben ist, wird abgezogen.`,
       fr: `Pour les ${grams}\u00a0g obtenus\u202f: en déduire ce qui est déjà en tubes.`,
       es: `Para los ${grams}\u00a0g que salieron: descuente lo que ya esté en tubos.`,
     }),
     ofWeighed: (grams: string) => ({
-      en: `For the ${grams} g that were weighed in: the record gives no yield.`,
+      en: `For the ${grams}\u00a0g that were weighed in: the record gives no yield.`,
       de: `Für die ${grams}\u00a0g, die eingewogen wurden: Die Datei nennt keine Ausbeute.`,
       fr: `Pour les ${grams}\u00a0g pesés\u202f: le relevé ne donne pas la quantité obtenue.`,
       es: `Para los ${grams}\u00a0g que se pesaron: el registro no da la cantidad obtenida.`,
@@ -867,7 +867,7 @@ export const LOTS = {
     },
     units: {
       tubes: (ml: string) => ({
-        en: `tubes of ${ml} ml`,
+        en: `tubes of ${ml}\u00a0ml`,
         de: `Tuben zu ${ml}\u00a0ml`,
         fr: `tubes de ${ml}\u00a0ml`,
         es: `tubos de ${ml}\u00a0ml`,
@@ -925,7 +925,7 @@ export const LOTS = {
     },
     /** @param ml how much, as one number or two ends. */
     comesOut: (ml: string) => ({
-      en: `${ml} ml should come out.`,
+      en: `${ml}\u00a0ml should come out.`,
       de: `${ml}\u00a0ml sollten herauskommen.`,
       fr: `Il doit en sortir ${ml}\u00a0ml.`,
       es: `Deben salir ${ml}\u00a0ml.`,
@@ -933,32 +933,32 @@ export const LOTS = {
     /** @param percent the share that is lost, as one number or two ends. */
     loss: {
       learnt: (percent: string, count: number) => ({
-        en: `Loss ${percent} %, as ${count === 1 ? "one lot" : `${count} lots`} of it lost.`,
+        en: `Loss ${percent}\u00a0%, as ${count === 1 ? "one lot" : `${count} lots`} of it lost.`,
         de: `Verlust ${percent}\u00a0%, wie bei ${count === 1 ? "einer Charge" : `${count} Chargen`} davon.`,
         fr: `Perte ${percent}\u00a0%, d’après ${count === 1 ? "un lot" : `${count} lots`} de cette couleur.`,
         es: `Pérdida de ${percent}\u00a0%, como ${count === 1 ? "la de un lote suyo" : `la de ${count} lotes suyos`}.`,
       }),
       customary: (percent: string) => ({
-        en: `Loss ${percent} %, as is customary: no lot of it is on record.`,
+        en: `Loss ${percent}\u00a0%, as is customary: no lot of it is on record.`,
         de: `Verlust ${percent}\u00a0%, wie üblich: Es ist keine Charge davon aufgezeichnet.`,
         fr: `Perte ${percent}\u00a0%, selon l’usage\u202f: aucun lot de cette couleur n’est consigné.`,
         es: `Pérdida de ${percent}\u00a0%, como es costumbre: no hay ningún lote suyo registrado.`,
       }),
     },
     fill: (ml: string, really: string) => ({
-      en: `Reckon ${really} ml to each tube of ${ml} ml: that is what earlier ones came to hold.`,
+      en: `Reckon ${really}\u00a0ml to each tube of ${ml}\u00a0ml: that is what earlier ones came to hold.`,
       de: `Auf jede Tube zu ${ml}\u00a0ml ${really}\u00a0ml rechnen: So viel enthielten die früheren.`,
       fr: `Compter ${really}\u00a0ml par tube de ${ml}\u00a0ml\u202f: c’est ce que contenaient les précédents.`,
       es: `Cuente ${really}\u00a0ml por cada tubo de ${ml}\u00a0ml: es lo que contenían los anteriores.`,
     }),
     packed: (ml: string, mean: string, few: string, none: string, density: string) => ({
-      en: `By law tubes of ${ml} ml must hold ${mean} g of paint or more on the mean: enough for ${ml} ml up to a density of ${density} g/cm\u00b3. Few of a lot (2 in 100 by German law) may hold less than ${few} g, and none less than ${none} g (Directive 76/211/EEC).`,
+      en: `By law tubes of ${ml}\u00a0ml must hold ${mean}\u00a0g of paint or more on the mean: enough for ${ml}\u00a0ml up to a density of ${density}\u00a0g/cm\u00b3. Few of a lot (2 in 100 by German law) may hold less than ${few}\u00a0g, and none less than ${none}\u00a0g (Directive 76/211/EEC).`,
       de: `Nach dem Gesetz müssen Tuben zu ${ml}\u00a0ml im Mittel mindestens ${mean}\u00a0g Farbe enthalten: Das genügt für ${ml}\u00a0ml bis zu einer Dichte von ${density}\u00a0g/cm\u00b3. Wenige einer Charge (nach deutschem Recht 2 von 100) dürfen weniger als ${few}\u00a0g enthalten, keine weniger als ${none}\u00a0g (Richtlinie 76/211/EWG).`,
       fr: `La loi veut que les tubes de ${ml}\u00a0ml contiennent en moyenne ${mean}\u00a0g de peinture ou plus\u202f: c\u2019est assez pour ${ml}\u00a0ml jusqu\u2019à une masse volumique de ${density}\u00a0g/cm\u00b3. Peu de tubes d\u2019un lot (2 sur 100 selon le droit allemand) peuvent contenir moins de ${few}\u00a0g, et aucun moins de ${none}\u00a0g (directive 76/211/CEE).`,
       es: `Por ley los tubos de ${ml}\u00a0ml deben contener de media ${mean}\u00a0g de pintura o más: basta para ${ml}\u00a0ml hasta una densidad de ${density}\u00a0g/cm\u00b3. Pocos de un lote (2 de cada 100 según la ley alemana) pueden contener menos de ${few}\u00a0g, y ninguno menos de ${none}\u00a0g (Directiva 76/211/CEE).`,
     }),
     gross: (ml: string, mean: string, few: string, none: string, tare: string) => ({
-      en: `On the balance, with an empty tube of ${ml} ml of ${tare} g: ${mean} g, ${few} g and ${none} g.`,
+      en: `On the balance, with an empty tube of ${ml}\u00a0ml of ${tare}\u00a0g: ${mean}\u00a0g, ${few}\u00a0g and ${none}\u00a0g.`,
       de: `Auf der Waage, mit der leeren Tube zu ${ml}\u00a0ml von ${tare}\u00a0g: ${mean}\u00a0g, ${few}\u00a0g und ${none}\u00a0g.`,
       fr: `Sur la balance, avec un tube vide de ${ml}\u00a0ml de ${tare}\u00a0g\u202f: ${mean}\u00a0g, ${few}\u00a0g et ${none}\u00a0g.`,
       es: `En la balanza, con un tubo vacío de ${ml}\u00a0ml de ${tare}\u00a0g: ${mean}\u00a0g, ${few}\u00a0g y ${none}\u00a0g.`,
@@ -976,13 +976,13 @@ export const LOTS = {
       es: "Pese antes la densidad del lote: las masas dependen de ella.",
     },
     rubbedOut: (pigment: string, number: string, figure: string) => ({
-      en: `${pigment}, delivery ${number}: rub-out ${figure} g/100 g, by which the oil held back goes here.`,
+      en: `${pigment}, delivery ${number}: rub-out ${figure}\u00a0g/100\u00a0g, by which the oil held back goes here.`,
       de: `${pigment}, Lieferung ${number}: Ölzahl ${figure}\u00a0g/100\u00a0g, nach der sich hier das zurückgehaltene Öl richtet.`,
       fr: `${pigment}, livraison ${number}\u202f: prise d\u2019huile ${figure}\u00a0g/100\u00a0g, d\u2019après laquelle est fixée ici l\u2019huile gardée en réserve.`,
       es: `${pigment}, entrega ${number}: absorción de aceite ${figure}\u00a0g/100\u00a0g, según la cual se fija aquí el aceite reservado.`,
     }),
     step: (grams: string) => ({
-      en: `Weights to ${grams} g, the step of the balance.`,
+      en: `Weights to ${grams}\u00a0g, the step of the balance.`,
       de: `Einwaagen auf ${grams}\u00a0g genau, die Teilung der Waage.`,
       fr: `Pesées à ${grams}\u00a0g près, le pas de la balance.`,
       es: `Pesos a ${grams}\u00a0g, el paso de la balanza.`,

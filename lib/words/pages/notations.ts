@@ -87,7 +87,7 @@ export const NOTATIONS = {
     es: "Reflectancia del tono pleno a lo largo del espectro",
   },
   curveDescription: (low: string, high: string, lowNm: string, highNm: string) => ({
-    en: `Between ${low} at ${lowNm} nm and ${high} at ${highNm} nm.`,
+    en: `Between ${low} at ${lowNm}\u00a0nm and ${high} at ${highNm}\u00a0nm.`,
     de: `Zwischen ${low} bei ${lowNm}\u00a0nm und ${high} bei ${highNm}\u00a0nm.`,
     fr: `Entre ${low} à ${lowNm}\u00a0nm et ${high} à ${highNm}\u00a0nm.`,
     es: `Entre ${low} a ${lowNm}\u00a0nm y ${high} a ${highNm}\u00a0nm.`,

@@ -47,7 +47,7 @@ export const PIGMENT = {
       .filter((part) => part !== undefined)
       .join(", "),
   }),
-  size: (um: string) => ({ ...alike(`${um}\u00a0\u00b5m`), en: `${um} \u00b5m` }),
+  size: (um: string) => alike(`${um}\u00a0\u00b5m`),
   nothing: {
     en: "We have written down nothing more about it.",
     de: "Mehr haben wir darüber nicht aufgezeichnet.",
