@@ -2,7 +2,7 @@
 import type { StatementOf } from "../quantities/statement.ts";
 import { categoryOf, type Expectation } from "./expected-lightfastness.ts";
 import type { ExposedForm, FormRating } from "./exposure.ts";
-import { LIGHTFASTNESS_LIMITS, type LightfastnessCategory } from "./lightfastness.ts";
+import { categoriesBelow, type LightfastnessCategory } from "./lightfastness.ts";
 
 /** Categories between the two from which they contradict each other: one step is within the expectation. @source practice-permanence */
 const CONTRADICTING_CATEGORIES = 2;
@@ -25,7 +25,7 @@ export function expectedContradiction(
   expectation: Expectation,
   exposed: Pick<FormRating, "form" | "category" | "meanDeltaEab">,
 ): ExpectedContradiction | undefined {
-  const steps = step(exposed.category) - step(categoryOf(expectation));
+  const steps = categoriesBelow(exposed.category, categoryOf(expectation));
   if (Math.abs(steps) < CONTRADICTING_CATEGORIES) return undefined;
   return {
     rule: steps > 0 ? "exposure-worse-than-expected" : "exposure-better-than-expected",
@@ -38,8 +38,4 @@ export function expectedContradiction(
     standing: "derived",
     source: "practice-permanence",
   };
-}
-
-function step(category: LightfastnessCategory): number {
-  return LIGHTFASTNESS_LIMITS.findIndex((row) => row.category === category);
 }

@@ -130,8 +130,8 @@ function formRating(form: ExposedForm, exposures: readonly Exposure[]): FormRati
         category,
         meanDeltaEab,
         ...(limit.deltaEabMax === Infinity ? {} : { deltaEabMax: limit.deltaEabMax }),
-        standards: unique(exposures.map(({ standard }) => standard)),
-        exposures: unique(exposures.map(({ exposure }) => exposure)),
+        standards: [...new Set(exposures.map(({ standard }) => standard))],
+        exposures: [...new Set(exposures.map(({ exposure }) => exposure))],
       },
     },
   };
@@ -157,8 +157,4 @@ export function statedContradiction(
     standing: "derived",
     source: "practice-permanence",
   };
-}
-
-function unique(texts: readonly string[]): string[] {
-  return [...new Set(texts)];
 }

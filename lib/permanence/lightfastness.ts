@@ -64,3 +64,10 @@ export function worstCategory(categories: readonly LightfastnessCategory[]): Lig
     throw new RangeError("The list of categories is empty; right would be at least one");
   return worst;
 }
+
+/** How many categories one lies below another; negative of one that lies above it. */
+export function categoriesBelow(one: LightfastnessCategory, other: LightfastnessCategory): number {
+  const step = (of: LightfastnessCategory): number =>
+    LIGHTFASTNESS_LIMITS.findIndex(({ category }) => category === of);
+  return step(one) - step(other);
+}

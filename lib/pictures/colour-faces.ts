@@ -1,4 +1,5 @@
 import type { LadderBlock, PaintColour, SwatchesBlock } from "../blocks/block.ts";
+import type { BoxMm } from "../print/mark.ts";
 import {
   ground,
   imprintMarks,
@@ -140,15 +141,7 @@ export function stripFace(paint: ShownPaint, imprint: Imprint): PictureFace {
 }
 
 /** Tints abutting, a column a white, the whites named below. */
-function tintMarks(
-  tints: SwatchesBlock | undefined,
-  box: {
-    readonly xMm: number;
-    readonly yMm: number;
-    readonly widthMm: number;
-    readonly heightMm: number;
-  },
-): PictureFace["marks"] {
+function tintMarks(tints: SwatchesBlock | undefined, box: BoxMm): PictureFace["marks"] {
   if (tints === undefined) return [];
   const each = box.widthMm / tints.columns.length;
   return [

@@ -1,5 +1,5 @@
-import { inkOf, N6, shifted, type Ink, type Mark } from "../print/mark.ts";
-import { swatchMarks, type SwatchBox } from "../print/paper-swatch.ts";
+import { inkOf, N6, shifted, type BoxMm, type Ink, type Mark } from "../print/mark.ts";
+import { swatchMarks } from "../print/paper-swatch.ts";
 import {
   naturalWidths,
   setRuns,
@@ -47,7 +47,7 @@ export function tenth(mm: number): number {
 }
 
 /** Swatches abutting in a box, a column after the other, each edge on a whole pixel. */
-export function swatchGrid(columns: readonly (readonly SwatchCell[])[], box: SwatchBox): Mark[] {
+export function swatchGrid(columns: readonly (readonly SwatchCell[])[], box: BoxMm): Mark[] {
   const parts = (from: number, length: number, count: number): number[] =>
     Array.from(
       { length: count + 1 },
@@ -66,7 +66,7 @@ export function swatchGrid(columns: readonly (readonly SwatchCell[])[], box: Swa
 }
 
 /** One paint to the edges of a box. */
-export function paintBox(cell: SwatchCell, box: SwatchBox): Mark[] {
+export function paintBox(cell: SwatchCell, box: BoxMm): Mark[] {
   return cell.colour === undefined
     ? swatchMarks(cell, box, LEAST_PT)
     : [{ kind: "box", ...box, ink: inkOf(cell.colour) }];
@@ -84,7 +84,7 @@ const BELOW_NAME_MM = 0.8;
 /** A name and what it is made of below it, as large as they go in a box without a word broken. */
 export function nameMarks(
   named: Named,
-  { xMm, yMm, widthMm, heightMm }: SwatchBox,
+  { xMm, yMm, widthMm, heightMm }: BoxMm,
   mostPt: number,
 ): Mark[] {
   const [first, second] = nameSet(named, widthMm, nameSize(named, { widthMm, heightMm }, mostPt));
@@ -99,7 +99,7 @@ export function nameMarks(
 /** The largest size [pt] in which a name and what it is made of go in a box without a word broken; else the least. */
 export function nameSize(
   named: Named,
-  { widthMm, heightMm }: Pick<SwatchBox, "widthMm" | "heightMm">,
+  { widthMm, heightMm }: Pick<BoxMm, "widthMm" | "heightMm">,
   mostPt: number,
 ): number {
   const { leastMm } = naturalWidths([{ text: named.name, face: "serif" }], 1);
@@ -136,7 +136,7 @@ function nameSet(
 /** A line in the largest size in which it is one line; left out where even the least is too large for its place. */
 export function lineMarks(
   text: string,
-  { xMm, yMm, widthMm }: Omit<SwatchBox, "heightMm">,
+  { xMm, yMm, widthMm }: Omit<BoxMm, "heightMm">,
   { mostPt = LEAST_PT, align = "left", ink = ON_GREY }: LineLook = {},
 ): Mark[] {
   const runs: Run[] = [{ text, face: "sans", ink }];
@@ -156,7 +156,7 @@ interface LineLook {
 /** Whose it is, at the foot of a box, to its right edge; that it is invented is never left out. */
 export function imprintMarks(
   { workshop, demonstration }: Imprint,
-  { xMm, yMm, widthMm, heightMm }: SwatchBox,
+  { xMm, yMm, widthMm, heightMm }: BoxMm,
 ): Mark[] {
   const setting = { widthMm, align: "right", leading: 1.15, isBalanced: true } as const;
   const lines = given([

@@ -42,12 +42,16 @@ export interface TextMark {
   readonly ink?: Ink;
 }
 
-export interface BoxMark {
-  readonly kind: "box";
+/** A place on the page [mm], by its upper left corner. */
+export interface BoxMm {
   readonly xMm: number;
   readonly yMm: number;
   readonly widthMm: number;
   readonly heightMm: number;
+}
+
+export interface BoxMark extends BoxMm {
+  readonly kind: "box";
   readonly ink: Ink;
 }
 
@@ -86,13 +90,9 @@ export interface PictureMark {
 }
 
 /** A JPEG in sRGB, that the document has by its hash. */
-export interface PhotographMark {
+export interface PhotographMark extends BoxMm {
   readonly kind: "photograph";
   readonly hash: string;
-  readonly xMm: number;
-  readonly yMm: number;
-  readonly widthMm: number;
-  readonly heightMm: number;
 }
 
 export type Mark = TextMark | BoxMark | LineMark | PathMark | PictureMark | PhotographMark;
@@ -123,13 +123,9 @@ export type PaperTag =
   | "Artifact";
 
 /** Where a text leads that is read on a screen. */
-export interface LinkBox {
+export interface LinkBox extends BoxMm {
   /** A whole address, or "#" and the name of a place in the document. */
   readonly href: string;
-  readonly xMm: number;
-  readonly yMm: number;
-  readonly widthMm: number;
-  readonly heightMm: number;
 }
 
 /** Marks that are read as one thing, and what is read inside it, in reading order. */

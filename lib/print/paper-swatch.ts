@@ -1,18 +1,11 @@
 import type { PaintColour, SwatchCell } from "../blocks/block.ts";
-import { BLACK, GREY, inkOf, N6, type Ink, type Mark } from "./mark.ts";
+import { BLACK, GREY, inkOf, N6, type BoxMm, type Ink, type Mark } from "./mark.ts";
 import { setRuns } from "./set-runs.ts";
-
-export interface SwatchBox {
-  readonly xMm: number;
-  readonly yMm: number;
-  readonly widthMm: number;
-  readonly heightMm: number;
-}
 
 /** A paint in its ink, with a hairline where it would be lost on N 6; hatched where no colour is known, and said where a word finds room. */
 export function swatchMarks(
   { colour, missing = "" }: SwatchCell,
-  box: SwatchBox,
+  box: BoxMm,
   sizePt: number,
 ): Mark[] {
   if (colour !== undefined)
@@ -61,7 +54,7 @@ function isLost({ lab }: PaintColour): boolean {
   );
 }
 
-function hatching({ xMm, yMm, widthMm, heightMm }: SwatchBox): Mark[] {
+function hatching({ xMm, yMm, widthMm, heightMm }: BoxMm): Mark[] {
   const lines: Mark[] = [];
   for (let reach = 3; reach < widthMm + heightMm; reach += 3) {
     const [startX, startY] = [Math.min(reach, widthMm), Math.max(0, reach - widthMm)];
@@ -77,7 +70,7 @@ function hatching({ xMm, yMm, widthMm, heightMm }: SwatchBox): Mark[] {
   return lines;
 }
 
-export function outline({ xMm, yMm, widthMm, heightMm }: SwatchBox, ink: Ink): Mark[] {
+export function outline({ xMm, yMm, widthMm, heightMm }: BoxMm, ink: Ink): Mark[] {
   const corners: [number, number][] = [
     [xMm, yMm],
     [xMm + widthMm, yMm],

@@ -1,8 +1,8 @@
 import type { SwatchCell, SwatchesBlock } from "../blocks/block.ts";
 import type { Piece } from "./layout-tree.ts";
-import { BLACK, N6, shifted, WHITE, type Mark } from "./mark.ts";
+import { BLACK, N6, shifted, WHITE, type BoxMm, type Mark } from "./mark.ts";
 import { figurePiece, type PaperStyle } from "./paper-style.ts";
-import { swatchMarks, type SwatchBox } from "./paper-swatch.ts";
+import { swatchMarks } from "./paper-swatch.ts";
 import { measureText } from "./print-document.ts";
 import { setRuns } from "./set-runs.ts";
 
@@ -64,7 +64,7 @@ const INSIDE_MM = 2;
 
 /** At the head of a swatch, in black or white, whichever is read on it. */
 function captionIn(
-  { xMm, yMm, widthMm }: SwatchBox,
+  { xMm, yMm, widthMm }: BoxMm,
   { caption, colour }: NonNullable<PanelParts["masstone"]>,
 ): Mark[] {
   const ink = colour?.lab === undefined || colour.lab.L > 50 ? BLACK : WHITE;

@@ -1,6 +1,6 @@
 import { blueWool, customaryCategory } from "../permanence/blue-wool.ts";
 import { categoryOf } from "../permanence/expected-lightfastness.ts";
-import { LIGHTFASTNESS_LIMITS, type LightfastnessCategory } from "../permanence/lightfastness.ts";
+import { categoriesBelow, type LightfastnessCategory } from "../permanence/lightfastness.ts";
 import { warningAt } from "./fault.ts";
 import type { OwnRule } from "./own-faults.ts";
 import type { PigmentRecord } from "./schema/pigment.ts";
@@ -19,7 +19,7 @@ export const statedLightfastness: OwnRule<PigmentRecord> = function* (
   if (lightfastness === undefined || expected === undefined || stated === undefined) return;
   const { form } = lightfastness;
   const expectations = form === undefined ? [expected.masstone, expected.tint] : [expected[form]];
-  const apart = expectations.map((one) => step(stated) - step(categoryOf(one)));
+  const apart = expectations.map((one) => categoriesBelow(stated, categoryOf(one)));
   if (!apart.every((steps) => Math.abs(steps) >= APART)) return;
   const words = [...new Set(expectations)].join(" to ");
   const key = lightfastness.category === undefined ? "blueWool" : "category";
@@ -41,8 +41,4 @@ function statedCategory(stated: PigmentRecord["lightfastness"]): LightfastnessCa
   return stated?.blueWool === undefined
     ? undefined
     : customaryCategory(blueWool(stated.blueWool)).row.category;
-}
-
-function step(category: LightfastnessCategory): number {
-  return LIGHTFASTNESS_LIMITS.findIndex((row) => row.category === category);
 }

@@ -116,17 +116,17 @@ test("of several trials the one that an estimate contradicts is told at its line
   );
 });
 
-// CIE 15:2018: a flat .04 has L* 23.7 and a flat .8 has L* 91.7, between which a mixture of the two lies.
+// CIE 15:2018: a flat .04 has L* 23.7 and a flat .3 has L* 61.7, between which a mixture of the two lies.
 test("a mixture whose L*a*b* its pigments cannot give is told at its line, with what they give and within what", () => {
   const told = (masstone: string): string[] => {
-    const rows = Array.from({ length: 31 }, (_, i) => [400 + 10 * i, 0.04, 0.8]);
+    const rows = Array.from({ length: 31 }, (_, i) => [400 + 10 * i, 0.04, 0.3]);
     const records = soundRecords({
       "workshop.yaml": "name: My workshop\nreadings: { scale: factor, geometry: 45/0 }\n",
-      "readings/read.csv": [["nm", "black", "white"], ...rows]
+      "readings/read.csv": [["nm", "black", "grey"], ...rows]
         .map((row) => row.join(","))
         .join("\n"),
       ...Object.fromEntries(
-        ["black", "white"].flatMap((one) => [
+        ["black", "grey"].flatMap((one) => [
           [`pigments/${one}.yaml`, `name: ${one}\nhazards: []\n`],
           [
             `colours/${one}.md`,
@@ -134,7 +134,7 @@ test("a mixture whose L*a*b* its pigments cannot give is told at its line, with 
           ],
         ]),
       ),
-      "colours/slate.md": `---\nname: Slate\npigments: [{ pigment: black }, { pigment: white }]\nmasstone: ${masstone}\n---\n`,
+      "colours/slate.md": `---\nname: Slate\npigments: [{ pigment: black }, { pigment: grey }]\nmasstone: ${masstone}\n---\n`,
     });
     return sheetWarnings(allSheets(records), records, ENGLISH)
       .filter(({ rule }) => rule === "sheet/mixture-reading")
@@ -142,14 +142,14 @@ test("a mixture whose L*a*b* its pigments cannot give is told at its line, with 
   };
   const lab = (L: number, a: number): string =>
     `{ lab: [${L}, ${a}, 0], illuminant: D65, observer: 10, geometry: 45/0 }`;
-  expect(told(lab(50, 45))).toEqual([
+  expect(told(lab(95, 0))).toEqual([
     expect.stringMatching(
-      /^content\/colours\/slate\.md:4:11 warning The masstone is recorded as L\* 50, a\* 45, b\* 0 \(D65\/10\), and the nearest that its pigments give is L\* .*: ΔE00 \d\d\.\d apart, where such a prediction is within 14\.2 nine times in ten; the reading of another colour, .* sheet\/mixture-reading$/,
+      /^content\/colours\/slate\.md:4:11 warning The masstone is recorded as L\* 95\.0, a\* 0\.0, b\* 0\.0 \(D65\/10\), and the nearest that its pigments give is L\* 61\.7, a\* 0\.0, b\* 0\.0: ΔE00 \d\d\.\d apart, where such a prediction is within 14\.2 nine times in ten; the reading of another colour, .* sheet\/mixture-reading$/,
     ),
   ]);
-  expect(told(lab(50, 5))).toEqual([]);
-  expect(told(lab(92, 0))).toEqual([]);
-  expect(told("{ munsell: 5R 5/12 }")).toEqual([]);
+  expect(told(lab(61, 5))).toEqual([]);
+  expect(told(lab(70, 0))).toEqual([]);
+  expect(told("{ munsell: N 9.5/ }")).toEqual([]);
 });
 
 /** A black whose let-downs 1:5 differ by white, and a lot that was let down so. */

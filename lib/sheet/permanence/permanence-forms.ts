@@ -40,8 +40,8 @@ export function permanenceForms(
         { deltaEab },
         (v): string => lightfastnessRuling(v.deltaEab).category,
       ),
-      standards: unique(ofForm.map(({ standard }) => standard)),
-      exposures: unique(ofForm.map(({ exposure }) => exposure)),
+      standards: [...new Set(ofForm.map(({ standard }) => standard))],
+      exposures: [...new Set(ofForm.map(({ exposure }) => exposure))],
     };
   });
   if (stated?.form === undefined || exposed.some(({ slug }) => slug === stated.form))
@@ -56,10 +56,6 @@ export function permanenceForms(
     ...exposed,
     { slug: stated.form, underStandard: false, category, standards: [], exposures: [] },
   ];
-}
-
-function unique(texts: readonly string[]): string[] {
-  return [...new Set(texts)];
 }
 
 /** Colour change of one form: as its one exposure is recorded, with source and uncertainty; of several the mean, as weak as the weakest. */
