@@ -1,7 +1,6 @@
 import type { Block, PaintColour, SectionBlock } from "../blocks/block.ts";
 import type { BenchView, SheetView } from "../blocks/page-kinds.ts";
 import type { PageContext } from "../pages/page-context.ts";
-import { pageLanguages } from "../pages/page-languages.ts";
 import type { Records } from "../records/records.ts";
 import type { OwnWords } from "../words/words.ts";
 import { sectionFlow } from "./block-flow.ts";
@@ -260,7 +259,7 @@ function placedHead(sheet: PagesToPrint, paper: PaperSize, isDense: boolean): Pl
     sizePt: 9,
     paints: paintsOf(sheet),
     words: sheet.context.words.pages.sheetPaper,
-    ownSheets: pageLanguages(sheet.context.records.workshop),
+    ownSheets: sheet.context.records.workshop.pageLanguages ?? ["en"],
     ...(isDense && { isDense }),
     ...(sheet.sheet.canonical !== undefined && { address: sheet.sheet.canonical }),
   };

@@ -28,7 +28,7 @@ const CONTEXT = {
   words: ENGLISH,
   records: {
     workshop: WORKSHOP,
-    photographs: [{ pictures: { hash: "00", paper: { bytes: GREY_JPEG } } }],
+    photographs: [{ pictures: { hash: "00", paper: { bytes: () => GREY_JPEG } } }],
   },
   date: "2026-05-18",
 } as unknown as PageContext;
