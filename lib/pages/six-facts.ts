@@ -381,9 +381,10 @@ function safety({ cautions, vehicle }: Sheet, context: PageContext): SheetFact {
       ? detail.unknownHazard(cautions.unknown)
       : cautions.signalWord !== null || needsCare
         ? detail.seeLabel
-        : vehicle === undefined || vehicle.oil !== undefined
-          ? detail.noWarning
-          : detail.noWarningDryOil,
+        : detail.noWarning({
+            freedByAcid: cautions.studio.some(({ rule }) => rule === "no-acid"),
+            ofDryingOil: vehicle === undefined || vehicle.oil !== undefined,
+          }),
     standing: standingWord(kind, context.words),
   };
 }

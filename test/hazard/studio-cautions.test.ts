@@ -302,6 +302,8 @@ describe("the paint", () => {
   test("a cyanide is kept from strong heat and acid, by the name of each pigment that is one", () => {
     const values = { gases: [{ ...prussian.givesOff, names: ["Prussian blue"] }] };
     expect(onGases(prussian, pigment({ name: "Zinc oxide" }))).toEqual([
+      // Of the dry pigment, of the paint that is heated, and of what is cleaned.
+      { rule: "no-acid", general: false, values },
       { rule: "no-heating-of-oil", general: false, values },
       { rule: "no-acid", general: false, values },
     ]);
@@ -310,11 +312,12 @@ describe("the paint", () => {
   // Haz-Map, ultramarine blue: hydrogen sulphide after contact with acid; of heat it says nothing.
   test("what acid alone sets free forbids no heat, and each gas is told with its own pigments", () => {
     const sulphide = { ...ultramarine.givesOff, names: ["Ultramarine"] };
-    expect(onGases(ultramarine)).toEqual([
-      { rule: "no-acid", general: false, values: { gases: [sulphide] } },
-    ]);
-    const [heat, acid] = onGases(ultramarine, prussian);
+    const noAcid = { rule: "no-acid", general: false, values: { gases: [sulphide] } };
+    expect(onGases(ultramarine)).toEqual([noAcid, noAcid]);
     const cyanide = { ...prussian.givesOff, names: ["Prussian blue"] };
+    const [ofOne, ofOther, heat, acid] = onGases(ultramarine, prussian);
+    expect(ofOne?.values).toEqual({ gases: [sulphide] });
+    expect(ofOther?.values).toEqual({ gases: [cyanide] });
     expect(heat?.values).toEqual({ gases: [cyanide] });
     expect(acid?.values).toEqual({ gases: [cyanide, sulphide] });
   });

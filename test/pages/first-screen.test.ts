@@ -46,3 +46,16 @@ test("a tint that stands in for a colour which was not read is called one", () =
     "shown mixed with white",
   );
 });
+
+test("what acid sets free is thought of where no label warns", () => {
+  const safety = (colourIndexName: string): string | undefined =>
+    /"key":"safety".*?"detail":"([^"]*)"/.exec(
+      pagesOf(`name: One\ncolourIndexName: ${colourIndexName}\nhazards: []\n`).get(
+        "colours/one/index.html",
+      ) ?? "",
+    )?.[1];
+  expect(safety("PB 29")).toBe(
+    "keep the dry pigment out of the air and from acid; oily rags can catch fire",
+  );
+  expect(safety("PB 28")).not.toContain("acid");
+});

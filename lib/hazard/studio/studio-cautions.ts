@@ -87,6 +87,7 @@ interface Powdered {
   readonly known: StudioReason | undefined;
   readonly grave: StudioReason | undefined;
   readonly nature: PigmentNature | undefined;
+  readonly gases: readonly GasOfPigments[];
 }
 
 /** What the other operations go by: the paint wet, the dust of its film, and its powder. */
@@ -130,6 +131,7 @@ const WEIGHING = [
       ? reasonOf(dry, noMetal, BURNS)
       : { rule: "dust-can-burn", values: { nature: nature ?? "not known" } },
   ),
+  ofPowder("no-acid", ({ gases }) => setFree(gases)),
   ofPowder("gloves", ({ dry }) => reasonOf(dry, forSkin, SKIN, true)),
   ofPowder("eye-protection", ({ dry }) => reasonOf(dry, noMetal, EYES)),
   ofPowder("pregnant-or-nursing-keep-away", ({ dry }) => reasonOf(dry, forUnborn, UNBORN)),
@@ -299,6 +301,7 @@ function powdered(
     known,
     grave: known ?? quartzDust ?? reasonOf(dry, noMetal, undefined, true),
     nature: pigment.nature,
+    gases: gasesGivenOff([pigment]),
   };
 }
 

@@ -340,18 +340,13 @@ export const SHEET_PAGE = {
       fr: "aucun film courant ne couvre le noir et le blanc",
       es: "ninguna película corriente cubre el negro y el blanco",
     },
-    noWarning: {
-      en: "keep the dry pigment out of the air; oily rags can catch fire",
-      de: "trockenes Pigment nicht aufwirbeln; mit Öl getränkte Lappen können sich entzünden",
-      fr: "tenir le pigment sec hors de l’air\u202f; les chiffons gras peuvent prendre feu",
-      es: "mantener el pigmento seco fuera del aire; los trapos con aceite pueden prenderse",
-    },
-    noWarningDryOil: {
-      en: "keep the dry pigment out of the air",
-      de: "trockenes Pigment nicht aufwirbeln",
-      fr: "tenir le pigment sec hors de l’air",
-      es: "mantener el pigmento seco fuera del aire",
-    },
+    /** Of what no label warns of: its dust, what acid sets free of it, and its oil. */
+    noWarning: (is: { readonly freedByAcid: boolean; readonly ofDryingOil: boolean }) => ({
+      en: `keep the dry pigment out of the air${is.freedByAcid ? " and from acid" : ""}${is.ofDryingOil ? "; oily rags can catch fire" : ""}`,
+      de: `trockenes Pigment nicht aufwirbeln${is.freedByAcid ? ", von Säure fernhalten" : ""}${is.ofDryingOil ? "; mit Öl getränkte Lappen können sich entzünden" : ""}`,
+      fr: `tenir le pigment sec hors de l’air${is.freedByAcid ? " et loin des acides" : ""}${is.ofDryingOil ? "\u202f; les chiffons gras peuvent prendre feu" : ""}`,
+      es: `mantener el pigmento seco fuera del aire${is.freedByAcid ? " y lejos de los ácidos" : ""}${is.ofDryingOil ? "; los trapos con aceite pueden prenderse" : ""}`,
+    }),
     seeLabel: {
       en: "the whole label is under Safety",
       de: "das ganze Etikett steht unter Sicherheit",
