@@ -151,12 +151,17 @@ export const CARDS = {
       fr: "Cartes de rayon",
       es: "Tarjetas de estante",
     },
-    lead: (size: string, width: string, height: string) => ({
-      en: `Every card as it prints in the size ${size}, ${width}\u00a0\u00d7\u00a0${height}\u00a0mm, front and back. Colours on screen and on paper only come near the paint.`,
-      de: `Jede Karte, wie sie in der Größe ${size} gedruckt wird, ${width}\u00a0\u00d7\u00a0${height}\u00a0mm, vorn und hinten. Bildschirm und Druck kommen der Farbe nur nahe.`,
-      fr: `Chaque carte telle qu’elle s’imprime au format ${size}, ${width}\u00a0\u00d7\u00a0${height}\u00a0mm, recto et verso. L’écran et l’impression ne font qu’approcher la peinture.`,
-      es: `Cada tarjeta tal como se imprime en el tamaño ${size}, ${width}\u00a0\u00d7\u00a0${height}\u00a0mm, anverso y dorso. La pantalla y la impresión solo se acercan a la pintura.`,
-    }),
+    lead: (name: string, width: string, height: string) => {
+      const measures = `${width}\u00a0\u00d7\u00a0${height}\u00a0mm`;
+      // A size that is called by its measures is not told twice.
+      const size = name === `${width}x${height}` ? measures : `${name}, ${measures}`;
+      return {
+        en: `Every card as it prints in the size ${size}, front and back. Colours on screen and on paper only come near the paint.`,
+        de: `Jede Karte, wie sie in der Größe ${size} gedruckt wird, vorn und hinten. Bildschirm und Druck kommen der Farbe nur nahe.`,
+        fr: `Chaque carte telle qu’elle s’imprime au format ${size}, recto et verso. L’écran et l’impression ne font qu’approcher la peinture.`,
+        es: `Cada tarjeta tal como se imprime en el tamaño ${size}, anverso y dorso. La pantalla y la impresión solo se acercan a la pintura.`,
+      };
+    },
     sizes: { en: "Sizes", de: "Größen", fr: "Formats", es: "Tamaños" },
     front: { en: "front", de: "vorn", fr: "recto", es: "anverso" },
     back: { en: "back", de: "hinten", fr: "verso", es: "dorso" },
