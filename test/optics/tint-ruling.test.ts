@@ -10,6 +10,7 @@ import {
   hueWord,
 } from "../../lib/optics/tints/hue-word.ts";
 import {
+  greyTintRuling,
   groundShownRuling,
   TINT_RULES,
   tintRuling,
@@ -42,6 +43,16 @@ describe("a grey in a white", () => {
     const ruling = tintRuling("titanium", [tint(50, 0, b)], BLACK);
     expect(ruling.rule).toBe(rule);
     expect(ruling.values).toMatchObject({ white: "titanium", L: 50, b, hue });
+  });
+
+  test("of which the masstone was not read is judged by its tint alone, and what is no grey not at all", () => {
+    const letDowns = [tint(24, 0, -6), tint(52, 0.2, -4.1), tint(80, 0, -1)];
+    expect(greyTintRuling("zinc", letDowns)).toEqual(tintRuling("zinc", letDowns, BLACK));
+    expect(greyTintRuling("zinc", [tint(50, -12, -2)])).toEqual({
+      rule: "no-tint-to-judge",
+      values: { white: "zinc" },
+    });
+    expect(greyTintRuling("zinc", []).rule).toBe("no-tint-to-judge");
   });
 
   test("says what the sentence needs: the example of the brief", () => {

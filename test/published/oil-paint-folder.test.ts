@@ -230,6 +230,17 @@ describe("mixtures with bone black, each of one drawdown without white", () => {
 });
 
 /**
+ * That bone black comes out cool in zinc white is common practice, no source. Its let-downs of 9.6 and 52.2 % read
+ * L* 53.5, b* -6.3 and L* 29.7, b* -3.6 (D65/10, gloss included; summed by hand): straight between them b* is -5.9 at L* 50.
+ */
+test("what bone black does in zinc white is told by its let-downs, though nobody read it alone", () => {
+  const { tints } = certain(workedFolder().sheets.get("bone-black"));
+  const { sentence } = certain(tints.find(({ white }) => white.slug === "zinc-white"));
+  expect(sentence).toMatchObject({ rule: "turns-clearly", values: { hue: "blue", L: 50 } });
+  expect("b" in sentence.values && sentence.values.b).toBeCloseTo(-5.9, 1);
+});
+
+/**
  * Y of red lead is .21: its contrast ratio gives no class. At 700 nm its film over black reads .78 where the paint
  * without end reads .82, and what throws back so much through 100 um of it (assumed: the source states no
  * thickness) scatters with S X of 8.3 at least: (R - k1) / ((1 - k1)(1 - k2) + k2 (R - k1)) = .893, .893 / .107.

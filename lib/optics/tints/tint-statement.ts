@@ -104,6 +104,24 @@ export const TINT_RULES = {
 } as const;
 
 /**
+ * What a black or a grey that has not been read alone does in one white: it is judged by its let-down, as any grey is.
+ *
+ * @param tints as of {@link tintRuling}.
+ * @returns `stays-near-neutral`, `leans`, `turns-clearly` or `turns-strongly`; `no-tint-to-judge` where the let-down
+ *   is no grey, of which only beside its masstone anything could be said.
+ * @source optics-practice
+ */
+export function greyTintRuling(white: string, tints: readonly JudgedTint[]): TintStatement {
+  const ruling = tintRuling(white, tints, BLACK);
+  return "chroma" in ruling.values && ruling.values.chroma > TINT_RULES.grey.tintChromaMax
+    ? { rule: "no-tint-to-judge", values: { white } }
+    : ruling;
+}
+
+/** The darkest neutral: a colour to which no let-down is too near. */
+const BLACK: Lab = { L: 0, a: 0, b: 0 };
+
+/**
  * What a colour does in one white.
  *
  * @param tints let-downs in that white, at equal L* or as measured; the one nearest L* 50

@@ -14,6 +14,7 @@ import { ladderModel, predictedTint, type LadderModel } from "../../optics/tints
 import { massRatioUncertainty } from "../../optics/tints/mass-ratio-uncertainty.ts";
 import { axisUncertainty } from "../../optics/fit/prediction-uncertainty.ts";
 import {
+  greyTintRuling,
   groundShownRuling,
   tintRuling,
   type JudgedTint,
@@ -22,6 +23,7 @@ import {
 import type { RecordRoot } from "../../quantities/figure.ts";
 import { isStatement, type Statement } from "../../quantities/statement.ts";
 import type { Colour, Records, TintReading } from "../../records/records.ts";
+import { colourFamily } from "../colour-family.ts";
 import { whiteColour } from "./drawdown-set.ts";
 import { drawdownFilm, tintContrast } from "./films-over-both.ts";
 import { masstoneSurface, tintWithoutGloss } from "../notations/gloss-excluded.ts";
@@ -34,6 +36,9 @@ import { drawdownRecords, tintRecords } from "../record-inputs.ts";
 import { strengthParts } from "./strength-parts.ts";
 import { weighedPaint, type WeighedPaint } from "./paint-conversion.ts";
 import { measuredStep, predictedFrom, predictedSteps, TOLD_FROM_MASSTONE } from "./tint-steps.ts";
+
+/** Whose tints are judged as greys, even where nobody has read the colour itself. */
+const NEUTRAL_FAMILIES: ReadonlySet<ReturnType<typeof colourFamily>> = new Set(["black", "grey"]);
 
 const INTERPOLATED: Origin = {
   standing: "derived",
@@ -109,9 +114,11 @@ function tintSection(
   const refusal = ladder === undefined ? refusalOf(slug, fit) : undefined;
   const sentence: TintStatement =
     shown ??
-    (masstone === undefined
-      ? { rule: "no-tint-to-judge", values: { white: white.name } }
-      : tintRuling(white.name, judged(reached, measured), masstone));
+    (masstone !== undefined
+      ? tintRuling(white.name, judged(reached, measured), masstone)
+      : NEUTRAL_FAMILIES.has(colourFamily(colour, records))
+        ? greyTintRuling(white.name, judged(reached, measured))
+        : { rule: "no-tint-to-judge", values: { white: white.name } });
   return {
     white: {
       slug,
