@@ -2,6 +2,7 @@
 import { randomUUID } from "node:crypto";
 import { bodiesIn, namedValues, withBodies, type NamedValues } from "./kept-bodies.ts";
 import { keyOf, readValue, writeValue } from "./kept-result.ts";
+import { areFewApart } from "./kept-since.ts";
 import type { WorkCache } from "./work-cache.ts";
 
 /** As it is kept, its parts as JSON: of most owners none is looked at. */
@@ -24,9 +25,6 @@ interface KeptSince {
   readonly before: number;
 }
 
-/** Of more owners apart than this share [1], and than so many, all are written again. Our own choice. */
-const SHARE_APART = 1 / 8;
-const MOST_APART = 8;
 /** A step of an older time is taken anew. Our own choice. */
 const MOST_TIMES = 2000;
 
@@ -64,8 +62,7 @@ export function keptOwners(cache: WorkCache, of: string): KeptOwners {
       const gone = Math.max(0, named.length - MOST_TIMES);
       const told = { times: named.slice(gone), before: before + gone };
       const apart = new Map([...(since?.owners ?? []), ...others]);
-      const isFew = apart.size <= Math.max(MOST_APART, all.owners.size * SHARE_APART);
-      if (!isFew || all === NONE) {
+      if (all === NONE || !areFewApart(apart.size, all.owners.size)) {
         const whole = [...new Map([...all.owners, ...apart])];
         all = {
           id: randomUUID(),

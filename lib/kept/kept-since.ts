@@ -26,6 +26,11 @@ export interface SincePart<V> {
 const SHARE_APART = 1 / 8;
 const MOST_APART = 8;
 
+/** Whether so few of all are apart that the rest need not be written again. */
+export function areFewApart(apart: number, all: number): boolean {
+  return apart <= Math.max(MOST_APART, all * SHARE_APART);
+}
+
 export function keptSince<V>(whole: SincePart<V>, apart: SincePart<V>): KeptSince<V> {
   let read: Record<"all" | "since", NamedValues<V>> | undefined;
   const known = (): NonNullable<typeof read> =>
@@ -38,7 +43,7 @@ export function keptSince<V>(whole: SincePart<V>, apart: SincePart<V>): KeptSinc
       if ([...now].every(([name, value]) => of(name) === value)) return;
       const others = [...new Map([...since, ...now])];
       const changed = new Map(others.filter(([name, value]) => all.get(name) !== value));
-      if (changed.size <= Math.max(MOST_APART, all.size * SHARE_APART)) {
+      if (areFewApart(changed.size, all.size)) {
         read = { all, since: changed };
         apart.write(changed);
         return;

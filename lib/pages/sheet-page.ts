@@ -22,7 +22,7 @@ import { tintsBlock } from "./sheet-hero.ts";
 import { sheetSections } from "./sheet-sections.ts";
 import { pageHead } from "./site-frame.ts";
 import { sharedPicture } from "./shared-picture.ts";
-import { sixFacts } from "./six-facts.ts";
+import { mayHoldDryingOil, sixFacts } from "./six-facts.ts";
 import { whitePurposes } from "./white-blocks.ts";
 import { given } from "../quantities/given.ts";
 import { pageOfEachSheet } from "./page-kind.ts";
@@ -80,10 +80,7 @@ export function sheetPage(worded: SheetTexts, context: PageContext, place: PageP
         sheet.cautions.supplemental.length > 0 ? [] : metalsIn(sheet, "painting"),
       ),
     }),
-    // Of an oil that is not on record nobody can say that its rags keep cool.
-    ...((sheet.vehicle === undefined || sheet.vehicle.oil !== undefined) && {
-      ragLine: words.pages.ragLine,
-    }),
+    ...(mayHoldDryingOil(sheet) && { ragLine: words.pages.ragLine }),
     facts: sixFacts(worded, context).map((fact) => linkedFact(fact, sections)),
     ...(sheet.recordDate !== undefined && { asOf: text.asOf(words.date(sheet.recordDate)) }),
     contents: contentsOf(sections),

@@ -357,7 +357,13 @@ function oil(worded: SheetTexts, context: PageContext): SheetFact {
   });
 }
 
-function safety({ cautions, vehicle }: Sheet, context: PageContext): SheetFact {
+/** Whether rags with it may burn: of an oil that is not on record nobody can say that they keep cool. */
+export function mayHoldDryingOil({ vehicle }: Pick<Sheet, "vehicle">): boolean {
+  return vehicle === undefined || vehicle.oil !== undefined;
+}
+
+function safety(sheet: Sheet, context: PageContext): SheetFact {
+  const { cautions } = sheet;
   const { facts, safe, detail } = context.words.pages.sheetPage;
   const isUnknown = cautions.unknown.length > 0;
   const needsCare =
@@ -383,7 +389,7 @@ function safety({ cautions, vehicle }: Sheet, context: PageContext): SheetFact {
         ? detail.seeLabel
         : detail.noWarning({
             freedByAcid: cautions.studio.some(({ rule }) => rule === "no-acid"),
-            ofDryingOil: vehicle === undefined || vehicle.oil !== undefined,
+            ofDryingOil: mayHoldDryingOil(sheet),
           }),
     standing: standingWord(kind, context.words),
   };

@@ -56,12 +56,14 @@ export function scatteringPowerFigure(
   fit: ColourFit | FitRefusal | undefined,
   records: Records,
 ): Figure<Interval> {
+  const filmRoots = filmRecords(colour, records);
+  const ownRoots = [...filmRoots, ...(own?.chart.assumed ?? [])];
   const films = own && seenFilms(own);
   const ofFilms = films && scatteringPowerOfFilms(...films);
   if (ofFilms !== undefined)
     return notationFigure(ofFilms, "1", {
       standing: "derived",
-      inputs: [...filmRecords(colour, records), ...(own?.chart.assumed ?? [])],
+      inputs: ownRoots,
       source: "kubelka-1948",
       method: `S of its films times ${OPACITY_FILM.um} \u00b5m, averaged over the light that it throws back`,
     });
@@ -76,12 +78,7 @@ export function scatteringPowerFigure(
       standing: "derived",
       source: "walowit-1987",
       method: `S of its let-downs in units of the white's S, times that of the white's films and ${OPACITY_FILM.um} \u00b5m${isRaised ? ", and no less than its own films, which hid the chart, allow" : ""}`,
-      inputs: [
-        paintDensity,
-        TRUST,
-        ...drawn,
-        ...(isRaised ? [...filmRecords(colour, records), ...(own?.chart.assumed ?? [])] : []),
-      ],
+      inputs: [paintDensity, TRUST, ...drawn, ...(isRaised ? ownRoots : [])],
     });
   }
   // A fit tells S in units of the white's own: of a film it tells nothing before films of one of the two were read.
@@ -90,7 +87,7 @@ export function scatteringPowerFigure(
       ? "its let-downs tell how much it scatters beside its whites, and not how much a film of it does"
       : "neither its films nor let-downs tell how much it scatters",
     filmsWanted(colour, fit, records),
-    [...drawn, ...filmRecords(colour, records)],
+    [...drawn, ...filmRoots],
   );
 }
 
